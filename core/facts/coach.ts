@@ -1,0 +1,78 @@
+import { z } from 'zod';
+import { effortSchema, HANDS, idSchema, intentSchema, stageSchema } from './vocabulary.ts';
+
+/** What a coach may say on Bench. Each is stored as one fact; none edits an earlier one. */
+const placeSchema = z.int().min(1);
+const placesSchema = z.array(placeSchema).min(1).max(1000);
+const text = (longest: number) => z.string().trim().min(1).max(longest);
+const distanceSchema = z.number().min(5).max(120).describe('Metres from rubber to the rear point of the plate, or to the receiver.');
+
+export const athleteSchema = z.strictObject({
+  id: idSchema,
+  name: text(60),
+  hand: z.enum(HANDS),
+  birthYear: z.int().min(1930).max(2100),
+  mainFastball: z.enum(['four-seam', 'sinker', 'cutter']),
+  units: z.enum(['imperial', 'metric']),
+  language: z.enum(['en', 'es']),
+});
+
+export const gripSchema = z.strictObject({
+  seams: z.enum(['two-seam', 'four-seam', 'one-seam']),
+  spread: z.enum(['together', 'normal', 'wide', 'split']).describe('Finger spread.'),
+  thumbDeg: z.int().min(-180).max(180).describe('Place of the thumb, from the bottom of the ball; towards the arm side positive.'),
+  pressure: z.enum(['index', 'middle', 'ring', 'even']).describe('The finger that presses.'),
+  depth: z.enum(['fingertips', 'normal', 'deep']).describe('Depth in the hand.'),
+  tiltDeg: z.int().min(-90).max(90).describe('Tilt of the ball in the hand; towards the arm side positive.'),
+});
+
+export const cueSchema = z.strictObject({
+  words: text(80),
+  focus: z.enum(['internal', 'external']).nullable(),
+});
+
+/** The region of vertical and arm-side separation that is worked towards, in metres. */
+export const zoneSchema = z.strictObject({
+  kind: z.literal('ellipse'),
+  verticalM: z.number().min(-1.5).max(1.5).describe('Centre; down is negative.'),
+  armSideM: z.number().min(-1.5).max(1.5),
+  verticalRadiusM: z.number().min(0.01).max(1),
+  armSideRadiusM: z.number().min(0.01).max(1),
+});
+
+/** Throw minus fastball, so slower is negative; metres per second. */
+export const speedBandSchema = z.strictObject({ lowMps: z.number().min(-25).max(5), highMps: z.number().min(-25).max(5) })
+  .refine((band) => band.lowMps < band.highMps, { path: ['lowMps'], message: 'the low end of the band must lie below its high end' });
+
+export const coachSaysSchema = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('session-opened'),
+    session: idSchema,
+    athlete: athleteSchema,
+    timeZone: z.string().min(1).max(60).describe('IANA name; times of the session are shown in it.'),
+    stage: stageSchema,
+    distanceM: distanceSchema,
+    effort: effortSchema,
+  }),
+  z.strictObject({ kind: z.literal('session-closed'), session: idSchema }),
+  z.strictObject({ kind: z.literal('mound-passed'), session: idSchema }).describe('The open session that throws belong to from now on.'),
+  z.strictObject({ kind: z.literal('stage-set'), session: idSchema, stage: stageSchema, distanceM: distanceSchema, effort: effortSchema }),
+  z.strictObject({ kind: z.literal('intent-set'), session: idSchema, intent: intentSchema }),
+  z.strictObject({ kind: z.literal('trial-begun'), session: idSchema, intent: intentSchema, grip: gripSchema.nullable(), cue: cueSchema.nullable() })
+    .describe('A new trial; its letter follows from the order in the session.'),
+  z.strictObject({ kind: z.literal('trial-resumed'), session: idSchema, trial: z.string().regex(/^[A-Z]{1,2}$/) }),
+  z.strictObject({ kind: z.literal('zone-set'), session: idSchema, zone: zoneSchema, speedBand: speedBandSchema.nullable(), reason: text(200).nullable() }),
+  z.strictObject({ kind: z.literal('baseline-renewed'), session: idSchema, stage: stageSchema }).describe('The baseline is formed anew from the last five fastballs of the stage.'),
+  z.strictObject({ kind: z.literal('throws-tagged'), session: idSchema, places: placesSchema, intent: intentSchema, trial: z.string().regex(/^[A-Z]{1,2}$/).nullable() }),
+  z.strictObject({ kind: z.literal('throws-excluded'), session: idSchema, places: placesSchema, reason: text(200) }),
+  z.strictObject({ kind: z.literal('throws-restored'), session: idSchema, places: placesSchema }),
+  z.strictObject({ kind: z.literal('throws-moved'), places: placesSchema, session: idSchema.nullable() }).describe('To another session, or to none. Claiming an unclaimed throw is moving it.'),
+  z.strictObject({ kind: z.literal('note-written'), session: idSchema, text: text(500), place: placeSchema.nullable() }),
+]);
+
+export type CoachSays = z.infer<typeof coachSaysSchema>;
+export type Athlete = z.infer<typeof athleteSchema>;
+export type Grip = z.infer<typeof gripSchema>;
+export type Cue = z.infer<typeof cueSchema>;
+export type TargetZone = z.infer<typeof zoneSchema>;
+export type SpeedBand = z.infer<typeof speedBandSchema>;

@@ -1,0 +1,42 @@
+import { z } from 'zod';
+import { coachSaysSchema } from './coach.ts';
+import { helloSchema, throwBodySchema } from './frames.ts';
+import { idSchema } from './vocabulary.ts';
+
+/** The version written with every fact. A newer one is refused on reading, an older one is upgraded. */
+export const FACT_VERSION = 1;
+
+/** Who measured, and what that device can know: stored with each throw so that a fact stands alone. */
+export const sourceSchema = helloSchema
+  .pick({ device: true, run: true, sight: true, axis: true, units: true, standardErrors: true })
+  .extend({ sequence: z.int().min(1), time: z.number() });
+
+export const deviceSaysSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('throw-measured'), source: sourceSchema, body: throwBodySchema }),
+  z.strictObject({
+    kind: z.literal('throw-corrected'),
+    source: sourceSchema,
+    corrects: z.strictObject({ run: idSchema, sequence: z.int().min(1) }),
+    reason: z.string().nullable(),
+    body: throwBodySchema,
+  }),
+]);
+
+export const saidSchema = z.union([deviceSaysSchema, coachSaysSchema]);
+
+export type Source = z.infer<typeof sourceSchema>;
+export type DeviceSays = z.infer<typeof deviceSaysSchema>;
+export type Said = z.infer<typeof saidSchema>;
+
+/** One line of a mound's log. */
+export interface Fact {
+  /** Order in the mound's log, from 1 without holes; the only order there is. */
+  readonly place: number;
+  readonly mound: string;
+  /** Milliseconds since 1970 on the server's clock when the fact arrived. */
+  readonly atMs: number;
+  /** `device:<id>` or `coach`. */
+  readonly by: string;
+  readonly version: number;
+  readonly said: Said;
+}

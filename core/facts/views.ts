@@ -1,0 +1,186 @@
+import type { Athlete, Cue, Grip, SpeedBand, TargetZone } from './coach.ts';
+import type { AxisKnowledge, Effort, Intent, Sight, Stage } from './vocabulary.ts';
+
+/**
+ * What a screen gets: numbers in SI and radians rounded to their quantum, arm side positive for either hand,
+ * and the reason wherever there is no number. Screens turn them into words, units and pictures.
+ */
+
+/** Why a number is not there. `not-visible`: this device cannot see it; `not-defined`: the stage has no such thing;
+ *  `not-sent`: the device could have sent it and did not; `problem`: the measurement contradicts itself. */
+export type Missing = 'not-visible' | 'not-defined' | 'not-sent' | 'problem';
+export type Reading = number | Missing;
+
+export interface ThrowView {
+  /** Place of the measurement in the mound's log: the throw's name for coach statements. */
+  readonly place: number;
+  /** Position in its session, from 1. */
+  readonly number: number;
+  readonly atMs: number;
+  readonly stage: Stage;
+  readonly intent: Intent | null;
+  /** True when the intent was said for this throw afterwards. */
+  readonly taggedLater: boolean;
+  readonly trial: string | null;
+  readonly fastball: boolean;
+  readonly excluded: string | null;
+  readonly corrected: boolean;
+  /** Movement was inferred from spin, not seen. */
+  readonly inferred: boolean;
+  readonly problem: string | null;
+  readonly speedMps: Reading;
+  /** Induced breaks, drag kept, release to front of plate. */
+  readonly verticalM: Reading;
+  readonly armSideM: Reading;
+  readonly flightTimeS: Reading;
+  readonly releaseHeightM: Reading;
+  readonly releaseArmSideM: Reading;
+  readonly plateHeightM: Reading;
+  /** At the front of the plate, towards the catcher's right whatever the hand. */
+  readonly plateRightM: Reading;
+  readonly verticalApproachRad: Reading;
+  readonly spinRpm: Reading;
+  /** Clock seen by the pitcher, 0 = 12, clockwise, not mirrored. */
+  readonly tiltRad: Reading;
+  readonly efficiency: Reading;
+  /** One standard error of vertical and arm-side break, where the measurement gives one. */
+  readonly standardErrors: { readonly verticalM: number; readonly armSideM: number } | null;
+  /** Throw minus fastball baseline; null without a baseline or for an excluded throw. */
+  readonly separation: SeparationView | null;
+  readonly miss: MissView | null;
+}
+
+export interface SeparationView {
+  readonly baseline: number;
+  readonly speedMps: Reading;
+  readonly verticalM: Reading;
+  readonly armSideM: Reading;
+  readonly arrivalS: Reading;
+  readonly releaseShiftM: Reading;
+}
+
+export interface MissView {
+  readonly onTarget: boolean;
+  /** Signed distance to the edge of the zone, negative inside, in smallest differences that matter. */
+  readonly size: number;
+  /** From the throw to the nearest point of the edge: what was lacking. */
+  readonly toEdgeVerticalM: number;
+  readonly toEdgeArmSideM: number;
+  /** Whether the speed gap lies in its band; null without band or speed. */
+  readonly paceOnTarget: boolean | null;
+}
+
+export type Estimate =
+  | { readonly kind: 'estimate'; readonly mean: number; readonly low: number; readonly high: number; readonly count: number }
+  | { readonly kind: 'too-few'; readonly count: number; readonly need: number };
+
+export type SpreadView =
+  | {
+      readonly kind: 'ellipse';
+      /** Of separation: vertical and arm side. */
+      readonly verticalM: number;
+      readonly armSideM: number;
+      readonly semiMajorM: number;
+      readonly semiMinorM: number;
+      /** From the arm-side axis towards up. */
+      readonly angleRad: number;
+      readonly areaM2: number;
+      readonly areaLowM2: number;
+      readonly areaHighM2: number;
+      readonly count: number;
+    }
+  | { readonly kind: 'too-few'; readonly count: number; readonly need: number };
+
+export type ShareView =
+  | { readonly kind: 'share'; readonly hits: number; readonly count: number; readonly low: number; readonly high: number }
+  | { readonly kind: 'too-few'; readonly count: number; readonly need: number }
+  | { readonly kind: 'no-zone' };
+
+export interface WindowView {
+  readonly size: 3 | 5 | 10 | 'all';
+  readonly count: number;
+  readonly speedMps: Estimate;
+  readonly verticalM: Estimate;
+  readonly armSideM: Estimate;
+  readonly arrivalS: Estimate;
+  readonly spread: SpreadView;
+  readonly onTarget: ShareView;
+  readonly meanMiss: Estimate;
+}
+
+export interface BaselineView {
+  readonly kind: 'baseline';
+  readonly number: number;
+  readonly stage: Stage;
+  readonly count: number;
+  readonly origin: 'this-session' | 'earlier';
+  /** When its last fastball was thrown. */
+  readonly atMs: number;
+  readonly speedMps: number;
+  readonly speedSpreadMps: number;
+  readonly verticalM: number;
+  readonly armSideM: number;
+  readonly flightTimeS: Reading;
+  readonly releaseHeightM: Reading;
+  readonly releaseArmSideM: Reading;
+  /** Its fastballs about its centre: [vertical, arm side]. */
+  readonly cloud: readonly (readonly [number, number])[];
+}
+export type BaselineState = BaselineView | { readonly kind: 'forming'; readonly have: number; readonly need: number };
+
+export interface TrialView {
+  readonly letter: string;
+  readonly intent: Intent;
+  readonly grip: Grip | null;
+  readonly cue: Cue | null;
+  readonly count: number;
+}
+
+export interface NoteView {
+  readonly atMs: number;
+  readonly text: string;
+  readonly place: number | null;
+}
+
+export interface SessionView {
+  readonly id: string;
+  readonly athlete: Athlete;
+  readonly timeZone: string;
+  readonly openedAtMs: number;
+  readonly closedAtMs: number | null;
+  /** Throws of the mound belong to it now. */
+  readonly active: boolean;
+  readonly stage: Stage;
+  readonly distanceM: number;
+  readonly effort: Effort;
+  readonly intent: Intent | null;
+  readonly trial: TrialView | null;
+  readonly trials: readonly TrialView[];
+  readonly baseline: BaselineState;
+  readonly zone: TargetZone | null;
+  readonly speedBand: SpeedBand | null;
+  readonly counts: { readonly all: number; readonly stage: number; readonly trial: number };
+  readonly windows: readonly WindowView[];
+  readonly notes: readonly NoteView[];
+}
+
+/** Everything about a mound but its throws. */
+export interface MoundHead {
+  readonly mound: string;
+  /** Place of the newest fact in it. */
+  readonly place: number;
+  readonly atMs: number;
+  /** Raised by every break: another session on the screen. A chart that sees a new one clears itself. */
+  readonly generation: number;
+  readonly scienceVersion: number;
+  readonly session: SessionView | null;
+  readonly openSessions: readonly { readonly id: string; readonly athleteName: string; readonly active: boolean }[];
+  /** Of the device that measured the newest throw. */
+  readonly source: { readonly device: string; readonly sight: Sight; readonly axis: AxisKnowledge } | null;
+}
+
+/** The view of one mound. `throws` are those of the session shown, oldest first. */
+export interface MoundView extends MoundHead {
+  readonly throws: readonly ThrowView[];
+  readonly unclaimed: readonly ThrowView[];
+}

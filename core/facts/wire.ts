@@ -1,0 +1,87 @@
+import { z } from 'zod';
+import { coachSaysSchema } from './coach.ts';
+import { idSchema } from './vocabulary.ts';
+import type { MoundHead, MoundView, ThrowView } from './views.ts';
+
+/** Between the server and its viewers. Events: `watch` and `say` up (both answered), `view` and `pulse` down. */
+
+export const watchSchema = z.strictObject({
+  mound: idSchema,
+  /** A session to stay with; null follows whoever has the mound. */
+  session: idSchema.nullable(),
+  /** Newest place that the viewer has painted, and the log it belongs to; null at first. */
+  place: z.int().min(0).nullable(),
+  log: z.string().max(64).nullable(),
+});
+
+export const saySchema = z.strictObject({
+  /** Chosen by the screen; the same request said twice is stored once. */
+  request: z.string().min(8).max(64),
+  mound: idSchema,
+  says: coachSaysSchema,
+});
+
+export type WatchRequest = z.infer<typeof watchSchema>;
+export type SayRequest = z.infer<typeof saySchema>;
+
+export interface Refusal {
+  readonly kind: 'refused';
+  readonly code: string;
+  readonly path: string;
+  readonly sentence: string;
+}
+export type SayReply = { readonly kind: 'stored'; readonly place: number } | Refusal;
+export type WatchReply = { readonly kind: 'watching' } | Refusal;
+
+export type ViewMessage =
+  | {
+      readonly kind: 'snapshot';
+      readonly log: string;
+      readonly reason: 'first' | 'too-far-behind' | 'other-log';
+      readonly view: MoundView;
+    }
+  | {
+      readonly kind: 'change';
+      readonly log: string;
+      /** The place the viewer must be at; another one means: watch again. */
+      readonly from: number;
+      /** Views left out because the viewer was slow. */
+      readonly skipped: number;
+      readonly head: MoundHead;
+      readonly throws: readonly ThrowView[];
+      readonly gone: readonly number[];
+      readonly unclaimed: readonly ThrowView[];
+    };
+
+/** Fresh: heard within the time a heartbeat may take. Stale: silent since. Unknown: never heard since the server started. */
+export type DeviceState =
+  | { readonly verdict: 'fresh'; readonly device: string; readonly sinceMs: number }
+  | { readonly verdict: 'stale'; readonly device: string; readonly sinceMs: number }
+  | { readonly verdict: 'unknown' };
+
+/** Sent every PULSE_SECONDS and at each change of the device's state; its absence means that the server is silent. */
+export interface Pulse {
+  readonly mound: string;
+  readonly serverAtMs: number;
+  /** Place of the newest fact: a viewer further back is catching up. */
+  readonly place: number;
+  readonly device: DeviceState;
+  readonly build: string;
+}
+export const PULSE_SECONDS = 2;
+/** Silence after which the far side counts as stale. */
+export const STALE_AFTER_SECONDS = 5;
+
+/** One recorded session as the list shows it. */
+export interface SessionListing {
+  readonly id: string;
+  readonly mound: string;
+  readonly athleteId: string;
+  readonly athleteName: string;
+  readonly timeZone: string;
+  readonly openedAtMs: number;
+  readonly closedAtMs: number | null;
+  readonly throws: number;
+  readonly stages: readonly string[];
+  readonly trials: readonly string[];
+}
