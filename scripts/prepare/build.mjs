@@ -1,0 +1,43 @@
+import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { fingerprint, readStamp } from './fingerprint.mjs';
+import { inRoot, ROOT } from './places.mjs';
+import { runScript } from './process.mjs';
+import { withProgress } from './progress.mjs';
+import { Trouble } from './trouble.mjs';
+
+const INPUTS = ['core', 'server', 'simulators', 'web', 'tsconfig.json', 'tsconfig.build.json', 'vite.config.ts', 'package-lock.json'];
+const STAMP = inRoot('dist', '.built');
+
+/** Builds the programs (dist/node) and the screens (dist/web), only when something they are made of has changed. */
+export async function buildWhatHasChanged() {
+  const wanted = fingerprint(ROOT, INPUTS);
+  const whole = existsSync(inRoot('dist', 'node')) && existsSync(inRoot('dist', 'web'));
+  if (whole && readStamp(STAMP) === wanted) return;
+  mkdirSync(inRoot('dist'), { recursive: true });
+  rmSync(STAMP, { force: true });
+  await withProgress('Building', buildBoth);
+  writeFileSync(STAMP, `${wanted}\n`);
+}
+
+async function buildBoth() {
+  const parts = await Promise.allSettled([buildPart('node', compile), buildPart('web', bundle)]);
+  const failed = parts.find((part) => part.status === 'rejected');
+  if (failed !== undefined) throw failed.reason;
+}
+
+const compile = (outDir) => runScript(inRoot('node_modules', 'typescript', 'bin', 'tsc'), ['-p', 'tsconfig.build.json', '--outDir', outDir]);
+const bundle = (outDir) => runScript(inRoot('node_modules', 'vite', 'bin', 'vite.js'), ['build', '--outDir', outDir, '--emptyOutDir', '--logLevel', 'warn']);
+
+/** Builds beside the old part and puts the new one in its place only when it is whole: a broken build leaves the old one standing. */
+async function buildPart(name, make) {
+  const fresh = inRoot('dist', `${name}-${process.pid}`);
+  const { code, output } = await make(fresh);
+  if (code !== 0) {
+    rmSync(fresh, { recursive: true, force: true });
+    process.stderr.write(output);
+    throw new Trouble(`The build of dist/${name} failed; the compiler says where above.`);
+  }
+  const place = inRoot('dist', name);
+  rmSync(place, { recursive: true, force: true });
+  renameSync(fresh, place);
+}

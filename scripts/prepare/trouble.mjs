@@ -1,0 +1,26 @@
+/** Something a person can mend: shown as one sentence, never as a stack trace. */
+export class Trouble extends Error {
+  /**
+   * @param {string} sentence what is wrong, where, and what to do
+   * @param {number} exitCode 2 when the command was given wrongly, 1 for everything else
+   */
+  constructor(sentence, exitCode = 1) {
+    super(sentence);
+    this.name = 'Trouble';
+    this.exitCode = exitCode;
+  }
+}
+
+/**
+ * Runs a command; trouble becomes its sentence on stderr and its exit code.
+ * @param {() => Promise<void>} command
+ */
+export async function withoutStackTraces(command) {
+  try {
+    await command();
+  } catch (error) {
+    if (!(error instanceof Trouble)) throw error;
+    process.stderr.write(`${error.message}\n`);
+    process.exit(error.exitCode);
+  }
+}
