@@ -54,11 +54,11 @@ export function flyPitch(launch: Launch, conditions: FlightConditions): Flight {
   const rows = startRows(state);
   let timeS = 0;
   let ending: Flight['ending'] = side === 0 ? 'plane' : 'time';
-  while (ending === 'time' && timeS < longestS) {
-    step(timeS, stepS, state, next);
-    let tookS = stepS;
+  while (ending === 'time' && longestS - timeS > 1e-12) {
+    let tookS = Math.min(stepS, longestS - timeS);
+    step(timeS, tookS, state, next);
     if ((next[1]! - planeYM) * side <= 0) {
-      tookS = stepOnto(planeYM, step, timeS, stepS, state, next);
+      tookS = stepOnto(planeYM, step, timeS, tookS, state, next);
       ending = 'plane';
     }
     timeS += tookS;
