@@ -1,0 +1,88 @@
+import type { Stage } from '../facts/vocabulary.ts';
+import type { Reading } from '../facts/views.ts';
+import { hodgesLehmann } from '../statistics/centre.ts';
+import { correctedMad } from '../statistics/spread.ts';
+
+/** Fastballs of a stage after which the baseline forms. House rule. */
+export const FASTBALLS_NEEDED = 5;
+
+/** What the baseline needs of a fastball; arm side positive, SI. */
+export interface FastballReading {
+  readonly place: number;
+  readonly atMs: number;
+  readonly speedMps: number;
+  readonly verticalM: number;
+  readonly armSideM: number;
+  readonly flightTimeS: Reading;
+  readonly releaseHeightM: Reading;
+  readonly releaseArmSideM: Reading;
+}
+
+/** The athlete's own fastball: robust centre and spread. */
+export interface FastballBaseline {
+  readonly number: number;
+  readonly stage: Stage;
+  readonly count: number;
+  /** Place of the fact that completed or renewed it: it holds from there on. */
+  readonly sincePlace: number;
+  readonly atMs: number;
+  readonly speedMps: number;
+  readonly speedSpreadMps: number;
+  readonly verticalM: number;
+  readonly armSideM: number;
+  readonly flightTimeS: Reading;
+  readonly releaseHeightM: Reading;
+  readonly releaseArmSideM: Reading;
+  readonly cloud: readonly (readonly [number, number])[];
+}
+
+/**
+ * The baselines of one stage in a session, oldest first: one from the first five fastballs, and one for each renewal,
+ * from the five fastballs before it. Hodges–Lehmann centre and small-sample MAD, so that one slip does not move every separation.
+ * @param fastballs in the order of the log, excluded ones left out
+ * @param renewals places at which a new baseline was asked for; one with fewer than five fastballs before it changes nothing
+ * @param before number of the athlete's baseline before these
+ */
+export function baselinesOf(stage: Stage, fastballs: readonly FastballReading[], renewals: readonly number[], before: number): FastballBaseline[] {
+  if (fastballs.length < FASTBALLS_NEEDED) return [];
+  const first = fastballs.slice(0, FASTBALLS_NEEDED);
+  const runs = [{ run: first, sincePlace: first[first.length - 1]!.place }];
+  for (const place of renewals) {
+    const run = fastballs.filter((fastball) => fastball.place < place).slice(-FASTBALLS_NEEDED);
+    if (run.length === FASTBALLS_NEEDED) runs.push({ run, sincePlace: place });
+  }
+  return runs.map(({ run, sincePlace }, index) => baselineFrom(run, stage, before + index + 1, sincePlace));
+}
+
+function baselineFrom(run: readonly FastballReading[], stage: Stage, number: number, sincePlace: number): FastballBaseline {
+  const centre = (of: (fastball: FastballReading) => number): number => hodgesLehmann(run.map(of));
+  const verticalM = centre((fastball) => fastball.verticalM);
+  const armSideM = centre((fastball) => fastball.armSideM);
+  return {
+    number,
+    stage,
+    count: run.length,
+    sincePlace,
+    atMs: run[run.length - 1]!.atMs,
+    speedMps: centre((fastball) => fastball.speedMps),
+    speedSpreadMps: correctedMad(run.map((fastball) => fastball.speedMps)) ?? 0,
+    verticalM,
+    armSideM,
+    flightTimeS: centreOfKnown(run.map((fastball) => fastball.flightTimeS)),
+    releaseHeightM: centreOfKnown(run.map((fastball) => fastball.releaseHeightM)),
+    releaseArmSideM: centreOfKnown(run.map((fastball) => fastball.releaseArmSideM)),
+    cloud: run.map((fastball) => [fastball.verticalM - verticalM, fastball.armSideM - armSideM] as const),
+  };
+}
+
+/** A centre only where every fastball has the reading; else the first reason why not. */
+function centreOfKnown(readings: readonly Reading[]): Reading {
+  const missing = readings.find((reading) => typeof reading !== 'number');
+  return missing ?? hodgesLehmann(readings as readonly number[]);
+}
+
+/** The baseline that a throw is held against: the newest that stood when it was thrown, else the first of its session. */
+export function baselineAt(baselines: readonly FastballBaseline[], place: number): FastballBaseline | null {
+  const standing = baselines.filter((baseline) => baseline.sincePlace <= place);
+  return standing[standing.length - 1] ?? baselines[0] ?? null;
+}

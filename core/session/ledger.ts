@@ -1,0 +1,98 @@
+import type { Athlete, Cue, Grip, SpeedBand, TargetZone } from '../facts/coach.ts';
+import type { Source } from '../facts/fact.ts';
+import type { ThrowBody } from '../facts/frames.ts';
+import type { Effort, Intent, Stage } from '../facts/vocabulary.ts';
+import type { FastballBaseline } from '../coaching/baseline.ts';
+
+/** What a session says about one of its throws. Kept per session, so that a throw moved away and back is as it was. */
+export interface Tags {
+  readonly stage: Stage;
+  readonly distanceM: number;
+  readonly intent: Intent | null;
+  readonly taggedLater: boolean;
+  readonly trial: string | null;
+  readonly excluded: string | null;
+}
+
+export interface ThrowEntry {
+  readonly place: number;
+  readonly atMs: number;
+  readonly source: Source;
+  readonly body: ThrowBody;
+  readonly corrected: boolean;
+  readonly session: string | null;
+  readonly tags: Readonly<Record<string, Tags>>;
+}
+
+interface TrialEntry {
+  readonly letter: string;
+  readonly intent: Intent;
+  readonly grip: Grip | null;
+  readonly cue: Cue | null;
+}
+
+export type BaselinesByStage = Readonly<Partial<Record<Stage, FastballBaseline>>>;
+
+export interface SessionEntry {
+  readonly id: string;
+  readonly athlete: Athlete;
+  readonly timeZone: string;
+  readonly openedPlace: number;
+  readonly openedAtMs: number;
+  readonly closedAtMs: number | null;
+  readonly stage: Stage;
+  readonly distanceM: number;
+  readonly effort: Effort;
+  readonly intent: Intent | null;
+  readonly trial: string | null;
+  readonly trials: readonly TrialEntry[];
+  readonly zone: TargetZone | null;
+  readonly speedBand: SpeedBand | null;
+  readonly notes: readonly { readonly atMs: number; readonly text: string; readonly place: number | null }[];
+  /** Newest baseline of each stage from the athlete's sessions before this one, as it was known at opening. */
+  readonly earlier: BaselinesByStage;
+  /** Where a new baseline was asked for, oldest first. */
+  readonly renewals: readonly { readonly stage: Stage; readonly place: number }[];
+}
+
+/** What an athlete brings to the next session. */
+export interface AthleteEntry {
+  readonly athlete: Athlete;
+  readonly zone: TargetZone | null;
+  readonly speedBand: SpeedBand | null;
+  /** From sessions that this ledger no longer holds. */
+  readonly baselines: BaselinesByStage;
+}
+
+/**
+ * Everything that a mound's facts have said so far, as plain data: the state of the fold.
+ * Nothing in it is computed from a measurement, except the earlier baselines frozen when a session opened.
+ */
+export interface Ledger {
+  readonly mound: string;
+  readonly place: number;
+  readonly atMs: number;
+  readonly generation: number;
+  readonly active: string | null;
+  /** Ids in order of opening. */
+  readonly order: readonly string[];
+  readonly sessions: Readonly<Record<string, SessionEntry>>;
+  readonly throws: Readonly<Record<number, ThrowEntry>>;
+  /** Identity of a throw (device, run, sequence) to its place. */
+  readonly identities: Readonly<Record<string, number>>;
+  readonly athletes: Readonly<Record<string, AthleteEntry>>;
+  readonly source: { readonly device: string; readonly sight: Source['sight']; readonly axis: Source['axis'] } | null;
+}
+
+export function emptyLedger(mound: string): Ledger {
+  return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], sessions: {}, throws: {}, identities: {}, athletes: {}, source: null };
+}
+
+export function identityOf(device: string, run: string, sequence: number): string {
+  return `${device}/${run}/${sequence}`;
+}
+
+/** Throws of a session in the order of the log. */
+export function throwsOf(ledger: Ledger, session: string | null): ThrowEntry[] {
+  return Object.values(ledger.throws).filter((entry) => entry.session === session);
+}
