@@ -1,6 +1,6 @@
 import { standardAirDensityKgM3 } from './air.ts';
 import { plate } from './ball.ts';
-import type { ConstantAcceleration, PathState } from './constant-acceleration.ts';
+import { stateAtTime, type ConstantAcceleration, type PathState } from './constant-acceleration.ts';
 import { covarianceAt, type Matrix3 } from './normal-equations.ts';
 import { fitRobustly, type CubicPath, type RobustFit } from './robust-fit.ts';
 import { norm, type Vector } from './vector.ts';
@@ -25,6 +25,8 @@ export interface FittedPath {
   readonly path: ConstantAcceleration;
   /** The clock of the samples at the path's t = 0. */
   readonly startTimeS: number;
+  /** The path that touches the flight at its middle: the one for `transverseCoefficients`, whose spin the other would put 2–3 % too high. */
+  readonly midFlight: ConstantAcceleration;
   /** The state at the plane of arrival, t from release, with the velocity the fading drag leaves. */
   readonly arrival: PathState;
   /** Root mean square distance of the kept samples from the path, all three axes together. */
@@ -103,6 +105,7 @@ function describe(fit: RobustFit, rejected: number[], fromS: number, toS: number
   return {
     kind: 'path',
     path: anchored(fit.cubic, fromS, flightS),
+    midFlight: touching(fit.cubic, fromS, flightS),
     startTimeS: fromS,
     arrival: { ...arrival, timeS: flightS },
     residualRmsM: fit.residualRmsM,
@@ -118,6 +121,15 @@ function anchored(cubic: CubicPath, fromS: number, flightS: number): ConstantAcc
   const acceleration = (axis: 0 | 1 | 2): number =>
     cubic.axes[axis][2] + cubic.jerkMps3[axis] * (fromS - cubic.middleS + flightS / 3);
   return { positionM, velocityMps, accelerationMps2: [acceleration(0), acceleration(1), acceleration(2)] };
+}
+
+/** The constant acceleration with the cubic's place, velocity and acceleration in the middle of the flight, told from release. */
+function touching(cubic: CubicPath, fromS: number, flightS: number): ConstantAcceleration {
+  const { positionM, velocityMps } = stateOf(cubic, fromS + flightS / 2);
+  const acceleration = (axis: 0 | 1 | 2): number => cubic.axes[axis][2] + cubic.jerkMps3[axis] * (fromS + flightS / 2 - cubic.middleS);
+  const accelerationMps2: Vector = [acceleration(0), acceleration(1), acceleration(2)];
+  const release = stateAtTime({ positionM, velocityMps, accelerationMps2 }, -flightS / 2);
+  return { positionM: release.positionM, velocityMps: release.velocityMps, accelerationMps2 };
 }
 
 function stateOf({ middleS, axes, jerkMps3 }: CubicPath, timeS: number): PathState {
