@@ -55,7 +55,7 @@ export function baselinesOf(stage: Stage, fastballs: readonly FastballReading[],
 }
 
 function baselineFrom(run: readonly FastballReading[], stage: Stage, number: number, sincePlace: number): FastballBaseline {
-  const centre = (of: (fastball: FastballReading) => number): number => hodgesLehmann(run.map(of));
+  const centre = (of: (fastball: FastballReading) => number): number => centreOf(run.map(of));
   const verticalM = centre((fastball) => fastball.verticalM);
   const armSideM = centre((fastball) => fastball.armSideM);
   return {
@@ -78,7 +78,12 @@ function baselineFrom(run: readonly FastballReading[], stage: Stage, number: num
 /** A centre only where every fastball has the reading; else the first reason why not. */
 function centreOfKnown(readings: readonly Reading[]): Reading {
   const missing = readings.find((reading) => typeof reading !== 'number');
-  return missing ?? hodgesLehmann(readings as readonly number[]);
+  return missing ?? centreOf(readings as readonly number[]);
+}
+
+/** Never empty here: a baseline has five fastballs. */
+function centreOf(values: readonly number[]): number {
+  return hodgesLehmann(values)!;
 }
 
 /** The baseline that a throw is held against: the newest that stood when it was thrown, else the first of its session. */

@@ -78,18 +78,12 @@ export interface Ledger {
   readonly order: readonly string[];
   readonly sessions: Readonly<Record<string, SessionEntry>>;
   readonly throws: Readonly<Record<number, ThrowEntry>>;
-  /** Identity of a throw (device, run, sequence) to its place. */
-  readonly identities: Readonly<Record<string, number>>;
   readonly athletes: Readonly<Record<string, AthleteEntry>>;
   readonly source: { readonly device: string; readonly sight: Source['sight']; readonly axis: Source['axis'] } | null;
 }
 
 export function emptyLedger(mound: string): Ledger {
-  return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], sessions: {}, throws: {}, identities: {}, athletes: {}, source: null };
-}
-
-export function identityOf(device: string, run: string, sequence: number): string {
-  return `${device}/${run}/${sequence}`;
+  return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], sessions: {}, throws: {}, athletes: {}, source: null };
 }
 
 /** Throws of a session in the order of the log. */

@@ -1,0 +1,94 @@
+import { FASTBALLS_NEEDED } from '../coaching/baseline.ts';
+import type { CoachSays } from '../facts/coach.ts';
+import { fastballsOf } from './fastballs.ts';
+import { throwsOf, type Ledger, type SessionEntry } from './ledger.ts';
+
+/** Why a statement of a coach cannot be stored now: what, where, and what to do. */
+export interface Objection {
+  readonly code: string;
+  readonly path: string;
+  readonly sentence: string;
+}
+
+/** Whether a well-formed statement makes sense in the present state of its mound; null when it does. */
+export function objection(ledger: Ledger, says: CoachSays): Objection | null {
+  if (says.kind === 'session-opened') return toOpening(ledger, says);
+  if (says.kind === 'throws-moved') return toMoving(ledger, says);
+  const session = ledger.sessions[says.session];
+  if (session === undefined) return unknownSession(says.session);
+  return whileClosed(session, says) ?? inSession(ledger, session, says);
+}
+
+function toOpening(ledger: Ledger, says: Extract<CoachSays, { kind: 'session-opened' }>): Objection | null {
+  if (ledger.sessions[says.session] !== undefined) return { code: 'session-known', path: 'session', sentence: `There is already a session ${says.session} on this mound; choose another id.` };
+  if (!knownTimeZone(says.timeZone)) return { code: 'unknown-time-zone', path: 'timeZone', sentence: `No time zone is called ${says.timeZone}; send a name such as America/Chicago.` };
+  return null;
+}
+
+function knownTimeZone(timeZone: string): boolean {
+  try {
+    new Intl.DateTimeFormat('en', { timeZone });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function toMoving(ledger: Ledger, says: Extract<CoachSays, { kind: 'throws-moved' }>): Objection | null {
+  if (says.session !== null && ledger.sessions[says.session] === undefined) return unknownSession(says.session);
+  const stranger = says.places.findIndex((place) => ledger.throws[place] === undefined);
+  return stranger === -1 ? null : { code: 'no-throw-there', path: `places.${stranger}`, sentence: `Place ${says.places[stranger]} of this mound's log is not a throw.` };
+}
+
+/** A closed session can still be corrected, tagged and annotated; it can no longer be thrown in. */
+function whileClosed(session: SessionEntry, says: CoachSays): Objection | null {
+  if (session.closedAtMs === null) return null;
+  switch (says.kind) {
+    case 'throws-tagged':
+    case 'throws-excluded':
+    case 'throws-restored':
+    case 'note-written':
+    case 'zone-set':
+      return null;
+    default:
+      return { code: 'session-closed', path: 'session', sentence: `The session of ${session.athlete.name} is closed; open a new one to go on.` };
+  }
+}
+
+function inSession(ledger: Ledger, session: SessionEntry, says: Exclude<CoachSays, { kind: 'session-opened' | 'throws-moved' }>): Objection | null {
+  switch (says.kind) {
+    case 'trial-resumed':
+      return hasTrial(session, says.trial) ? null : noTrial(says.trial);
+    case 'throws-tagged':
+      if (says.trial !== null && !hasTrial(session, says.trial)) return noTrial(says.trial);
+      return notOfSession(ledger, session, says.places);
+    case 'throws-excluded':
+    case 'throws-restored':
+      return notOfSession(ledger, session, says.places);
+    case 'note-written':
+      return says.place === null ? null : notOfSession(ledger, session, [says.place]);
+    case 'baseline-renewed': {
+      const have = fastballsOf(throwsOf(ledger, session.id), session, says.stage).length;
+      return have >= FASTBALLS_NEEDED ? null : { code: 'too-few-fastballs', path: 'stage', sentence: `A baseline needs ${FASTBALLS_NEEDED} fastballs of this stage; there are ${have}.` };
+    }
+    default:
+      return null;
+  }
+}
+
+function notOfSession(ledger: Ledger, session: SessionEntry, places: readonly number[]): Objection | null {
+  const stranger = places.findIndex((place) => ledger.throws[place]?.session !== session.id);
+  return stranger === -1 ? null : { code: 'not-of-this-session', path: `places.${stranger}`, sentence: `Place ${places[stranger]} is not a throw of this session; move it here first.` };
+}
+
+function hasTrial(session: SessionEntry, letter: string): boolean {
+  return session.trials.some((trial) => trial.letter === letter);
+}
+
+function noTrial(letter: string): Objection {
+  return { code: 'no-such-trial', path: 'trial', sentence: `This session has no trial ${letter}; begin it first.` };
+}
+
+function unknownSession(id: string): Objection {
+  return { code: 'unknown-session', path: 'session', sentence: `This mound has no session ${id}.` };
+}

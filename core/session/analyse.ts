@@ -1,0 +1,169 @@
+import { STAGE_HAS_PLATE, type Hand, type Stage } from '../facts/vocabulary.ts';
+import type { Source } from '../facts/fact.ts';
+import type { ThrowBody } from '../facts/frames.ts';
+import { toSi, type MeasuredThrow } from '../facts/si.ts';
+import type { Reading } from '../facts/views.ts';
+import { standardAirDensityKgM3 } from '../flight/air.ts';
+import { verticalApproachRad } from '../flight/approach.ts';
+import { flightTimeFromSpeedS } from '../flight/arrival.ts';
+import { plate } from '../flight/ball.ts';
+import { stateAtY, type ConstantAcceleration, type PathState } from '../flight/constant-acceleration.ts';
+import { inducedBreakBetween } from '../flight/movement.ts';
+import { fitPath } from '../flight/path-fit.ts';
+import { movementFromSpin } from '../flight/spin-flight.ts';
+import { tiltFromSpin } from '../flight/spin.ts';
+import { norm, scale, type Vector } from '../flight/vector.ts';
+import { feetToM, rpmToRadps } from '../units/convert.ts';
+
+/** Raised when the same facts would be read differently: exports and playback name it. */
+export const SCIENCE_VERSION = 1;
+
+/** Where a device does not send the extension: 5.5 ft in front of the rubber, so 55 ft from the rear point of the plate on a full mound. */
+const ASSUMED_EXTENSION_M = feetToM(5.5);
+
+/** One throw in numbers: SI, arm side positive for either hand, and the reason where there is none. */
+export interface AnalysedThrow {
+  readonly problem: string | null;
+  readonly inferred: boolean;
+  readonly speedMps: Reading;
+  readonly verticalM: Reading;
+  readonly armSideM: Reading;
+  readonly flightTimeS: Reading;
+  readonly releaseHeightM: Reading;
+  readonly releaseArmSideM: Reading;
+  readonly plateHeightM: Reading;
+  readonly plateRightM: Reading;
+  readonly verticalApproachRad: Reading;
+  readonly spinRpm: Reading;
+  readonly tiltRad: Reading;
+  readonly efficiency: Reading;
+  readonly standardErrors: { readonly verticalM: number; readonly armSideM: number } | null;
+}
+
+export interface Circumstances {
+  /** Null for an unclaimed throw: arm side is then not defined. */
+  readonly hand: Hand | null;
+  readonly stage: Stage;
+  readonly distanceM: number;
+}
+
+/** From what was measured to what it means. A measurement that contradicts itself gives a problem, never a wrong number. */
+export function analyseThrow(body: ThrowBody, source: Pick<Source, 'sight' | 'axis' | 'units' | 'standardErrors'>, circumstances: Circumstances): AnalysedThrow {
+  const measured = toSi(body, source.units);
+  const seen = flightOf(measured, circumstances, source);
+  const spin = spinOf(measured, source, seen.velocityMps);
+  const analysed = { ...seen.readings, ...spin, inferred: source.sight === 'spin-only', problem: seen.problem };
+  return inTheAthletesTerms(STAGE_HAS_PLATE[circumstances.stage] ? analysed : withoutPlate(analysed), circumstances.hand);
+}
+
+type FlightReadings = Omit<AnalysedThrow, 'problem' | 'inferred' | 'spinRpm' | 'tiltRad' | 'efficiency'>;
+interface Seen {
+  /** Right of the catcher positive where it says arm side: turned once, at the end. */
+  readonly readings: FlightReadings;
+  readonly velocityMps: Vector | null;
+  readonly problem: string | null;
+}
+
+function flightOf(measured: MeasuredThrow, { distanceM }: Circumstances, source: Pick<Source, 'sight' | 'axis'>): Seen {
+  const { flight, extensionM } = measured;
+  const releaseYM = distanceM - (extensionM ?? ASSUMED_EXTENSION_M);
+  switch (flight.kind) {
+    case 'path': {
+      const fit = fitPath(flight.samples, { fromYM: releaseYM });
+      if (fit.kind === 'problem') return unusable(fit.sentence);
+      const { accelerationMps2 } = fit.standardErrors;
+      const half = 0.5 * fit.arrival.timeS ** 2;
+      return fromFlight({ timeS: 0, positionM: fit.path.positionM, velocityMps: fit.path.velocityMps }, fit.arrival, { verticalM: half * accelerationMps2[2], armSideM: half * accelerationMps2[0] });
+    }
+    case 'constant': {
+      const path: ConstantAcceleration = flight;
+      const release = stateAtY(path, releaseYM);
+      const arrival = stateAtY(path, plate.frontYM);
+      if (release === null || arrival === null || arrival.timeS <= release.timeS) return unusable('With this acceleration the ball does not fly from the release to the plate.');
+      return fromFlight(release, arrival, null);
+    }
+    case 'summary':
+      return fromSummary(measured, releaseYM, source);
+  }
+}
+
+function fromFlight(release: PathState, arrival: PathState, standardErrors: AnalysedThrow['standardErrors']): Seen {
+  const moved = inducedBreakBetween(release, arrival);
+  return {
+    velocityMps: release.velocityMps,
+    problem: null,
+    readings: {
+      speedMps: norm(release.velocityMps),
+      verticalM: moved.verticalM,
+      armSideM: moved.horizontalM,
+      flightTimeS: arrival.timeS - release.timeS,
+      releaseHeightM: release.positionM[2],
+      releaseArmSideM: release.positionM[0],
+      plateHeightM: arrival.positionM[2],
+      plateRightM: arrival.positionM[0],
+      verticalApproachRad: verticalApproachRad(arrival.velocityMps),
+      standardErrors,
+    },
+  };
+}
+
+function fromSummary(measured: MeasuredThrow, releaseYM: number, source: Pick<Source, 'sight' | 'axis'>): Seen {
+  const { flight, spin } = measured;
+  if (flight.kind !== 'summary') return unusable('The throw has no summary.');
+  const distanceM = releaseYM - plate.frontYM;
+  const flown = spin !== null && spin.tiltRad !== null && spin.efficiency !== null
+    ? movementFromSpin({ releaseSpeedMps: flight.releaseSpeedMps, spinRpm: spin.rateRpm, tiltRad: spin.tiltRad, efficiency: spin.efficiency, distanceM, airDensityKgM3: standardAirDensityKgM3 })
+    : null;
+  const inferable = source.sight === 'spin-only' ? flown : null;
+  const absent: Reading = source.sight === 'spin-only' && source.axis === 'none' ? 'not-visible' : 'not-sent';
+  return {
+    velocityMps: null,
+    problem: null,
+    readings: {
+      speedMps: flight.releaseSpeedMps,
+      verticalM: flight.verticalM ?? inferable?.verticalM ?? absent,
+      armSideM: flight.rightM ?? inferable?.horizontalM ?? absent,
+      flightTimeS: flight.flightTimeS ?? flown?.timeS ?? flightTimeFromSpeedS(flight.releaseSpeedMps, distanceM, standardAirDensityKgM3),
+      releaseHeightM: flight.releaseM?.[2] ?? 'not-sent',
+      releaseArmSideM: flight.releaseM?.[0] ?? 'not-sent',
+      plateHeightM: flight.plate?.heightM ?? 'not-sent',
+      plateRightM: flight.plate?.rightM ?? 'not-sent',
+      verticalApproachRad: 'not-sent',
+      standardErrors: null,
+    },
+  };
+}
+
+function unusable(problem: string): Seen {
+  const readings: FlightReadings = {
+    speedMps: 'problem', verticalM: 'problem', armSideM: 'problem', flightTimeS: 'problem', releaseHeightM: 'problem', releaseArmSideM: 'problem',
+    plateHeightM: 'problem', plateRightM: 'problem', verticalApproachRad: 'problem', standardErrors: null,
+  };
+  return { readings, velocityMps: null, problem };
+}
+
+function spinOf({ spin }: MeasuredThrow, source: Pick<Source, 'axis'>, velocityMps: Vector | null): Pick<AnalysedThrow, 'spinRpm' | 'tiltRad' | 'efficiency'> {
+  const absent: Reading = source.axis === 'none' ? 'not-visible' : 'not-sent';
+  if (spin === null) return { spinRpm: 'not-sent', tiltRad: absent, efficiency: absent };
+  const turning = spin.axis === null ? null : scale(spin.axis, rpmToRadps(spin.rateRpm) / norm(spin.axis));
+  const tilt = turning === null ? null : tiltFromSpin(turning, velocityMps ?? undefined);
+  return {
+    spinRpm: spin.rateRpm,
+    tiltRad: tilt?.tiltRad ?? spin.tiltRad ?? absent,
+    efficiency: tilt?.efficiency ?? spin.efficiency ?? absent,
+  };
+}
+
+function withoutPlate(analysed: AnalysedThrow): AnalysedThrow {
+  return { ...analysed, plateHeightM: 'not-defined', plateRightM: 'not-defined', verticalApproachRad: 'not-defined' };
+}
+
+/** The one mirror: a right-hander's arm side is −x, a left-hander's +x. Tilt and plate place stay as the eye sees them. */
+function inTheAthletesTerms(analysed: AnalysedThrow, hand: Hand | null): AnalysedThrow {
+  const turn = (right: Reading): Reading => {
+    if (hand === null) return 'not-defined';
+    if (typeof right !== 'number') return right;
+    return hand === 'right' ? -right : right;
+  };
+  return { ...analysed, armSideM: turn(analysed.armSideM), releaseArmSideM: turn(analysed.releaseArmSideM) };
+}

@@ -1,0 +1,161 @@
+import type { CoachSays } from '../facts/coach.ts';
+import type { DeviceSays, Fact } from '../facts/fact.ts';
+import { earlierBaselines } from './fastballs.ts';
+import type { Ledger, SessionEntry, Tags, ThrowEntry } from './ledger.ts';
+
+/** The next state of a mound after one fact. Pure: going back means folding again from the start. */
+export function foldFact(ledger: Ledger, fact: Fact): Ledger {
+  const next: Ledger = { ...ledger, place: fact.place, atMs: fact.atMs };
+  const { said } = fact;
+  switch (said.kind) {
+    case 'throw-measured': return measured(next, fact, said);
+    case 'throw-corrected': return corrected(next, said);
+    case 'session-opened': return opened(next, fact, said);
+    case 'mound-passed': return ledger.sessions[said.session] === undefined ? next : { ...next, active: said.session, generation: next.generation + 1 };
+    case 'throws-moved': return moved(next, said);
+    case 'throws-tagged': return retag(next, said, (tags) => ({ ...tags, intent: said.intent, trial: said.trial, taggedLater: true }));
+    case 'throws-excluded': return retag(next, said, (tags) => ({ ...tags, excluded: said.reason }));
+    case 'throws-restored': return retag(next, said, (tags) => ({ ...tags, excluded: null }));
+    case 'session-closed':
+    case 'stage-set':
+    case 'intent-set':
+    case 'trial-begun':
+    case 'trial-resumed':
+    case 'zone-set':
+    case 'baseline-renewed':
+    case 'note-written': return inSession(next, fact, said);
+  }
+}
+
+function measured(ledger: Ledger, fact: Fact, said: Extract<DeviceSays, { kind: 'throw-measured' }>): Ledger {
+  const { source, body } = said;
+  const session = ledger.active;
+  const owner = session === null ? undefined : ledger.sessions[session];
+  const entry: ThrowEntry = {
+    place: fact.place,
+    atMs: fact.atMs,
+    source,
+    body,
+    corrected: false,
+    session,
+    tags: owner === undefined ? {} : { [owner.id]: tagsOnThrowing(owner) },
+  };
+  return {
+    ...ledger,
+    throws: { ...ledger.throws, [fact.place]: entry },
+    source: { device: source.device, sight: source.sight, axis: source.axis },
+  };
+}
+
+/** What was said carries over to the next throw; a throw enters the trial only with the trial's intent. */
+function tagsOnThrowing(session: SessionEntry): Tags {
+  const { stage, distanceM, intent } = session;
+  const trial = session.trials.find(({ letter }) => letter === session.trial);
+  return { stage, distanceM, intent, taggedLater: false, trial: trial !== undefined && trial.intent === intent ? trial.letter : null, excluded: null };
+}
+
+function corrected(ledger: Ledger, said: Extract<DeviceSays, { kind: 'throw-corrected' }>): Ledger {
+  const { source, corrects, body } = said;
+  const entry = Object.values(ledger.throws).find(({ source: { device, run, sequence } }) =>
+    device === source.device && run === corrects.run && sequence === corrects.sequence);
+  if (entry === undefined) return ledger;
+  const mended: ThrowEntry = { ...entry, body, source: { ...source, run: entry.source.run, sequence: entry.source.sequence, time: entry.source.time }, corrected: true };
+  return { ...ledger, throws: { ...ledger.throws, [entry.place]: mended } };
+}
+
+function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'session-opened' }>): Ledger {
+  const { session: id, athlete, timeZone, stage, distanceM, effort } = said;
+  const known = ledger.athletes[athlete.id];
+  const session: SessionEntry = {
+    id, athlete, timeZone, stage, distanceM, effort,
+    openedPlace: fact.place,
+    openedAtMs: fact.atMs,
+    closedAtMs: null,
+    intent: null,
+    trial: null,
+    trials: [],
+    zone: known?.zone ?? null,
+    speedBand: known?.speedBand ?? null,
+    notes: [],
+    earlier: earlierBaselines(ledger, athlete.id),
+    renewals: [],
+  };
+  return {
+    ...ledger,
+    active: id,
+    generation: ledger.generation + 1,
+    order: [...ledger.order, id],
+    sessions: { ...ledger.sessions, [id]: session },
+    athletes: { ...ledger.athletes, [athlete.id]: { zone: null, speedBand: null, baselines: {}, ...known, athlete } },
+  };
+}
+
+function moved(ledger: Ledger, said: Extract<CoachSays, { kind: 'throws-moved' }>): Ledger {
+  const target = said.session === null ? undefined : ledger.sessions[said.session];
+  if (said.session !== null && target === undefined) return ledger;
+  return mapThrows(ledger, said.places, (entry) => ({
+    ...entry,
+    session: said.session,
+    tags: target === undefined || entry.tags[target.id] !== undefined ? entry.tags : { ...entry.tags, [target.id]: tagsOnMoving(target) },
+  }));
+}
+
+/** What the other session had said was about somebody else's throw, so a moved throw comes untagged into the stage of its new session. */
+function tagsOnMoving({ stage, distanceM }: SessionEntry): Tags {
+  return { stage, distanceM, intent: null, taggedLater: false, trial: null, excluded: null };
+}
+
+function retag(ledger: Ledger, said: { readonly session: string; readonly places: readonly number[] }, change: (tags: Tags) => Tags): Ledger {
+  return mapThrows(ledger, said.places, (entry) => {
+    const tags = entry.tags[said.session];
+    return entry.session !== said.session || tags === undefined ? entry : { ...entry, tags: { ...entry.tags, [said.session]: change(tags) } };
+  });
+}
+
+function mapThrows(ledger: Ledger, places: readonly number[], change: (entry: ThrowEntry) => ThrowEntry): Ledger {
+  const throws = { ...ledger.throws };
+  for (const place of places) {
+    const entry = throws[place];
+    if (entry !== undefined) throws[place] = change(entry);
+  }
+  return { ...ledger, throws };
+}
+
+type SessionSays = Extract<CoachSays, { kind: 'session-closed' | 'stage-set' | 'intent-set' | 'trial-begun' | 'trial-resumed' | 'zone-set' | 'baseline-renewed' | 'note-written' }>;
+
+function inSession(ledger: Ledger, fact: Fact, said: SessionSays): Ledger {
+  const session = ledger.sessions[said.session];
+  if (session === undefined) return ledger;
+  const changed: Ledger = { ...ledger, sessions: { ...ledger.sessions, [session.id]: sessionAfter(session, fact, said) } };
+  if (said.kind === 'session-closed' && ledger.active === session.id) return { ...changed, active: null };
+  if (said.kind === 'zone-set') {
+    const athlete = ledger.athletes[session.athlete.id]!;
+    return { ...changed, athletes: { ...ledger.athletes, [session.athlete.id]: { ...athlete, zone: said.zone, speedBand: said.speedBand } } };
+  }
+  return changed;
+}
+
+function sessionAfter(session: SessionEntry, fact: Fact, said: SessionSays): SessionEntry {
+  switch (said.kind) {
+    case 'session-closed': return { ...session, closedAtMs: session.closedAtMs ?? fact.atMs };
+    case 'stage-set': return { ...session, stage: said.stage, distanceM: said.distanceM, effort: said.effort };
+    case 'intent-set': return { ...session, intent: said.intent };
+    case 'trial-begun': {
+      const letter = letterOf(session.trials.length);
+      return { ...session, intent: said.intent, trial: letter, trials: [...session.trials, { letter, intent: said.intent, grip: said.grip, cue: said.cue }] };
+    }
+    case 'trial-resumed': {
+      const trial = session.trials.find(({ letter }) => letter === said.trial);
+      return trial === undefined ? session : { ...session, intent: trial.intent, trial: trial.letter };
+    }
+    case 'zone-set': return { ...session, zone: said.zone, speedBand: said.speedBand };
+    case 'baseline-renewed': return { ...session, renewals: [...session.renewals, { stage: said.stage, place: fact.place }] };
+    case 'note-written': return { ...session, notes: [...session.notes, { atMs: fact.atMs, text: said.text, place: said.place }] };
+  }
+}
+
+/** A … Z, AA, AB … */
+function letterOf(index: number): string {
+  const last = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? last : letterOf(Math.floor(index / 26) - 1) + last;
+}

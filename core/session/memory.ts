@@ -1,0 +1,22 @@
+import { analyseThrow, type AnalysedThrow } from './analyse.ts';
+import type { SessionEntry, ThrowEntry } from './ledger.ts';
+
+/**
+ * The analysis of a throw is the costly step and depends on nothing but the throw and its circumstances, so it is
+ * remembered with the body it came from. A corrected throw has another body; a moved one may have another hand.
+ */
+const remembered = new WeakMap<object, Map<string, AnalysedThrow>>();
+
+/** A throw as its session sees it; `owner` is null for an unclaimed throw, which is read as from a mound. */
+export function analysisOf(entry: ThrowEntry, owner: SessionEntry | null): AnalysedThrow {
+  const tags = owner === null ? undefined : entry.tags[owner.id];
+  const circumstances = { hand: owner?.athlete.hand ?? null, stage: tags?.stage ?? 'mound', distanceM: tags?.distanceM ?? UNCLAIMED_DISTANCE_M } as const;
+  const key = `${circumstances.hand}/${circumstances.stage}/${circumstances.distanceM}/${entry.source.sight}/${entry.source.axis}`;
+  const known = remembered.get(entry.body) ?? new Map<string, AnalysedThrow>();
+  remembered.set(entry.body, known);
+  const found = known.get(key) ?? analyseThrow(entry.body, entry.source, circumstances);
+  known.set(key, found);
+  return found;
+}
+
+const UNCLAIMED_DISTANCE_M = 18.4404;

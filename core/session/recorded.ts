@@ -1,0 +1,76 @@
+import type { Fact } from '../facts/fact.ts';
+import type { SessionListing } from '../facts/wire.ts';
+import { earlierBaselines } from './fastballs.ts';
+import { foldFact } from './fold.ts';
+import { emptyLedger, throwsOf, type AthleteEntry, type Ledger } from './ledger.ts';
+
+/** The sessions of a mound, newest first. */
+export function listSessions(ledger: Ledger): SessionListing[] {
+  return ledger.order.flatMap((id) => {
+    const session = ledger.sessions[id];
+    if (session === undefined) return [];
+    const tags = throwsOf(ledger, id).flatMap((entry) => entry.tags[id] ?? []);
+    return [{
+      id,
+      mound: ledger.mound,
+      athleteId: session.athlete.id,
+      athleteName: session.athlete.name,
+      timeZone: session.timeZone,
+      openedAtMs: session.openedAtMs,
+      closedAtMs: session.closedAtMs,
+      throws: tags.length,
+      stages: [...new Set(tags.map(({ stage }) => stage))],
+      trials: session.trials.map(({ letter }) => letter),
+    }];
+  }).reverse();
+}
+
+/** A recorded session: the state before its first fact, and its facts. */
+export interface SessionSlice {
+  readonly carry: Ledger;
+  readonly facts: readonly Fact[];
+}
+
+/**
+ * The part of a mound's log that a session lives in: from its opening, or from the earliest throw that was ever moved into it,
+ * to the last fact that touches it. Null for a session that the facts do not open.
+ */
+export function sliceOf(facts: readonly Fact[], session: string): SessionSlice | null {
+  const first = facts.find((fact) => touches(fact, session, () => false));
+  if (first === undefined) return null;
+  const held = new Set<number>();
+  let ledger = emptyLedger(first.mound);
+  let last = first.place;
+  for (const fact of facts) {
+    const before = ledger;
+    ledger = foldFact(before, fact);
+    for (const entry of throwsOf(ledger, session)) held.add(entry.place);
+    if (touches(fact, session, (place) => before.throws[place]?.session === session) || ledger.throws[fact.place]?.session === session || corrects(fact, before, ledger, session)) last = fact.place;
+  }
+  const start = Math.min(first.place, ...held);
+  const carry = facts.filter(({ place }) => place < start).reduce(foldFact, emptyLedger(first.mound));
+  return { carry: trimmed(carry), facts: facts.filter(({ place }) => place >= start && place <= last) };
+}
+
+function touches({ said }: Fact, session: string, holds: (place: number) => boolean): boolean {
+  if ('session' in said && said.session === session) return true;
+  return said.kind === 'throws-moved' && said.places.some(holds);
+}
+
+function corrects({ said }: Fact, before: Ledger, after: Ledger, session: string): boolean {
+  return said.kind === 'throw-corrected' && throwsOf(after, session).some((entry) => before.throws[entry.place] !== entry);
+}
+
+/** Only what the next facts can still need: open sessions, unclaimed throws, and what athletes bring along. */
+function trimmed(ledger: Ledger): Ledger {
+  const open = ledger.order.filter((id) => ledger.sessions[id]?.closedAtMs === null);
+  const keep = new Set<string | null>([null, ...open]);
+  const athletes = Object.entries(ledger.athletes).map(([id, entry]): [string, AthleteEntry] => [id, { ...entry, baselines: earlierBaselines(ledger, id) }]);
+  return {
+    ...ledger,
+    order: open,
+    sessions: Object.fromEntries(open.map((id) => [id, ledger.sessions[id]!])),
+    throws: Object.fromEntries(Object.entries(ledger.throws).filter(([, entry]) => keep.has(entry.session))),
+    athletes: Object.fromEntries(athletes),
+  };
+}

@@ -1,0 +1,49 @@
+import { baselineAt, type FastballBaseline } from '../coaching/baseline.ts';
+import { separationFrom } from '../coaching/separation.ts';
+import { missOf } from '../coaching/target.ts';
+import type { SpeedBand, TargetZone } from '../facts/coach.ts';
+import type { MissView, SeparationView, ThrowView } from '../facts/views.ts';
+import type { Stage } from '../facts/vocabulary.ts';
+import { isFastball } from './fastballs.ts';
+import type { SessionEntry, ThrowEntry } from './ledger.ts';
+import { analysisOf } from './memory.ts';
+
+/** A throw of a session, held against the baseline of its stage and the session's zone. */
+export function throwView(entry: ThrowEntry, number: number, session: SessionEntry, baselines: (stage: Stage) => readonly FastballBaseline[]): ThrowView {
+  const analysed = analysisOf(entry, session);
+  const tags = entry.tags[session.id]!;
+  const baseline = baselineAt(baselines(tags.stage), entry.place) ?? session.earlier[tags.stage] ?? null;
+  const fastball = isFastball(entry, session);
+  const separation = baseline === null || tags.excluded !== null || analysed.problem !== null ? null : separationFrom(analysed, baseline);
+  return {
+    place: entry.place,
+    number,
+    atMs: entry.atMs,
+    stage: tags.stage,
+    intent: tags.intent,
+    taggedLater: tags.taggedLater,
+    trial: tags.trial,
+    fastball,
+    excluded: tags.excluded,
+    corrected: entry.corrected,
+    ...analysed,
+    separation,
+    miss: fastball ? null : judge(separation, session.zone, session.speedBand),
+  };
+}
+
+/** A throw that belongs to nobody yet. */
+export function unclaimedView(entry: ThrowEntry, number: number): ThrowView {
+  return {
+    place: entry.place, number, atMs: entry.atMs, stage: 'mound', intent: null, taggedLater: false, trial: null, fastball: false,
+    excluded: null, corrected: entry.corrected, ...analysisOf(entry, null), separation: null, miss: null,
+  };
+}
+
+function judge(separation: SeparationView | null, zone: TargetZone | null, band: SpeedBand | null): MissView | null {
+  if (separation === null || zone === null) return null;
+  const { verticalM, armSideM, speedMps } = separation;
+  if (typeof verticalM !== 'number' || typeof armSideM !== 'number') return null;
+  const paceOnTarget = band === null || typeof speedMps !== 'number' ? null : speedMps >= band.lowMps && speedMps <= band.highMps;
+  return { ...missOf({ verticalM, armSideM }, zone), paceOnTarget };
+}

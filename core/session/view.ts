@@ -1,0 +1,81 @@
+import { FASTBALLS_NEEDED, type FastballBaseline } from '../coaching/baseline.ts';
+import type { BaselineState, MoundView, SessionView, ThrowView, TrialView } from '../facts/views.ts';
+import type { Stage } from '../facts/vocabulary.ts';
+import { SCIENCE_VERSION } from './analyse.ts';
+import { fastballsOf, sessionBaselines } from './fastballs.ts';
+import { throwsOf, type Ledger, type SessionEntry, type ThrowEntry } from './ledger.ts';
+import { rounded } from './quanta.ts';
+import { throwView, unclaimedView } from './throws.ts';
+import { windowsOver } from './windows.ts';
+
+/**
+ * What a screen shows of a mound: the given session, or with null the one that has the mound, or the last that had it.
+ * Every number is rounded to its quantum. A session unknown to the ledger gives a view without a session.
+ */
+export function moundView(ledger: Ledger, session: string | null): MoundView {
+  const entry = ledger.sessions[session ?? ledger.active ?? ledger.order.at(-1) ?? ''];
+  const shown = entry === undefined ? null : sessionView(ledger, entry);
+  return rounded<MoundView>({
+    mound: ledger.mound,
+    place: ledger.place,
+    atMs: ledger.atMs,
+    generation: ledger.generation,
+    scienceVersion: SCIENCE_VERSION,
+    session: shown?.session ?? null,
+    openSessions: openSessions(ledger),
+    source: ledger.source,
+    throws: shown?.throws ?? [],
+    unclaimed: throwsOf(ledger, null).map((thrown, index) => unclaimedView(thrown, index + 1)),
+  });
+}
+
+function openSessions(ledger: Ledger): MoundView['openSessions'] {
+  return ledger.order.flatMap((id) => {
+    const session = ledger.sessions[id];
+    return session === undefined || session.closedAtMs !== null ? [] : [{ id, athleteName: session.athlete.name, active: ledger.active === id }];
+  });
+}
+
+function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionView; throws: ThrowView[] } {
+  const entries = throwsOf(ledger, entry.id);
+  const byStage = new Map<Stage, readonly FastballBaseline[]>();
+  const baselines = (stage: Stage): readonly FastballBaseline[] => {
+    const known = byStage.get(stage) ?? sessionBaselines(entries, entry, stage);
+    byStage.set(stage, known);
+    return known;
+  };
+  const throws = entries.map((thrown, index) => throwView(thrown, index + 1, entry, baselines));
+  const trials = entry.trials.map((trial): TrialView => ({ ...trial, count: throws.filter(({ trial: letter }) => letter === trial.letter).length }));
+  const { id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, zone, speedBand, notes } = entry;
+  const current = throws.filter((thrown) => thrown.stage === stage);
+  const worked = currentTrial(current, entry);
+  return {
+    throws,
+    session: {
+      id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, zone, speedBand, notes, trials,
+      active: ledger.active === id,
+      trial: trials.find(({ letter }) => letter === entry.trial) ?? null,
+      baseline: baselineState(baselines(stage), entries, entry),
+      counts: { all: throws.length, stage: current.length, trial: worked.length },
+      windows: windowsOver(worked.flatMap(({ separation, miss, excluded }) => (separation === null || excluded !== null ? [] : [{ separation, miss }])), zone !== null),
+    },
+  };
+}
+
+/** The throws of the trial that is being worked on; before any trial, those of the intent that was said. */
+function currentTrial(thrown: readonly ThrowView[], { trial, intent }: SessionEntry): ThrowView[] {
+  return thrown.filter((one) => !one.fastball && (trial === null ? one.trial === null && one.intent !== null && one.intent === intent : one.trial === trial));
+}
+
+function baselineState(own: readonly FastballBaseline[], entries: readonly ThrowEntry[], session: SessionEntry): BaselineState {
+  const newest = own.at(-1);
+  if (newest !== undefined) return baselineView(newest, 'this-session');
+  const earlier = session.earlier[session.stage];
+  if (earlier !== undefined) return baselineView(earlier, 'earlier');
+  return { kind: 'forming', have: fastballsOf(entries, session, session.stage).length, need: FASTBALLS_NEEDED };
+}
+
+function baselineView(baseline: FastballBaseline, origin: 'this-session' | 'earlier'): BaselineState {
+  const { sincePlace: _, ...shown } = baseline;
+  return { kind: 'baseline', origin, ...shown };
+}
