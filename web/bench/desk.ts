@@ -1,0 +1,29 @@
+import { createContext, useContext, type Accessor } from 'solid-js';
+import type { CoachSays } from '../../core/facts/coach.ts';
+import type { MoundView, SessionView } from '../../core/facts/views.ts';
+import type { Refusal } from '../../core/facts/wire.ts';
+
+/** Where on Bench something was said, so that waiting and refusals show beside it. */
+export type Corner = 'intent' | 'mound' | 'opening' | 'session' | 'target' | 'baseline' | 'trial' | 'throws' | 'unclaimed' | 'notes';
+
+/** What every part of Bench needs: what the server shows, and a way to say something. */
+export interface Desk {
+  readonly mound: string;
+  readonly view: Accessor<MoundView>;
+  readonly session: Accessor<SessionView | null>;
+  /** Says a fact; true once it is on disk. A refusal shows in its corner. */
+  readonly say: (corner: Corner, says: CoachSays) => Promise<boolean>;
+  readonly waiting: (corner: Corner) => boolean;
+  readonly refusal: (corner: Corner) => Refusal | null;
+  readonly dismiss: (corner: Corner) => void;
+}
+
+const DeskContext = createContext<Desk>();
+export const DeskProvider = DeskContext.Provider;
+
+/** The desk around this part of Bench; a part outside of Bench is a bug. */
+export function useDesk(): Desk {
+  const desk = useContext(DeskContext);
+  if (desk === undefined) throw new Error('a part of Bench was drawn outside of Bench');
+  return desk;
+}

@@ -1,0 +1,37 @@
+import { createStore } from 'solid-js/store';
+import type { CoachSays } from '../../core/facts/coach.ts';
+import type { Refusal, SayReply } from '../../core/facts/wire.ts';
+import type { Corner, Desk } from './desk.ts';
+
+interface Said {
+  readonly waiting: number;
+  readonly refusal: Refusal | null;
+}
+const NOTHING: Said = { waiting: 0, refusal: null };
+
+/** Keeps, for each corner of Bench, how many statements wait for the server and what it refused last. */
+export function createSaying(send: (says: CoachSays) => Promise<SayReply>): Pick<Desk, 'say' | 'waiting' | 'refusal' | 'dismiss'> {
+  const [said, setSaid] = createStore<Partial<Record<Corner, Said>>>({});
+  const of = (corner: Corner): Said => said[corner] ?? NOTHING;
+
+  const say: Desk['say'] = async (corner, says) => {
+    setSaid(corner, { waiting: of(corner).waiting + 1, refusal: null });
+    const reply = await send(says).catch(unreachable);
+    setSaid(corner, { waiting: of(corner).waiting - 1, refusal: reply.kind === 'refused' ? reply : of(corner).refusal });
+    return reply.kind === 'stored';
+  };
+
+  return {
+    say,
+    waiting: (corner) => of(corner).waiting > 0,
+    refusal: (corner) => of(corner).refusal,
+    dismiss: (corner) => setSaid(corner, { ...of(corner), refusal: null }),
+  };
+}
+
+/** The code under which a server that does not answer is told from one that refuses. */
+export const UNREACHABLE = 'unreachable';
+
+function unreachable(): Refusal {
+  return { kind: 'refused', code: UNREACHABLE, path: '', sentence: '' };
+}

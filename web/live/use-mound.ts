@@ -1,0 +1,37 @@
+import { createMemo, createSignal, onCleanup, type Accessor } from 'solid-js';
+import type { CoachSays } from '../../core/facts/coach.ts';
+import type { MoundView } from '../../core/facts/views.ts';
+import type { SayReply } from '../../core/facts/wire.ts';
+import { connect } from './connection.ts';
+import { freshnessOf, UNLINKED, type Freshness } from './link.ts';
+
+/** A mound as a screen sees it. */
+export interface LiveMound {
+  /** The newest view; null until the first has come. */
+  readonly view: Accessor<MoundView | null>;
+  readonly link: Accessor<Freshness>;
+  /** Fingerprint of the build that the server serves; null until it was heard. */
+  readonly build: Accessor<string | null>;
+  readonly say: (says: CoachSays) => Promise<SayReply>;
+}
+
+/** Watches a mound for as long as the component lives; a session keeps to that session, null follows whoever has the mound. */
+export function useMound(mound: string, session: string | null = null): LiveMound {
+  const connection = connect(mound, session);
+  const [state, setState] = createSignal(UNLINKED, { equals: false });
+  const listening = connection.state$.subscribe((next) => setState(next));
+  onCleanup(() => {
+    listening.unsubscribe();
+    connection.close();
+  });
+  return {
+    view: createMemo(() => state().view),
+    link: createMemo(() => freshnessOf(state()), undefined, { equals: sameFreshness }),
+    build: createMemo(() => state().pulse?.build ?? null),
+    say: connection.say,
+  };
+}
+
+function sameFreshness(a: Freshness, b: Freshness): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}

@@ -1,0 +1,35 @@
+import '@fontsource-variable/hanken-grotesk/index.css';
+import './theme.css';
+import './charts/charts.css';
+import { lazy, Suspense } from 'solid-js';
+import { Dynamic, render } from 'solid-js/web';
+import { routeOf, type Route } from './route.ts';
+import { settingsIn } from './settings.ts';
+import { Nowhere } from './start/nowhere.tsx';
+
+const Wall = lazy(() => import('./wall/wall.tsx'));
+const Bench = lazy(() => import('./bench/bench.tsx'));
+const Glance = lazy(() => import('./glance/glance.tsx'));
+const Playback = lazy(() => import('./playback/playback.tsx'));
+const Start = lazy(() => import('./start/start.tsx'));
+const MOUND_SCREENS = { wall: Wall, bench: Bench, glance: Glance } as const;
+
+function Screen(props: { readonly route: Route }) {
+  const { route } = props;
+  switch (route.screen) {
+    case 'wall':
+    case 'bench':
+    case 'glance':
+      return <Dynamic component={MOUND_SCREENS[route.screen]} mound={route.mound} />;
+    case 'playback':
+      return <Playback session={route.session} />;
+    case 'start':
+      return <Start />;
+    case 'nowhere':
+      return <Nowhere pathname={route.pathname} />;
+  }
+}
+
+const { theme } = settingsIn(location.search);
+if (theme !== null) document.documentElement.dataset['theme'] = theme;
+render(() => <Suspense><Screen route={routeOf(location.pathname)} /></Suspense>, document.querySelector('#screen')!);

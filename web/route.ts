@@ -1,0 +1,24 @@
+/** What an address asks for. Everything else a screen needs stands in the query, so that a link restores what it was made from. */
+export type Route =
+  | { readonly screen: 'wall' | 'bench' | 'glance'; readonly mound: string }
+  | { readonly screen: 'playback'; readonly session: string | null }
+  | { readonly screen: 'start' }
+  | { readonly screen: 'nowhere'; readonly pathname: string };
+
+/** The route of a path; a path that belongs to no screen gives `nowhere`, never a guess. */
+export function routeOf(pathname: string): Route {
+  const [screen, name, ...rest] = pathname.split('/').filter((part) => part !== '').map(readable);
+  if (screen === undefined) return { screen: 'start' };
+  if (rest.length > 0) return { screen: 'nowhere', pathname };
+  if (screen === 'playback') return { screen, session: name ?? null };
+  if ((screen === 'wall' || screen === 'bench' || screen === 'glance') && name !== undefined) return { screen, mound: name };
+  return { screen: 'nowhere', pathname };
+}
+
+function readable(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
+}

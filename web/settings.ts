@@ -1,0 +1,43 @@
+import type { Athlete } from '../core/facts/coach.ts';
+
+/** What a viewer may ask for in the address. An absent or unreadable setting is null: the screen then decides. */
+export interface Settings {
+  readonly language: 'en' | 'es' | null;
+  readonly units: Athlete['units'] | null;
+  readonly theme: 'dark' | 'light' | null;
+  /** Of a big screen, in inches, and how far away it is read, in metres. */
+  readonly diagonalIn: number | null;
+  readonly distanceM: number | null;
+  readonly windows: boolean;
+}
+
+/** Reads the settings of a query string: lang, units, theme, diagonal, distance, windows. */
+export function settingsIn(search: string): Settings {
+  const query = new URLSearchParams(search);
+  return {
+    language: oneOf(query.get('lang'), ['en', 'es']),
+    units: oneOf(query.get('units'), ['imperial', 'metric']),
+    theme: oneOf(query.get('theme'), ['dark', 'light']),
+    diagonalIn: between(query.get('diagonal'), 3, 300),
+    distanceM: between(query.get('distance'), 0.2, 60),
+    windows: query.get('windows') === '1',
+  };
+}
+
+/** The same query with one setting changed, or without it. */
+export function withSetting(search: string, name: string, value: string | null): string {
+  const query = new URLSearchParams(search);
+  if (value === null) query.delete(name);
+  else query.set(name, value);
+  const text = query.toString();
+  return text === '' ? '' : `?${text}`;
+}
+
+function oneOf<T extends string>(value: string | null, choices: readonly T[]): T | null {
+  return choices.find((choice) => choice === value) ?? null;
+}
+
+function between(value: string | null, low: number, high: number): number | null {
+  const number = value === null || value === '' ? Number.NaN : Number(value);
+  return number >= low && number <= high ? number : null;
+}

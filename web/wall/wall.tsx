@@ -1,0 +1,4 @@
+/** Wall of one mound. */
+export default function Wall(props: { readonly mound: string }) {
+  return <main>{props.mound}</main>;
+}

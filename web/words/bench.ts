@@ -1,0 +1,12 @@
+import { frame } from './bench/frame.ts';
+import { opening } from './bench/opening.ts';
+import { session } from './bench/session.ts';
+import { target } from './bench/target.ts';
+import { throws } from './bench/throws.ts';
+import { trial } from './bench/trial.ts';
+
+/** The texts of Bench, by the part of the screen that says them. */
+export const bench = {
+  en: { frame: frame.en, opening: opening.en, session: session.en, target: target.en, throws: throws.en, trial: trial.en },
+  es: { frame: frame.es, opening: opening.es, session: session.es, target: target.es, throws: throws.es, trial: trial.es },
+};

@@ -1,0 +1,63 @@
+import { inBoth } from '../in-both.ts';
+
+/** What always stands on Bench: who throws, the next throw, the places of the screen, refusals. */
+export const frame = inBoth(
+  {
+    title: (mound: string) => `Bench of mound ${mound}`,
+    mound: (mound: string) => `Mound ${mound}`,
+    nobody: 'Nobody has the mound',
+    places: 'Places of Bench',
+    place: { throws: 'Throws', target: 'Target', trial: 'Grip, cue', session: 'Session' },
+    next: 'Next throw',
+    intents: 'Intent of the next throw',
+    sayIntent: 'say what is meant',
+    noTrialHere: 'no trial',
+    newTrial: 'New trial',
+    passMound: 'Pass the mound',
+    passTo: (name: string) => `Pass to ${name}`,
+    waiting: 'saving …',
+    refused: 'Not saved.',
+    dismiss: 'Understood',
+    unreachable: 'The server did not answer, so nothing was saved. Try again once this screen says live.',
+    deviceFresh: (device: string) => `${device} is heard`,
+    deviceStale: (device: string, since: string) => `${device} silent since ${since}`,
+    deviceUnknown: 'No device heard yet',
+    keep: 'Keep as it is',
+    refusal: (_code: string, sentence: string) => sentence,
+  },
+  {
+    title: (mound) => `Banca del montículo ${mound}`,
+    mound: (mound) => `Montículo ${mound}`,
+    nobody: 'Nadie tiene el montículo',
+    places: 'Partes de Banca',
+    place: { throws: 'Tiros', target: 'Blanco', trial: 'Agarre, clave', session: 'Sesión' },
+    next: 'Próximo tiro',
+    intents: 'Intención del próximo tiro',
+    sayIntent: 'diga qué se intenta',
+    noTrialHere: 'sin ensayo',
+    newTrial: 'Nuevo ensayo',
+    passMound: 'Pasar el montículo',
+    passTo: (name) => `Pasar a ${name}`,
+    waiting: 'guardando …',
+    refused: 'No se guardó.',
+    dismiss: 'Entendido',
+    unreachable: 'El servidor no respondió y no se guardó nada. Intente de nuevo cuando esta pantalla diga en vivo.',
+    deviceFresh: (device) => `Se oye ${device}`,
+    deviceStale: (device, since) => `${device} callado desde ${since}`,
+    deviceUnknown: 'Aún no se oye ningún equipo',
+    keep: 'Dejar como está',
+    refusal: (code, sentence) => EN_ESPANOL[code] ?? sentence,
+  },
+);
+
+/** What the server refuses, by its code; its own sentences are in English. */
+const EN_ESPANOL: Readonly<Record<string, string>> = {
+  'session-known': 'Ya hay una sesión con ese nombre en este montículo; ábrala de nuevo.',
+  'unknown-time-zone': 'Este navegador dice una zona horaria que el servidor no conoce.',
+  'session-closed': 'La sesión está cerrada; abra otra para seguir.',
+  'no-throw-there': 'Uno de los tiros elegidos ya no está en este montículo.',
+  'not-of-this-session': 'Uno de los tiros elegidos ya no es de esta sesión; muévalo aquí primero.',
+  'too-few-fastballs': 'Una recta base necesita cinco rectas de esta etapa.',
+  'no-such-trial': 'Esta sesión no tiene ese ensayo; empiécelo primero.',
+  'unknown-session': 'Este montículo no tiene esa sesión.',
+};

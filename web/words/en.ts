@@ -1,0 +1,12 @@
+import { bench } from './bench.ts';
+import { glance } from './glance.ts';
+import { measures } from './measures.ts';
+import { playback } from './playback.ts';
+import { standing } from './standing.ts';
+import { start } from './start.ts';
+import { trade } from './trade.ts';
+import { wall } from './wall.ts';
+
+/** Every text a person reads, in English. */
+export const en = { trade: trade.en, measures: measures.en, standing: standing.en, start: start.en, wall: wall.en, bench: bench.en, glance: glance.en, playback: playback.en };
+export type Words = typeof en;

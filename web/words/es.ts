@@ -1,0 +1,12 @@
+import { bench } from './bench.ts';
+import type { Words } from './en.ts';
+import { glance } from './glance.ts';
+import { measures } from './measures.ts';
+import { playback } from './playback.ts';
+import { standing } from './standing.ts';
+import { start } from './start.ts';
+import { trade } from './trade.ts';
+import { wall } from './wall.ts';
+
+/** Every text a person reads, in Spanish. */
+export const es: Words = { trade: trade.es, measures: measures.es, standing: standing.es, start: start.es, wall: wall.es, bench: bench.es, glance: glance.es, playback: playback.es };

@@ -1,0 +1,3 @@
+import { inBoth } from './in-both.ts';
+
+export const glance = inBoth({ title: 'Glance' }, { title: 'Vistazo' });

@@ -1,0 +1,28 @@
+import { LOCALE, type Language } from './language.ts';
+
+/** Times of day and dates, in the time zone of the session; null means that of the screen. */
+
+/** Hours, minutes and seconds. */
+export function timeText(atMs: number, timeZone: string | null, language: Language): string {
+  return written(atMs, timeZone, language, { hour: 'numeric', minute: '2-digit', second: '2-digit', hour12: false });
+}
+
+/** Hours and minutes. */
+export function hourText(atMs: number, timeZone: string | null, language: Language): string {
+  return written(atMs, timeZone, language, { hour: 'numeric', minute: '2-digit', hour12: false });
+}
+
+/** Day, month and year. */
+export function dateText(atMs: number, timeZone: string | null, language: Language): string {
+  return written(atMs, timeZone, language, { day: 'numeric', month: 'short', year: 'numeric' });
+}
+
+/** A length of time as minutes and seconds: 75 s are 1:15. */
+export function lengthText(seconds: number): string {
+  const whole = Math.max(0, Math.round(seconds));
+  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
+}
+
+function written(atMs: number, timeZone: string | null, language: Language, how: Intl.DateTimeFormatOptions): string {
+  return new Intl.DateTimeFormat(LOCALE[language], { ...how, ...(timeZone === null ? {} : { timeZone }) }).format(atMs).replace(/^24:/, '00:');
+}

@@ -1,0 +1,3 @@
+import { inBoth } from './in-both.ts';
+
+export const playback = inBoth({ title: 'Playback' }, { title: 'Repetición' });

@@ -1,0 +1,43 @@
+import { createContext, createEffect, createMemo, useContext, type Accessor, type JSX } from 'solid-js';
+import type { Athlete } from '../../core/facts/coach.ts';
+import { settingsIn } from '../settings.ts';
+import { chooseLanguage, WORDS, type Language } from './language.ts';
+import type { Words } from './en.ts';
+import { speechIn, type Speech, type Units } from './speech.ts';
+
+interface Spoken {
+  readonly language: Accessor<Language>;
+  readonly units: Accessor<Units>;
+}
+
+/** What holds where no athlete is known: the address, then the browser. */
+const unspoken: Spoken = {
+  language: () => chooseLanguage(settingsIn(location.search).language, null, navigator.languages),
+  units: () => settingsIn(location.search).units ?? 'imperial',
+};
+const SpokenContext = createContext<Spoken>(unspoken);
+
+/** Speaks the athlete's language and units to everything inside, unless the address asks for others. */
+export function Speaking(props: { readonly athlete: Athlete | null; readonly children: JSX.Element }) {
+  const asked = settingsIn(location.search);
+  const spoken: Spoken = {
+    language: createMemo(() => chooseLanguage(asked.language, props.athlete?.language ?? null, navigator.languages)),
+    units: createMemo(() => asked.units ?? props.athlete?.units ?? 'imperial'),
+  };
+  createEffect(() => {
+    document.documentElement.lang = spoken.language();
+  });
+  return <SpokenContext.Provider value={spoken}>{props.children}</SpokenContext.Provider>;
+}
+
+/** The words of the language spoken here. */
+export function useWords(): Accessor<Words> {
+  const { language } = useContext(SpokenContext);
+  return () => WORDS[language()];
+}
+
+/** Words, language and units together: all that a measure needs to be said. */
+export function useSpeech(): Accessor<Speech> {
+  const { language, units } = useContext(SpokenContext);
+  return createMemo(() => speechIn(language(), units()));
+}
