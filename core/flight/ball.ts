@@ -2,7 +2,10 @@
  * The working ball, 5.125 oz and 9.125 in round (A. M. Nathan, University of Illinois), the middle of
  * what Official Baseball Rules 3.01 allows (5–5¼ oz, 9–9¼ in).
  */
-export const ball = { massKg: 0.145291306, radiusM: 0.036888137 } as const;
+export const ball = {
+  massKg: 5.125 * 0.028349523125, // 0.145291306 kg
+  radiusM: (9.125 * 0.0254) / (2 * Math.PI), // 0.036888137 m
+} as const;
 
 /** Standard gravity, 3rd CGPM (1901). */
 export const standardGravityMps2 = 9.80665;
