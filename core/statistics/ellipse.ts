@@ -78,7 +78,7 @@ function roots({ xx, yy, xy }: Covariance): { larger: number; smaller: number } 
   return { larger, smaller: larger === 0 ? 0 : (xx * yy - xy * xy) / larger };
 }
 
-/** atan2 gives −π where xy is −0; the axis it means is +π/2. */
+/** atan2 rounds to −π where xy is a hair under 0; the axis it means is +π/2. */
 function longAxisRad({ xx, yy, xy }: Covariance): number {
   const angle = Math.atan2(2 * xy, xx - yy) / 2;
   return angle <= -Math.PI / 2 ? Math.PI / 2 : angle;

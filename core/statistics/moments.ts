@@ -10,9 +10,8 @@ export interface Moments {
 /**
  * Count, mean and scatter of finite values, in the unit they come in. Null when there are none.
  *
- * Two passes over the differences from the first value, the second corrected for what the rounded mean leaves over
- * (Chan, Golub & LeVeque, American Statistician 37:242, 1983): nothing is lost when the values are large beside
- * their scatter, and equal values scatter by exactly 0.
+ * Two passes over the differences from the first value (Chan, Golub & LeVeque, American Statistician 37:242, 1983):
+ * nothing is lost when the values are large beside their scatter, and equal values scatter by exactly 0.
  */
 export function moments(values: readonly number[]): Moments | null {
   const count = values.length;
@@ -29,11 +28,9 @@ export function moments(values: readonly number[]): Moments | null {
 
 function squaresAbout(values: readonly number[], origin: number, meanFromOrigin: number): number {
   let squares = 0;
-  let left = 0;
   for (const value of values) {
     const deviation = value - origin - meanFromOrigin;
     squares += deviation * deviation;
-    left += deviation;
   }
-  return Math.max(0, squares - (left * left) / values.length);
+  return squares;
 }

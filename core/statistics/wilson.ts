@@ -10,7 +10,7 @@ export interface ShareInterval {
  * 95 % Wilson score interval of a share, without continuity correction. It describes; no verdict may rest on it, for it
  * does not hold when looked at after every throw. Null when n is 0. Throws RangeError unless 0 ≤ successes ≤ n, both whole.
  *
- * Wilson, J. American Statistical Association 22:209 (1927); method 3 of Newcombe, Statistics in Medicine 17:857 (1998).
+ * Wilson, J. American Statistical Association 22:209 (1927); Newcombe, Statistics in Medicine 17:857 (1998).
  */
 export function wilsonInterval(successes: number, n: number): ShareInterval | null {
   if (!Number.isInteger(successes) || !Number.isInteger(n) || successes < 0 || successes > n) {

@@ -3,7 +3,7 @@ import { angularDeviationRad, circularMean, circularSdRad, deviationsRad, wrapRa
 import { degToRad, radToDeg } from '../../core/units/convert.ts';
 
 // Published: Zar, Biostatistical Analysis, example 26.4; degrees rounded as printed.
-it('the trees of Zar lean to 99°, resultant 0.82522, angular deviation 34°, circular SD 36°', () => {
+it('the eight angles of Zar meet at 99°, resultant 0.82522, angular deviation 34°, circular SD 36°', () => {
   const { meanRad, resultantLength } = circularMean([45, 55, 81, 96, 110, 117, 132, 154].map(degToRad));
   expect(Math.round(radToDeg(meanRad!))).toBe(99);
   expect(Math.abs(resultantLength - 0.82522)).toBeLessThan(1.5e-5);

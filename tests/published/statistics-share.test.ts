@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { wilsonInterval } from '../../core/statistics/wilson.ts';
 
-// Published: Newcombe, Statistics in Medicine 17:857 (1998), table I, method 3, to four places.
+// Published: Newcombe, Statistics in Medicine 17:857 (1998), to four places.
 it.each([
   [81, 263, 0.2553, 0.3662],
   [15, 148, 0.0624, 0.1605],

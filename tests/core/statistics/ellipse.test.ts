@@ -79,6 +79,20 @@ describe('the three ellipses', () => {
     expect(areaInterval95(1, 2)).toBeNull();
   });
 
+  it('throws on any line have none, however rounding places them', () => {
+    const coordinate = fc.integer({ min: -1000, max: 1000 }).map((millimetres) => millimetres / 1000);
+    fc.assert(
+      fc.property(fc.array(coordinate, { minLength: 3, maxLength: 20 }), coordinate, coordinate, (along, slope, height) => {
+        expect(ellipse('throws', along.map((x) => [x, height + slope * x] as const))).toBeNull();
+      }),
+      { seed: 42 },
+    );
+  });
+
+  it('an upright one stands at +90° though its throws lean a hair to the other side', () => {
+    expect(ellipse('throws', [[-1, 1e-18], [1, -1e-18], [0, 2], [0, -2]])!.angleRad).toBe(Math.PI / 2);
+  });
+
   it('lies along the line the throws lie along, in (−90°, 90°]', () => {
     for (const degrees of [-89, -45, 0, 30, 60, 90]) {
       const angle = (degrees * Math.PI) / 180;
@@ -127,5 +141,7 @@ describe('the three ellipses', () => {
     }
     expect(mean.area).toBeLessThan(all.area);
     expect(all.area).toBeLessThan(next.area);
+    // A throw to come varies n times as much as the mean of n, and the mean itself once more.
+    expect(next.area / mean.area).toBeCloseTo(12 + 1, 10);
   });
 });
