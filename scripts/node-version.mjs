@@ -1,7 +1,7 @@
 // Runs before anything else and on a Node that may be years old: nothing newer than ES2015 modules in this file.
 
 /** What package.json's "engines" says, in words. */
-export const NODE_WANTED = '20.19 or a later 20, or 22.12 or later';
+const NODE_WANTED = '20.19 or a later 20, or 22.12 or later';
 
 /**
  * Says what is wrong with a Node version, or null when it will do.

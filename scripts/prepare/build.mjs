@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { fingerprint, readStamp } from './fingerprint.mjs';
 import { inRoot, ROOT } from './places.mjs';
 import { runScript } from './process.mjs';
@@ -14,9 +14,26 @@ export async function buildWhatHasChanged() {
   const whole = existsSync(inRoot('dist', 'node')) && existsSync(inRoot('dist', 'web'));
   if (whole && readStamp(STAMP) === wanted) return;
   mkdirSync(inRoot('dist'), { recursive: true });
+  removeLeftovers();
   rmSync(STAMP, { force: true });
   await withProgress('Building', buildBoth);
   writeFileSync(STAMP, `${wanted}\n`);
+}
+
+/** What a build that was broken off left behind; the number in its name is the process that made it. */
+function removeLeftovers() {
+  for (const name of readdirSync(inRoot('dist'))) {
+    const maker = /^(?:node|web)-(\d+)$/.exec(name)?.[1];
+    if (maker !== undefined && !isAlive(Number(maker))) rmSync(inRoot('dist', name), { recursive: true, force: true });
+  }
+}
+
+function isAlive(pid) {
+  try {
+    return process.kill(pid, 0);
+  } catch (error) {
+    return error.code === 'EPERM';
+  }
 }
 
 async function buildBoth() {

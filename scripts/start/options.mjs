@@ -1,3 +1,4 @@
+import { statSync } from 'node:fs';
 import { isIPv4 } from 'node:net';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
@@ -17,7 +18,7 @@ const SIMULATED = {
 
 const LARGEST_SEED = 2 ** 32 - 1;
 
-export const HELP = {
+const HELP = {
   start: `npm start -- [options]
 
 Installs and builds what has changed, starts the server and one simulated mound, and prints the addresses of the screens.
@@ -90,5 +91,7 @@ function folder(given, ownName) {
   if (given === '') throw new Trouble('--data is empty; give a folder.', 2);
   if (given === undefined) return inRoot('data', ownName);
   const throughNpm = ['start', 'serve'].includes(process.env.npm_lifecycle_event ?? '');
-  return path.resolve(throughNpm ? (process.env.INIT_CWD ?? ROOT) : process.cwd(), given);
+  const meant = path.resolve(throughNpm ? (process.env.INIT_CWD ?? ROOT) : process.cwd(), given);
+  if (statSync(meant, { throwIfNoEntry: false })?.isDirectory() ?? true) return meant;
+  throw new Trouble(`--data is "${given}", which is a file; give a folder.`, 2);
 }

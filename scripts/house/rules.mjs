@@ -1,0 +1,196 @@
+// Who may import what, and why. tests/house/fixtures holds, for every rule here, a small house that breaks it and no other.
+
+/** @typedef {{ id: string, within: string[], except?: string[], packages?: RegExp, places?: string[], onlyPackages?: RegExp, why: string }} ImportRule */
+
+const ROOMS = ['core', 'server', 'web', 'simulators'];
+
+/**
+ * A file `within` one of the folders and in none of `except` may not import any of `packages` or anything in `places`;
+ * with `onlyPackages` it may import no other package.
+ * @type {ImportRule[]}
+ */
+export const IMPORT_RULES = [
+  {
+    id: 'core-imports-nothing-of-ours',
+    within: ['core'],
+    places: ['server', 'web', 'simulators', 'tests', 'scripts'],
+    why: 'core is the same in server, browser, simulators and tests, so it can stand on nothing that only one of them has',
+  },
+  {
+    id: 'server-stands-alone',
+    within: ['server'],
+    places: ['web', 'simulators', 'tests', 'scripts'],
+    why: 'server, web and simulators meet over the wire, never in an import',
+  },
+  {
+    id: 'web-stands-alone',
+    within: ['web'],
+    places: ['server', 'simulators', 'tests', 'scripts'],
+    why: 'server, web and simulators meet over the wire, never in an import',
+  },
+  {
+    id: 'simulators-stand-alone',
+    within: ['simulators'],
+    places: ['server', 'web', 'tests', 'scripts'],
+    why: 'a simulator that knows the server would not prove the device door; they meet over the wire',
+  },
+  {
+    id: 'units-stand-at-the-bottom',
+    within: ['core/units'],
+    places: ['core/facts', 'core/flight', 'core/statistics', 'core/coaching', 'core/session'],
+    why: 'everything is measured in units, so units can depend on nothing else',
+  },
+  {
+    id: 'facts-know-only-units',
+    within: ['core/facts'],
+    places: ['core/flight', 'core/statistics', 'core/coaching', 'core/session'],
+    why: 'a fact is what was said, whatever is later computed from it',
+  },
+  {
+    id: 'flight-knows-only-units',
+    within: ['core/flight'],
+    places: ['core/facts', 'core/statistics', 'core/coaching', 'core/session'],
+    why: 'the physics of a ball does not change with the protocol or the coaching',
+  },
+  {
+    id: 'statistics-know-only-units',
+    within: ['core/statistics'],
+    places: ['core/facts', 'core/flight', 'core/coaching', 'core/session'],
+    why: 'a statistic takes numbers, wherever they come from',
+  },
+  {
+    id: 'coaching-does-not-know-sessions',
+    within: ['core/coaching'],
+    places: ['core/session'],
+    why: 'the session folds call on coaching; the other way round would be a circle',
+  },
+  {
+    id: 'core-has-no-node',
+    within: ['core'],
+    packages: /^node:/,
+    why: 'core also runs in the browser and does no input or output',
+  },
+  {
+    id: 'core-libraries',
+    within: ['core'],
+    onlyPackages: /^(?:zod|rxjs|libsql|node:.*|d3.*|solid-js|socket\.io.*)$/,
+    why: 'core is pure TypeScript: zod for the shape of facts and rxjs for the folds are all it takes from others',
+  },
+  {
+    id: 'devices-do-not-reach-viewers',
+    within: ['server/devices'],
+    places: ['server/viewers'],
+    why: 'nothing reaches a screen without passing the log',
+  },
+  {
+    id: 'd3-only-in-charts',
+    within: ROOMS,
+    except: ['web/charts'],
+    packages: /^d3(?:-.*)?$/,
+    why: 'a drawing is data in, picture out, and all drawings live in web/charts',
+  },
+  {
+    id: 'charts-without-solid',
+    within: ['web/charts'],
+    packages: /^solid-js$/,
+    why: 'a chart must draw the same live, in playback and in a test, with no framework around it',
+  },
+  {
+    id: 'charts-without-a-connection',
+    within: ['web/charts'],
+    places: ['web/live', 'web/wall', 'web/bench', 'web/glance', 'web/playback'],
+    why: 'a chart is given its data; it knows neither where that comes from nor which screen it is on',
+  },
+  {
+    id: 'solid-only-in-web',
+    within: ['core', 'server', 'simulators'],
+    packages: /^solid-js$/,
+    why: 'only screens need a framework for screens',
+  },
+  {
+    id: 'rxjs-only-in-streams',
+    within: ROOMS,
+    except: ['core/session', 'server', 'web/live'],
+    packages: /^rxjs$/,
+    why: 'streams belong where data travels; everywhere else plain functions are easier to read and test',
+  },
+  {
+    id: 'libsql-only-in-log',
+    within: ROOMS,
+    except: ['server/log'],
+    packages: /^libsql$/,
+    why: 'there is one way to the disk, the append-only log',
+  },
+  {
+    id: 'socket-io-only-for-viewers',
+    within: ROOMS,
+    except: ['server/viewers', 'web/live'],
+    packages: /^socket\.io(?:-.*)?$/,
+    why: 'viewers are served in one place and connect in one place; devices speak plain WebSocket',
+  },
+];
+
+/** Names from rxjs that look at a clock of their own. */
+export const TIMED_STREAMS = new Set(
+  'timer interval delay delayWhen debounceTime throttleTime auditTime sampleTime bufferTime windowTime timestamp timeInterval timeout asyncScheduler asapScheduler animationFrameScheduler animationFrames'.split(' '),
+);
+
+/** @typedef {{ id: string, within: string[], except?: string[], globals?: string[], members?: string[], bareDate?: boolean, timedStreams?: boolean, why: string }} ReachRule */
+
+/**
+ * What code may reach for without importing it. A local variable of the same name is no global.
+ * @type {ReachRule[]}
+ */
+export const REACH_RULES = [
+  {
+    id: 'core-has-no-clock',
+    within: ['core'],
+    globals: ['performance', 'setTimeout', 'setInterval', 'setImmediate', 'requestAnimationFrame', 'requestIdleCallback', 'queueMicrotask'],
+    members: ['Date.now'],
+    bareDate: true,
+    timedStreams: true,
+    why: 'time comes in as an argument, so that going back means folding again',
+  },
+  {
+    id: 'no-randomness-of-its-own',
+    within: ROOMS,
+    members: ['Math.random'],
+    why: 'randomness comes in as an argument, so that every run can be repeated from its printed seed',
+  },
+  {
+    id: 'core-touches-nothing',
+    within: ['core'],
+    globals: ['console', 'process', 'document', 'window', 'navigator', 'location', 'localStorage', 'sessionStorage', 'indexedDB', 'fetch', 'WebSocket', 'crypto', 'globalThis', 'self', 'Buffer', 'require'],
+    why: 'core has no input, no output and no screen: it is given values and gives values back',
+  },
+  {
+    id: 'server-has-one-clock',
+    within: ['server'],
+    except: ['server/clock.ts'],
+    globals: ['performance'],
+    members: ['Date.now', 'process.hrtime', 'process.uptime'],
+    bareDate: true,
+    why: 'one file in the server reads the clock, so that a test can set it: server/clock.ts',
+  },
+  {
+    id: 'web-has-one-clock',
+    within: ['web'],
+    except: ['web/live/clock.ts'],
+    globals: ['performance'],
+    members: ['Date.now'],
+    bareDate: true,
+    why: 'one file in the web reads the clock, so that a test can set it: web/live/clock.ts',
+  },
+];
+
+/** A file with one of these words for a name has no idea of its own. */
+export const VAGUE_NAMES = {
+  id: 'no-vague-names',
+  within: ROOMS,
+  words: ['utils', 'util', 'helpers', 'helper', 'common', 'manager', 'service', 'misc'],
+  why: 'a file is one idea and has its name',
+};
+
+export const CYCLES = { id: 'no-cycles', within: ROOMS, why: 'files in a circle can only be understood, tested and changed all at once' };
+
+export const RULE_IDS = [...IMPORT_RULES, ...REACH_RULES, VAGUE_NAMES, CYCLES].map((rule) => rule.id);

@@ -1,0 +1,48 @@
+import { buildWhatHasChanged } from '../prepare/build.mjs';
+import { installWhatIsMissing } from '../prepare/install.mjs';
+import { withoutStackTraces } from '../prepare/trouble.mjs';
+import { findOrInstallBrowser } from './browser.mjs';
+import { programStep, runSteps } from './program-step.mjs';
+
+const VITEST = ['node_modules', 'vitest', 'vitest.mjs'];
+const PLAYWRIGHT = ['node_modules', '@playwright', 'test', 'cli.js'];
+
+let browser;
+const withBrowser = () => ({ ...process.env, OFFPACE_CHROMIUM: browser });
+const install = ['install', installWhatIsMissing];
+const build = ['build', buildWhatHasChanged];
+const find = [
+  'browser',
+  async () => {
+    browser = await findOrInstallBrowser();
+    console.log(`Browser tests run in ${browser}`);
+  },
+];
+const lint = [
+  programStep('lint', ['node_modules', 'oxlint', 'bin', 'oxlint'], ['--deny-warnings']),
+  programStep('house', ['scripts', 'house.mjs']),
+  programStep('unused code', ['node_modules', 'knip', 'bin', 'knip.js'], ['--no-progress']),
+];
+
+/** Everything that has to be green, from nothing but a Node and a network. */
+const EVERYTHING = [
+  install,
+  find,
+  programStep('types', ['node_modules', 'typescript', 'bin', 'tsc'], ['--noEmit', '-p', 'tsconfig.json']),
+  ...lint,
+  build,
+  programStep('unit and integration tests', VITEST, ['run']),
+  programStep('browser tests', PLAYWRIGHT, ['test'], withBrowser),
+];
+
+const PLANS = {
+  test: EVERYTHING,
+  lint: [install, ...lint],
+  build: [install, build],
+  prove: [install, build, programStep('long checks', VITEST, ['run', '--config', 'vitest.prove.config.ts'])],
+  screens: [install, find, build, programStep('pictures of the screens', PLAYWRIGHT, ['test', '--config', 'playwright.screens.config.ts'], withBrowser)],
+  schemas: [install, build, programStep('schemas of the device protocol', ['scripts', 'schemas.mjs'])],
+};
+
+/** @param {keyof typeof PLANS} plan */
+export const run = (plan) => withoutStackTraces(() => runSteps(PLANS[plan]));

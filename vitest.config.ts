@@ -1,0 +1,16 @@
+import { defineConfig } from 'vitest/config';
+
+// Read by every worker when it starts: a place far from Greenwich with summer time shows where a date was mistaken for a day.
+process.env['TZ'] = 'America/Chicago';
+
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts'],
+    exclude: ['tests/browser/**', 'tests/house/fixtures/**'],
+    setupFiles: ['tests/quiet.ts'],
+    maxWorkers: 2,
+    allowOnly: false,
+    testTimeout: 20_000,
+    hookTimeout: 20_000,
+  },
+});
