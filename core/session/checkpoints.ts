@@ -1,0 +1,75 @@
+import type { Fact } from '../facts/fact.ts';
+import { foldFact } from './fold.ts';
+import type { Ledger } from './ledger.ts';
+import type { Recording } from './playhead.ts';
+import type { SessionSlice } from './recorded.ts';
+import { timelineOf } from './timeline.ts';
+
+/** Facts between two kept ledgers: a scrub folds at most this many again. */
+const EVERY = 25;
+
+/** A recorded session folded once, with a ledger kept every few facts, so that going anywhere costs a handful of folds. */
+export interface Checkpoints {
+  readonly session: string;
+  readonly facts: readonly Fact[];
+  /** `ledgers[i]` stands after i · EVERY facts. */
+  readonly ledgers: readonly Ledger[];
+  readonly newest: Ledger;
+  /** For each throw of the session, by place: how many facts have been folded when it is first there. */
+  readonly entersAt: ReadonlyMap<number, number>;
+}
+
+export function checkpointsOf({ carry, facts }: SessionSlice, session: string): Checkpoints {
+  return continued({ session, facts: [], ledgers: [carry], newest: carry, entersAt: new Map() }, facts);
+}
+
+/**
+ * The same recording after it has grown. Facts already folded are kept as they are; a slice that begins elsewhere
+ * (an older throw was moved into the session) is folded anew.
+ */
+export function grown(before: Checkpoints, { carry, facts }: SessionSlice): Checkpoints {
+  if (before.ledgers[0]!.place !== carry.place || facts.length < before.facts.length) return checkpointsOf({ carry, facts }, before.session);
+  return continued(before, facts.slice(before.facts.length));
+}
+
+/** The ledger after the first `applied` facts. */
+export function ledgerAt({ facts, ledgers, newest }: Checkpoints, applied: number): Ledger {
+  if (applied >= facts.length) return newest;
+  const index = Math.floor(Math.max(0, applied) / EVERY);
+  return facts.slice(index * EVERY, applied).reduce(foldFact, ledgers[index]!);
+}
+
+/** The recording as the playhead sees it. */
+export function recordingOf({ facts, newest, session, entersAt }: Checkpoints, foldQuiet: boolean): Recording {
+  const entering = new Set(entersAt.values());
+  return {
+    timelineMs: timelineOf(facts.map(({ atMs }) => atMs), foldQuiet),
+    isThrow: facts.map((_, index) => entering.has(index + 1)),
+    open: newest.sessions[session]?.closedAtMs === null,
+  };
+}
+
+function continued(before: Checkpoints, more: readonly Fact[]): Checkpoints {
+  const { session } = before;
+  const facts = [...before.facts];
+  const ledgers = [...before.ledgers];
+  const entersAt = new Map(before.entersAt);
+  let { newest } = before;
+  for (const fact of more) {
+    newest = foldFact(newest, fact);
+    facts.push(fact);
+    for (const place of placesMoving(fact)) {
+      if (newest.throws[place]?.session === session && !entersAt.has(place)) entersAt.set(place, facts.length);
+    }
+    if (facts.length % EVERY === 0) ledgers.push(newest);
+  }
+  return { session, facts, ledgers, newest, entersAt };
+}
+
+function placesMoving({ place, said }: Fact): readonly number[] {
+  switch (said.kind) {
+    case 'throw-measured': return [place];
+    case 'throws-moved': return said.places;
+    default: return [];
+  }
+}
