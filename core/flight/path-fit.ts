@@ -1,8 +1,9 @@
 import { standardAirDensityKgM3 } from './air.ts';
 import { plate } from './ball.ts';
 import { stateAtTime, type ConstantAcceleration, type PathState } from './constant-acceleration.ts';
-import { covarianceAt, type Matrix3 } from './normal-equations.ts';
-import { fitRobustly, type CubicPath, type RobustFit } from './robust-fit.ts';
+import { accelerationOn, crossingOf, placeOn, stateOn, type FadingPath } from './fading-path.ts';
+import { propagate, type Matrix3 } from './normal-equations.ts';
+import { fitRobustly, type RobustFit } from './robust-fit.ts';
 import { norm, type Vector } from './vector.ts';
 
 export interface PathSample {
@@ -17,6 +18,8 @@ export interface PathFitOptions {
   readonly toYM?: number;
   /** Only bends the path by how drag and lift fade; standard air when absent. */
   readonly airDensityKgM3?: number;
+  /** Measured spin along the flight, positive with it; none when absent. 500 rpm of it is 0.1 in on the break of a changeup. */
+  readonly alongSpinRadps?: number;
 }
 
 export interface FittedPath {
@@ -53,10 +56,10 @@ const speedRangeMps = [3, 60] as const;
 
 /**
  * The path of a ball through samples of time and place, in any order, m and s. Misreads are found and left out. The samples
- * are fitted with constant acceleration plus the slow fade of drag and lift that the equations of motion give, then told as
- * the constant acceleration that has the release and the arrival right. A plain parabola through the same samples takes
- * 0.4–0.6 in off the induced break of a pitch, because its slope at release pays for the drag that fades; this one keeps
- * it within 0.05 in, and pays with an end speed 0.1 m/s off, which `arrival` has right (measured in tests/core/flight).
+ * are fitted with constant acceleration plus the fading of drag and lift that the equations of motion give, then told as
+ * the constant acceleration that has the release and the arrival right. A plain parabola through the same samples shifts
+ * the induced break of a pitch by 0.2–0.7 in, because its slope at release pays for the forces that fade; this one keeps
+ * it within 0.1 in, and pays with an end speed 0.1–0.2 m/s off, which `arrival` has right (measured in tests/core/flight).
  */
 export function fitPath(samples: readonly PathSample[], options: PathFitOptions = {}): FittedPath | PathProblem {
   if (samples.length < fewestSamples) {
@@ -67,7 +70,10 @@ export function fitPath(samples: readonly PathSample[], options: PathFitOptions 
   }
   const times = samples.map((sample) => sample.timeS);
   const column = (axis: 0 | 1 | 2): number[] => samples.map((sample) => sample.positionM[axis]);
-  const fit = fitRobustly(times, [column(0), column(1), column(2)], options.airDensityKgM3 ?? standardAirDensityKgM3);
+  const fit = fitRobustly(times, [column(0), column(1), column(2)], {
+    airDensityKgM3: options.airDensityKgM3 ?? standardAirDensityKgM3,
+    alongSpinRadps: options.alongSpinRadps ?? 0,
+  });
   if (!fit) return problem('impossible', 'The samples of the path do not spread over time, so no speed can be had from them.');
   const earliest = samples.reduce((first, sample, i) => (fit.kept[i] && sample.timeS < first.timeS ? sample : first), { ...samples[0]!, timeS: Infinity });
   return assemble(fit, samples, options.fromYM ?? earliest.positionM[1], options.toYM ?? plate.frontYM);
@@ -78,9 +84,9 @@ function assemble(fit: RobustFit, samples: readonly PathSample[], fromYM: number
   if (rejected.length > mostRejectedShare * samples.length) {
     return problem('too-noisy', `${rejected.length} of ${samples.length} samples of the path lie off any one flight.`);
   }
-  const fromS = crossing(fit.cubic, fromYM);
-  const toS = crossing(fit.cubic, toYM);
-  const speed = norm(stateOf(fit.cubic, fit.cubic.middleS).velocityMps);
+  const fromS = crossingOf(fit.path, fromYM);
+  const toS = crossingOf(fit.path, toYM);
+  const speed = norm(stateOn(fit.path, fit.path.middleS).velocityMps);
   if (fromS === null || toS === null || !(toS > fromS) || speed < speedRangeMps[0] || speed > speedRangeMps[1]) {
     return problem('impossible', `The samples do not fly from y = ${fromYM.toFixed(2)} m to y = ${toYM.toFixed(2)} m at a speed a thrown ball has (${speed.toFixed(1)} m/s in the middle).`);
   }
@@ -93,19 +99,18 @@ function assemble(fit: RobustFit, samples: readonly PathSample[], fromYM: number
 
 function describe(fit: RobustFit, rejected: number[], fromS: number, toS: number): FittedPath | PathProblem {
   const flightS = toS - fromS;
-  const covarianceOf = (axis: 0 | 1 | 2): Matrix3 => covarianceAt(fit.unitCovariance, fromS - fit.cubic.middleS, fit.noiseM[axis] ** 2);
-  const covariance = [covarianceOf(0), covarianceOf(1), covarianceOf(2)] as const;
+  const covariance = [covarianceOf(fit, 0, fromS, flightS), covarianceOf(fit, 1, fromS, flightS), covarianceOf(fit, 2, fromS, flightS)] as const;
   const error = (row: 0 | 1 | 2): Vector => [Math.sqrt(covariance[0][row][row]), Math.sqrt(covariance[1][row][row]), Math.sqrt(covariance[2][row][row])];
   const standardErrors = { positionM: error(0), velocityMps: error(1), accelerationMps2: error(2) };
   const breakErrorM = 0.5 * flightS * flightS * Math.max(standardErrors.accelerationMps2[0], standardErrors.accelerationMps2[2]);
   if (!(breakErrorM <= coarsestBreakM)) {
     return problem('too-noisy', `The samples scatter so much that the break is known only to ±${(breakErrorM * 100).toFixed(0)} cm.`);
   }
-  const arrival = stateOf(fit.cubic, toS);
+  const arrival = stateOn(fit.path, toS);
   return {
     kind: 'path',
-    path: anchored(fit.cubic, fromS, flightS),
-    midFlight: touching(fit.cubic, fromS, flightS),
+    path: anchored(fit.path, fromS, flightS),
+    midFlight: touching(fit.path, fromS, flightS),
     startTimeS: fromS,
     arrival: { ...arrival, timeS: flightS },
     residualRmsM: fit.residualRmsM,
@@ -115,43 +120,31 @@ function describe(fit: RobustFit, rejected: number[], fromS: number, toS: number
   };
 }
 
-/** The constant acceleration with the cubic's place and velocity at release and its place at arrival. */
-function anchored(cubic: CubicPath, fromS: number, flightS: number): ConstantAcceleration {
-  const { positionM, velocityMps } = stateOf(cubic, fromS);
+/** The constant acceleration with the path's place and velocity at release and its place at arrival. */
+function anchored(path: FadingPath, fromS: number, flightS: number): ConstantAcceleration {
+  const { positionM, velocityMps } = stateOn(path, fromS);
   const acceleration = (axis: 0 | 1 | 2): number =>
-    cubic.axes[axis][2] + cubic.jerkMps3[axis] * (fromS - cubic.middleS + flightS / 3);
+    (2 * (placeOn(path, axis, fromS + flightS) - positionM[axis] - velocityMps[axis] * flightS)) / flightS ** 2;
   return { positionM, velocityMps, accelerationMps2: [acceleration(0), acceleration(1), acceleration(2)] };
 }
 
-/** The constant acceleration with the cubic's place, velocity and acceleration in the middle of the flight, told from release. */
-function touching(cubic: CubicPath, fromS: number, flightS: number): ConstantAcceleration {
-  const { positionM, velocityMps } = stateOf(cubic, fromS + flightS / 2);
-  const acceleration = (axis: 0 | 1 | 2): number => cubic.axes[axis][2] + cubic.jerkMps3[axis] * (fromS + flightS / 2 - cubic.middleS);
-  const accelerationMps2: Vector = [acceleration(0), acceleration(1), acceleration(2)];
+/** The constant acceleration with the path's place, velocity and acceleration in the middle of the flight, told from release. */
+function touching(path: FadingPath, fromS: number, flightS: number): ConstantAcceleration {
+  const { positionM, velocityMps } = stateOn(path, fromS + flightS / 2);
+  const accelerationMps2 = accelerationOn(path, fromS + flightS / 2);
   const release = stateAtTime({ positionM, velocityMps, accelerationMps2 }, -flightS / 2);
   return { positionM: release.positionM, velocityMps: release.velocityMps, accelerationMps2 };
 }
 
-function stateOf({ middleS, axes, jerkMps3 }: CubicPath, timeS: number): PathState {
-  const t = timeS - middleS;
-  const place = (axis: 0 | 1 | 2): number => {
-    const [p, v, a] = axes[axis];
-    return p + t * (v + t * (a / 2 + (t * jerkMps3[axis]) / 6));
-  };
-  const speed = (axis: 0 | 1 | 2): number => axes[axis][1] + t * (axes[axis][2] + (t * jerkMps3[axis]) / 2);
-  return { timeS, positionM: [place(0), place(1), place(2)], velocityMps: [speed(0), speed(1), speed(2)] };
-}
-
-/** When the cubic passes the plane, by Newton's method from the middle; null where it does not settle. */
-function crossing(cubic: CubicPath, yM: number): number | null {
-  let timeS = cubic.middleS;
-  for (let round = 0; round < 20; round += 1) {
-    const { positionM, velocityMps } = stateOf(cubic, timeS);
-    const stepS = (yM - positionM[1]) / velocityMps[1];
-    timeS += stepS;
-    if (Math.abs(stepS) < 1e-13) break;
-  }
-  return Math.abs(stateOf(cubic, timeS).positionM[1] - yM) < 1e-6 ? timeS : null;
+/** Covariance of place and velocity at release and of the anchored acceleration, as functions of the fit in the middle. */
+function covarianceOf(fit: RobustFit, axis: 0 | 1 | 2, fromS: number, flightS: number): Matrix3 {
+  const u = fromS - fit.path.middleS;
+  const bend = fit.path.fading.bendPerS[axis];
+  return propagate(
+    fit.unitCovariances[axis],
+    [[1, u, u * u * (1 / 2 + (bend * u) / 6)], [0, 1, u * (1 + (bend * u) / 2)], [0, 0, 1 + bend * (u + flightS / 3)]],
+    fit.noiseM[axis] ** 2,
+  );
 }
 
 function seenShare(fit: RobustFit, samples: readonly PathSample[], fromS: number, toS: number): number {

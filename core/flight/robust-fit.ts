@@ -1,24 +1,18 @@
-import { expectedJerk } from './expected-jerk.ts';
-import { fitQuadratics, type QuadraticFit } from './normal-equations.ts';
+import { fadingOf, nothingFades, type Air, type Fading } from './fading-forces.ts';
+import { placeOn, type FadingPath } from './fading-path.ts';
+import { fitAxis, type Matrix3 } from './normal-equations.ts';
 import type { Vector } from './vector.ts';
 
-type Triple = readonly [number, number, number];
-
-/** A cubic per axis about a middle moment; the jerk comes from the air, not from the samples. */
-export interface CubicPath {
-  readonly middleS: number;
-  /** Position, velocity and acceleration of each axis at `middleS`. */
-  readonly axes: readonly [Triple, Triple, Triple];
-  readonly jerkMps3: Vector;
-}
+type Columns = readonly [readonly number[], readonly number[], readonly number[]];
 
 export interface RobustFit {
-  readonly cubic: CubicPath;
+  readonly path: FadingPath;
   readonly kept: readonly boolean[];
   /** Standard deviation of one kept sample, by axis. */
   readonly noiseM: Vector;
   readonly residualRmsM: number;
-  readonly unitCovariance: QuadraticFit['unitCovariance'];
+  /** By axis: covariance of place, velocity and acceleration in the middle, for samples of unit variance. */
+  readonly unitCovariances: readonly [Matrix3, Matrix3, Matrix3];
 }
 
 /** A sample farther than this many robust standard deviations from the path is a misread: 1 good one in 6000 goes with it. */
@@ -30,37 +24,55 @@ const finestNoiseM = 0.0005;
 const deviationsPerMad = 1.4826;
 
 /**
- * Fits the cubic and finds the misreads: first with soft (Cauchy) weights, so that gross outliers cannot drag the start,
+ * Fits the path and finds the misreads: first with soft (Cauchy) weights, so that gross outliers cannot drag the start,
  * then with a cut on the distance in median-absolute-deviation units until the kept set no longer changes.
- * Null where the times do not carry a quadratic.
+ * Null where the times do not carry a parabola.
  */
-export function fitRobustly(times: readonly number[], columns: readonly [readonly number[], readonly number[], readonly number[]], airDensityKgM3: number): RobustFit | null {
+export function fitRobustly(times: readonly number[], columns: Columns, air: Air): RobustFit | null {
   const middleS = times.reduce((sum, t) => sum + t, 0) / times.length;
-  const shifted = times.map((t) => t - middleS);
   let weights = times.map(() => 1);
-  let jerk: Vector = [0, 0, 0];
+  let fading = nothingFades;
   for (let round = 1; ; round += 1) {
-    const fit = fitQuadratics(shifted, weights, columns.map((column, axis) => column.map((value, i) => value - (jerk[axis]! * shifted[i]! ** 3) / 6)));
+    const fit = fitRound(times, columns, weights, middleS, fading);
     if (!fit) return null;
-    const axes = fit.coefficients as unknown as CubicPath['axes'];
-    const residuals = residualsOf({ middleS, axes, jerkMps3: jerk }, times, columns);
+    const { axes } = fit.path;
+    const residuals = columns.map((column, axis) => column.map((value, i) => value - placeOn(fit.path, axis as 0 | 1 | 2, times[i]!)));
     const nextWeights = weigh(distances(residuals), round <= softRounds);
-    if (round > softRounds && (round === mostRounds || nextWeights.every((w, i) => w === weights[i]))) {
-      return { cubic: { middleS, axes, jerkMps3: jerk }, unitCovariance: fit.unitCovariance, ...spread(residuals, weights) };
+    if (round > softRounds + 1 && (round === mostRounds || nextWeights.every((w, i) => w === weights[i]))) {
+      return { ...fit, ...spread(residuals, weights) };
     }
     weights = nextWeights;
-    jerk = expectedJerk([axes[0][1], axes[1][1], axes[2][1]], [axes[0][2], axes[1][2], axes[2][2]], airDensityKgM3);
+    fading = fadingOf([axes[0][1], axes[1][1], axes[2][1]], [axes[0][2], axes[1][2], axes[2][2]], air, fading);
   }
 }
 
-function residualsOf({ middleS, axes, jerkMps3 }: CubicPath, times: readonly number[], columns: readonly (readonly number[])[]): number[][] {
-  return columns.map((column, axis) => {
-    const [p, v, a] = axes[axis]!;
-    return column.map((value, i) => {
-      const t = times[i]! - middleS;
-      return value - (p + t * (v + t * (a / 2 + (t * jerkMps3[axis]!) / 6)));
-    });
+/** One weighted fit of all axes: the jerk follows the acceleration by the slope `bendPerS` about where it was worked out. */
+function fitRound(
+  times: readonly number[],
+  columns: Columns,
+  weights: readonly number[],
+  middleS: number,
+  fading: Fading,
+): Pick<RobustFit, 'path' | 'unitCovariances'> | null {
+  const shifted = times.map((t) => t - middleS);
+  const fits = columns.map((column, axis) => {
+    const bend = fading.bendPerS[axis]!;
+    const offset = fading.jerkMps3[axis]! - bend * fading.atMps2[axis]!;
+    const snap = fading.snapMps4[axis]!;
+    const straight = column.map((value, i) => value - shifted[i]! ** 3 * (offset / 6 + (snap * shifted[i]!) / 24));
+    const fit = fitAxis(shifted, weights, straight, bend);
+    return fit && { ...fit, jerk: offset + bend * fit.coefficients[2] };
   });
+  const [x, y, z] = fits;
+  if (!x || !y || !z) return null;
+  return {
+    path: {
+      middleS,
+      axes: [x.coefficients, y.coefficients, z.coefficients],
+      fading: { ...fading, jerkMps3: [x.jerk, y.jerk, z.jerk] },
+    },
+    unitCovariances: [x.unitCovariance, y.unitCovariance, z.unitCovariance],
+  };
 }
 
 /** Squared distance of each sample from the path, in robust standard deviations of each axis. */
