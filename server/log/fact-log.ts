@@ -1,0 +1,86 @@
+import type { Fact, Said } from '../../core/facts/fact.ts';
+
+/** What somebody wants to have written down. */
+export interface Entry {
+  readonly mound: string;
+  /** `device:<id>` or `coach`. */
+  readonly by: string;
+  readonly said: Said;
+  /** The coach's request id: the same request is stored once. */
+  readonly request?: string;
+}
+
+/** A device's number: (device, run, sequence) names a throw or a correction for ever. */
+export interface Identity {
+  readonly device: string;
+  readonly run: string;
+  readonly sequence: number;
+}
+
+export interface StorageFailure {
+  readonly kind: 'failed';
+  readonly sentence: string;
+}
+
+/** `stored` is answered only once the fact is on disk; `again` tells that it already was. */
+export type AppendReply =
+  | { readonly kind: 'stored'; readonly mound: string; readonly place: number; readonly again: boolean }
+  | { readonly kind: 'conflict'; readonly code: ConflictCode; readonly path: string; readonly sentence: string; readonly final: boolean }
+  | StorageFailure;
+
+/** What the log itself cannot accept, because of what it already holds. */
+export type ConflictCode = 'body-differs' | 'refused-before' | 'nothing-to-correct' | 'request-differs';
+
+/** A refusal, kept so that somebody can find out later what a device tried to say. */
+export interface RefusalEntry {
+  readonly mound: string | null;
+  readonly device: string | null;
+  readonly run: string | null;
+  readonly sequence: number | null;
+  readonly code: string;
+  readonly path: string;
+  readonly sentence: string;
+  /** The refused number shall count as settled. Needs device, run and sequence. */
+  readonly settles: boolean;
+  /** The frame as it came, where it is worth keeping. */
+  readonly frame: string | null;
+}
+
+export type RefuseReply = { readonly kind: 'kept' } | StorageFailure;
+
+/** Which numbers of one device run are stored or finally refused. */
+export interface Settled {
+  /** Every number up to this one. */
+  readonly through: number;
+  /** Ranges, both ends included, above `through` and below the highest number seen, that are not. */
+  readonly gaps: readonly (readonly [number, number])[];
+}
+
+export type Whereabouts = { readonly kind: 'stored'; readonly mound: string; readonly place: number } | { readonly kind: 'refused' };
+
+/**
+ * The append-only log of facts, one order per mound. Nothing in it is ever changed or removed.
+ *
+ * A correction goes to the log of the throw that it corrects, wherever its device stands now.
+ * After `close` every append answers `failed`.
+ */
+export interface FactLog {
+  /** Names this log among all logs: places of another log mean nothing here. */
+  readonly id: string;
+  append(entry: Entry): Promise<AppendReply>;
+  refuse(refusal: RefusalEntry): Promise<RefuseReply>;
+  /** Facts of a mound behind a place, in order; 0 for all. */
+  read(mound: string, afterPlace: number): Iterable<Fact>;
+  mounds(): string[];
+  settled(device: string, run: string): Settled;
+  /** What became of a number; null when it never came to an end. */
+  find(identity: Identity): Whereabouts | null;
+  /** Whether a coach's request is already stored. */
+  knowsRequest(request: string): boolean;
+  /** How many refusals of each code are kept. */
+  refusals(): Record<string, number>;
+  /** Calls with every fact once it is on disk, in the order of the log. Returns what ends it. */
+  onAppended(listener: (fact: Fact) => void): () => void;
+  /** Writes what is waiting, then lets go of the file. */
+  close(): void;
+}
