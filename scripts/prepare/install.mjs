@@ -7,6 +7,9 @@ import { Trouble } from './trouble.mjs';
 
 const STAMP = inRoot('node_modules', '.offpace-installed');
 
+/** npm gives its reason first and then its manual. */
+const SHOWN_LINES = 12;
+
 /** Installs what package-lock.json asks for, only when that is not what is installed already. */
 export async function installWhatIsMissing() {
   const wanted = `${fingerprint(ROOT, ['package-lock.json'])} ${process.platform} ${process.arch}`;
@@ -18,7 +21,7 @@ export async function installWhatIsMissing() {
 async function install() {
   const { code, output } = await runNpm(['ci', '--no-fund', '--no-audit']);
   if (code === 0) return;
-  process.stderr.write(output);
+  process.stderr.write(`${output.trim().split('\n').slice(0, SHOWN_LINES).join('\n')}\n`);
   throw new Trouble('The packages could not be installed; npm says why above: check the network and the free disk space, then try again.');
 }
 
