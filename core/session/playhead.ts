@@ -1,5 +1,6 @@
 /**
- * Where a screen stands in a recording. `applied` counts the facts that have been folded. Following keeps to the newest
+ * Where a screen stands in a recording. `applied` counts the facts that have come: at least the first, since there is nothing
+ * to see before it. Following keeps to the newest
  * fact of a session that is still open; playing lets recorded time pass; paused stands. Every jump leaves following.
  */
 export interface Playhead {
@@ -19,6 +20,8 @@ export type PlayheadMove =
   | { readonly kind: 'follow' }
   | { readonly kind: 'rate'; readonly rate: number }
   | { readonly kind: 'seek'; readonly applied: number }
+  /** To any point of the timeline, and to stay exactly there: the hand on the scrubber. */
+  | { readonly kind: 'scrub'; readonly reachedMs: number }
   | { readonly kind: 'step-throw'; readonly by: 1 | -1 }
   /** Real milliseconds went by. */
   | { readonly kind: 'tick'; readonly elapsedMs: number }
@@ -38,10 +41,11 @@ export interface Recording {
   readonly open: boolean;
 }
 
-/** An open session is followed; a closed one stands before its first fact. */
+/** An open session is followed; a closed one stands at its first fact. */
 export function playheadAtStart(recording: Recording): Playhead {
-  const start: Playhead = { mode: 'paused', applied: 0, rate: 1, reachedMs: 0, generation: 0 };
-  return recording.open ? { ...jump(start, recording.timelineMs.length, recording), mode: 'following', generation: 0 } : start;
+  const { timelineMs, open } = recording;
+  const start: Playhead = { mode: 'paused', applied: Math.min(1, timelineMs.length), rate: 1, reachedMs: 0, generation: 0 };
+  return open ? { ...start, mode: 'following', applied: timelineMs.length, reachedMs: timelineMs.at(-1) ?? 0 } : start;
 }
 
 /** The only way a playhead changes. Every move is legal in every mode; one that leads nowhere, or carries no number, changes nothing. */
@@ -52,6 +56,7 @@ export function movePlayhead(playhead: Playhead, move: PlayheadMove, recording: 
     case 'follow': return inMode(jump(playhead, recording.timelineMs.length, recording), atTheEnd(recording));
     case 'rate': return withRate(playhead, move.rate);
     case 'seek': return Number.isNaN(move.applied) ? playhead : leaveFollowing(jump(playhead, move.applied, recording));
+    case 'scrub': return Number.isNaN(move.reachedMs) ? playhead : leaveFollowing(scrub(playhead, move.reachedMs, recording));
     case 'step-throw': return inMode(jump(playhead, nextThrow(playhead.applied, move.by, recording), recording), 'paused');
     case 'tick': return playhead.mode === 'playing' && move.elapsedMs > 0 ? tick(playhead, move.elapsedMs, recording) : playhead;
     case 'recording-changed': return changed(playhead, recording);
@@ -61,23 +66,36 @@ export function movePlayhead(playhead: Playhead, move: PlayheadMove, recording: 
 /** Following already lets time pass. Playing from the end begins again at the start. */
 function play(playhead: Playhead, recording: Recording): Playhead {
   if (playhead.mode !== 'paused') return playhead;
-  return inMode(playhead.applied >= recording.timelineMs.length ? jump(playhead, 0, recording) : playhead, 'playing');
+  return inMode(playhead.applied >= recording.timelineMs.length ? jump(playhead, 1, recording) : playhead, 'playing');
 }
 
 /** Whoever has played up to the newest fact of an open session has caught up and follows. */
 function tick(playhead: Playhead, elapsedMs: number, recording: Recording): Playhead {
   const { timelineMs } = recording;
   const reachedMs = playhead.reachedMs + elapsedMs * playhead.rate;
-  let { applied } = playhead;
-  while (applied < timelineMs.length && timelineMs[applied]! <= reachedMs) applied += 1;
+  const applied = Math.max(playhead.applied, comeBy(reachedMs, timelineMs));
   return applied >= timelineMs.length
     ? { ...playhead, applied, reachedMs: timelineMs.at(-1) ?? 0, mode: atTheEnd(recording) }
     : { ...playhead, applied, reachedMs };
 }
 
+/** How many facts have come by a point of the timeline. */
+function comeBy(reachedMs: number, timelineMs: readonly number[]): number {
+  const after = timelineMs.findIndex((timeMs) => timeMs > reachedMs);
+  return after === -1 ? timelineMs.length : after;
+}
+
 function jump(playhead: Playhead, to: number, { timelineMs }: Recording): Playhead {
-  const applied = Math.min(timelineMs.length, Math.max(0, Math.round(to)));
-  const reachedMs = timelineMs[Math.max(0, applied - 1)] ?? 0;
+  const applied = Math.min(timelineMs.length, Math.max(1, Math.round(to)));
+  return moved(playhead, applied, timelineMs[applied - 1] ?? 0);
+}
+
+function scrub(playhead: Playhead, to: number, { timelineMs }: Recording): Playhead {
+  const reachedMs = Math.min(timelineMs.at(-1) ?? 0, Math.max(0, to));
+  return moved(playhead, comeBy(reachedMs, timelineMs), reachedMs);
+}
+
+function moved(playhead: Playhead, applied: number, reachedMs: number): Playhead {
   if (applied === playhead.applied) return reachedMs === playhead.reachedMs ? playhead : { ...playhead, reachedMs };
   return { ...playhead, applied, reachedMs, generation: playhead.generation + 1 };
 }
@@ -86,8 +104,8 @@ function changed(playhead: Playhead, recording: Recording): Playhead {
   const { timelineMs, open } = recording;
   const newest = timelineMs.length;
   if (playhead.mode === 'following') return { ...playhead, applied: newest, reachedMs: timelineMs.at(-1) ?? 0, mode: atTheEnd({ open }) };
-  const applied = Math.min(newest, playhead.applied);
-  return { ...playhead, applied, reachedMs: timelineMs[Math.max(0, applied - 1)] ?? 0 };
+  const applied = Math.min(newest, Math.max(1, playhead.applied));
+  return { ...playhead, applied, reachedMs: timelineMs[applied - 1] ?? 0 };
 }
 
 function atTheEnd({ open }: Pick<Recording, 'open'>): Playhead['mode'] {

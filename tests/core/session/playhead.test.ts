@@ -23,11 +23,12 @@ const TABLE: readonly (readonly [from: () => Playhead, recording: Recording, mov
   [() => paused(2), CLOSED, { kind: 'follow' }, 'paused 6 at 10000'],
   [() => paused(2), CLOSED, { kind: 'rate', rate: 8 }, 'paused 2 at 1000'],
   [() => paused(2), CLOSED, { kind: 'seek', applied: 4 }, 'paused 4 at 5000'],
+  [() => paused(2), CLOSED, { kind: 'scrub', reachedMs: 4500 }, 'paused 3 at 4500'],
   [() => paused(2), CLOSED, { kind: 'step-throw', by: 1 }, 'paused 3 at 4000'],
-  [() => paused(2), CLOSED, { kind: 'step-throw', by: -1 }, 'paused 0 at 0'],
+  [() => paused(2), CLOSED, { kind: 'step-throw', by: -1 }, 'paused 1 at 0'],
   [() => paused(2), CLOSED, { kind: 'tick', elapsedMs: 5000 }, 'paused 2 at 1000'],
   [() => paused(2), CLOSED, { kind: 'recording-changed' }, 'paused 2 at 1000'],
-  [() => paused(6), CLOSED, { kind: 'play' }, 'playing 0 at 0'],
+  [() => paused(6), CLOSED, { kind: 'play' }, 'playing 1 at 0'],
 
   [() => playing(2), CLOSED, { kind: 'play' }, 'playing 2 at 1000'],
   [() => playing(2), CLOSED, { kind: 'pause' }, 'paused 2 at 1000'],
@@ -35,6 +36,7 @@ const TABLE: readonly (readonly [from: () => Playhead, recording: Recording, mov
   [() => playing(2), OPEN, { kind: 'follow' }, 'following 6 at 10000'],
   [() => playing(2), CLOSED, { kind: 'rate', rate: 8 }, 'playing 2 at 1000'],
   [() => playing(2), CLOSED, { kind: 'seek', applied: 4 }, 'playing 4 at 5000'],
+  [() => playing(2), CLOSED, { kind: 'scrub', reachedMs: 4500 }, 'playing 3 at 4500'],
   [() => playing(2), CLOSED, { kind: 'step-throw', by: 1 }, 'paused 3 at 4000'],
   [() => playing(4), CLOSED, { kind: 'step-throw', by: -1 }, 'paused 3 at 4000'],
   [() => playing(2), CLOSED, { kind: 'tick', elapsedMs: 2000 }, 'playing 2 at 3000'],
@@ -49,6 +51,8 @@ const TABLE: readonly (readonly [from: () => Playhead, recording: Recording, mov
   [following, OPEN, { kind: 'rate', rate: 8 }, 'following 6 at 10000'],
   [following, OPEN, { kind: 'seek', applied: 4 }, 'paused 4 at 5000'],
   [following, OPEN, { kind: 'seek', applied: 6 }, 'paused 6 at 10000'],
+  [following, OPEN, { kind: 'scrub', reachedMs: 4500 }, 'paused 3 at 4500'],
+  [following, OPEN, { kind: 'scrub', reachedMs: 99_000 }, 'paused 6 at 10000'],
   [following, OPEN, { kind: 'step-throw', by: 1 }, 'paused 6 at 10000'],
   [following, OPEN, { kind: 'step-throw', by: -1 }, 'paused 5 at 9000'],
   [following, OPEN, { kind: 'tick', elapsedMs: 5000 }, 'following 6 at 10000'],
@@ -66,19 +70,22 @@ describe('the table of moves', () => {
 
   it('holds every move in every mode', () => {
     const rows = new Set(TABLE.map(([from, , move]) => `${from().mode} ${move.kind}`));
-    const kinds = ['play', 'pause', 'follow', 'rate', 'seek', 'step-throw', 'tick', 'recording-changed'];
+    const kinds = ['play', 'pause', 'follow', 'rate', 'seek', 'scrub', 'step-throw', 'tick', 'recording-changed'];
     expect([...rows].toSorted()).toEqual(['paused', 'playing', 'following'].flatMap((mode) => kinds.map((kind) => `${mode} ${kind}`)).toSorted());
   });
 });
 
 describe('a playhead', () => {
-  it('stands before the first fact of a closed session and follows an open one', () => {
-    expect(seen(playheadAtStart(CLOSED))).toBe('paused 0 at 0');
+  it('stands at the first fact of a closed session and follows an open one', () => {
+    expect(seen(playheadAtStart(CLOSED))).toBe('paused 1 at 0');
     expect(seen(playheadAtStart(OPEN))).toBe('following 6 at 10000');
   });
 
-  it('shows the first fact as soon as it plays', () => {
-    expect(movePlayhead(playing(0), { kind: 'tick', elapsedMs: 1 }, CLOSED).applied).toBe(1);
+  it('stays exactly where the hand has put the scrubber, between two facts too', () => {
+    const scrubbed = movePlayhead(paused(1), { kind: 'scrub', reachedMs: 8999 }, CLOSED);
+    expect(seen(scrubbed)).toBe('paused 4 at 8999');
+    expect(seen(movePlayhead(scrubbed, { kind: 'scrub', reachedMs: 9000 }, CLOSED))).toBe('paused 5 at 9000');
+    expect(seen(movePlayhead(scrubbed, { kind: 'scrub', reachedMs: -1 }, CLOSED))).toBe('paused 1 at 0');
   });
 
   it('plays at the rate it is set to, and keeps to what is offered', () => {
@@ -99,13 +106,13 @@ describe('a playhead', () => {
       return stops;
     };
     expect(visited(1, paused(0))).toEqual([2, 3, 5, 6, 6]);
-    expect(visited(-1, paused(6))).toEqual([5, 3, 2, 0, 0]);
+    expect(visited(-1, paused(6))).toEqual([5, 3, 2, 1, 1]);
   });
 
   it('raises the generation when facts are skipped or taken back, and not while they pass one by one', () => {
     const start = playing(2);
     expect(movePlayhead(start, { kind: 'tick', elapsedMs: 4000 }, CLOSED).generation).toBe(start.generation);
-    expect(movePlayhead(start, { kind: 'seek', applied: 0 }, CLOSED).generation).toBe(start.generation + 1);
+    expect(movePlayhead(start, { kind: 'seek', applied: 1 }, CLOSED).generation).toBe(start.generation + 1);
     expect(movePlayhead(start, { kind: 'seek', applied: 2 }, CLOSED).generation).toBe(start.generation);
   });
 
@@ -139,6 +146,7 @@ const moves: fc.Arbitrary<PlayheadMove> = fc.oneof(
   fc.constantFrom<PlayheadMove>({ kind: 'play' }, { kind: 'pause' }, { kind: 'follow' }, { kind: 'step-throw', by: 1 }, { kind: 'step-throw', by: -1 }, { kind: 'recording-changed' }),
   anyNumber.map((rate): PlayheadMove => ({ kind: 'rate', rate })),
   anyNumber.map((applied): PlayheadMove => ({ kind: 'seek', applied })),
+  fc.oneof(fc.integer({ min: -1000, max: 4_000_000 }), fc.double()).map((reachedMs): PlayheadMove => ({ kind: 'scrub', reachedMs })),
   fc.oneof(fc.integer({ min: 0, max: 100_000 }), fc.double()).map((elapsedMs): PlayheadMove => ({ kind: 'tick', elapsedMs })),
 );
 const walk = (recording: Recording, steps: readonly PlayheadMove[]): Playhead => steps.reduce((head, move) => movePlayhead(head, move, recording), playheadAtStart(recording));
@@ -149,7 +157,7 @@ describe('whatever the hand does', () => {
     fc.assert(fc.property(recordings, fc.array(moves, { maxLength: 30 }), (recording, steps) => {
       const { applied, reachedMs, rate } = walk(recording, steps);
       const { timelineMs } = recording;
-      expect(Number.isInteger(applied) && applied >= 0 && applied <= timelineMs.length).toBe(true);
+      expect(Number.isInteger(applied) && applied >= Math.min(1, timelineMs.length) && applied <= timelineMs.length).toBe(true);
       expect(rate >= SLOWEST_RATE && rate <= FASTEST_RATE).toBe(true);
       expect(reachedMs).toBeGreaterThanOrEqual(timelineMs[applied - 1] ?? 0);
       expect(reachedMs).toBeLessThanOrEqual(timelineMs[applied] ?? timelineMs.at(-1) ?? 0);
@@ -184,7 +192,7 @@ describe('whatever the hand does', () => {
   it('a step forward and a step back stand on throws, or at the ends', () => {
     fc.assert(fc.property(recordings, fc.array(moves, { maxLength: 10 }), fc.constantFrom<1 | -1>(1, -1), (recording, steps, by) => {
       const { applied } = movePlayhead(walk(recording, steps), { kind: 'step-throw', by }, recording);
-      expect(applied === 0 || applied === recording.timelineMs.length || recording.isThrow[applied - 1]).toBe(true);
+      expect(applied <= 1 || applied === recording.timelineMs.length || recording.isThrow[applied - 1]).toBe(true);
     }), SEED);
   });
 });
