@@ -1,0 +1,221 @@
+import { WebSocket } from 'ws';
+import { HEARTBEAT_SECONDS, serverFrameSchema, type DeviceFrame, type Hello, type ServerFrame } from '../core/facts/frames.ts';
+import { backoffMs } from './backoff.ts';
+import type { Clock } from './clock.ts';
+import type { Random } from './random.ts';
+import { Unsettled } from './unsettled.ts';
+
+export interface ClientOptions {
+  readonly url: string;
+  readonly hello: Hello;
+  readonly clock: Clock;
+  /** For the jitter of reconnecting. */
+  readonly random: Random;
+  /** Gets every sentence that a person should read. */
+  readonly print: (line: string) => void;
+  readonly onSettled?: (sequence: number, how: 'stored' | 'refused') => void;
+}
+
+export type RecordedFrame = Extract<DeviceFrame, { kind: 'throw' | 'correction' }>;
+
+/** An answer that is this late means that nobody is there. */
+const ANSWER_WITHIN_MS = 10_000;
+const SEND_AGAIN_AFTER_MS = 3_000;
+
+/**
+ * A device as the protocol wants it: hello first, heartbeats, every frame kept until it is stored or finally refused,
+ * what is missing sent again after each welcome, reconnecting for ever with growing pauses.
+ */
+export class DeviceClient {
+  readonly #options: ClientOptions;
+  readonly #unsettled = new Unsettled();
+  readonly #waiting: (() => void)[] = [];
+  #socket: WebSocket | null = null;
+  #welcomed = false;
+  #silent = false;
+  #failures = 0;
+  #closed = false;
+  #given: string | null = null;
+  #callOffHeartbeat: (() => void) | null = null;
+  #callOffReconnect: (() => void) | null = null;
+  #callOffAnswer: (() => void) | null = null;
+
+  constructor(options: ClientOptions) {
+    this.#options = options;
+    this.#connect();
+  }
+
+  /** Why this device does not try any longer; null while it does. */
+  get givenUp(): string | null {
+    return this.#given;
+  }
+
+  get unsettledCount(): number {
+    return this.#unsettled.count;
+  }
+
+  /** Keeps a frame and sends it as soon as that is possible. */
+  record(frame: RecordedFrame): void {
+    const text = JSON.stringify(frame);
+    this.#unsettled.keep(frame.sequence, text);
+    if (this.#welcomed) this.#send(text);
+  }
+
+  /** Sends a frame that is still kept once more, as a device does that missed the answer. */
+  repeat(sequence: number): void {
+    const text = this.#unsettled.textOf(sequence);
+    if (this.#welcomed && text !== undefined) this.#send(text);
+  }
+
+  /** Breaks the connection without a word; the client comes back by itself. */
+  drop(): void {
+    this.#socket?.terminate();
+  }
+
+  /** Neither heartbeat nor throw for so long, with the connection open; then everything that was kept. */
+  fallSilent(forMs: number): void {
+    if (this.#silent) return;
+    this.#silent = true;
+    this.#options.clock.after(forMs, () => {
+      this.#silent = false;
+      if (this.#welcomed) this.#sendAll(this.#unsettled.after({ kind: 'welcome', protocol: 1, settledThrough: 0, gaps: [], heartbeatSeconds: HEARTBEAT_SECONDS }));
+    });
+  }
+
+  /** Resolves when nothing is kept any longer, or the client gave up or was closed. */
+  settled(): Promise<void> {
+    if (this.#unsettled.count === 0 || this.#closed || this.#given !== null) return Promise.resolve();
+    return new Promise((resolve) => this.#waiting.push(resolve));
+  }
+
+  close(): void {
+    this.#closed = true;
+    this.#stopTimers();
+    this.#socket?.close(1000, 'the device is switched off');
+    this.#tellWaiting();
+  }
+
+  #connect(): void {
+    const socket = new WebSocket(this.#options.url);
+    this.#socket = socket;
+    socket.on('open', () => socket.send(JSON.stringify(this.#options.hello)));
+    socket.on('message', (data) => this.#hear(String(data)));
+    socket.on('error', (error) => {
+      if (this.#failures === 0 && !this.#closed) this.#options.print(`device: no connection (${error.message}); trying again`);
+    });
+    socket.on('close', () => this.#onClose());
+  }
+
+  #onClose(): void {
+    this.#welcomed = false;
+    this.#stopTimers();
+    if (this.#closed || this.#given !== null) return;
+    this.#failures += 1;
+    this.#callOffReconnect = this.#options.clock.after(backoffMs(this.#failures, this.#options.random), () => this.#connect());
+  }
+
+  #hear(text: string): void {
+    const frame = readServerFrame(text);
+    if (frame === null) return this.#options.print(`device: the server sent something that is not in the protocol: ${text.slice(0, 80)}`);
+    switch (frame.kind) {
+      case 'welcome':
+        return this.#onWelcome(frame);
+      case 'stored':
+        return this.#settle(frame.sequence, 'stored');
+      case 'refused':
+        return this.#onRefused(frame);
+    }
+  }
+
+  #onWelcome(welcome: Extract<ServerFrame, { kind: 'welcome' }>): void {
+    if (this.#failures > 0) this.#options.print('device: connected again');
+    this.#failures = 0;
+    this.#welcomed = true;
+    this.#heartbeats(welcome.heartbeatSeconds);
+    const before = this.#unsettled.count;
+    const again = this.#unsettled.after(welcome);
+    if (before > 0 && again.length > 0) this.#options.print(`device: sends ${again.length} again that the server does not have`);
+    this.#sendAll(again);
+    this.#tellIfSettled();
+  }
+
+  #onRefused({ sequence, code, path, sentence, final }: Extract<ServerFrame, { kind: 'refused' }>): void {
+    this.#options.print(`device: refused${sequence === null ? '' : ` throw ${sequence}`} (${code}${path === '' ? '' : ` at ${path}`}): ${sentence}`);
+    if (sequence !== null && final) return this.#settle(sequence, 'refused');
+    if (sequence !== null) {
+      this.#options.clock.after(SEND_AGAIN_AFTER_MS, () => this.repeat(sequence));
+      return undefined;
+    }
+    if (final && !this.#welcomed) return this.#giveUp(sentence);
+    return undefined;
+  }
+
+  #giveUp(sentence: string): void {
+    this.#given = sentence;
+    this.#stopTimers();
+    this.#socket?.close();
+    this.#tellWaiting();
+  }
+
+  #settle(sequence: number, how: 'stored' | 'refused'): void {
+    if (this.#unsettled.textOf(sequence) === undefined) return;
+    this.#unsettled.forget(sequence);
+    this.#callOffAnswer?.();
+    this.#callOffAnswer = null;
+    if (this.#unsettled.count > 0) this.#expectAnswer();
+    this.#options.onSettled?.(sequence, how);
+    this.#tellIfSettled();
+  }
+
+  #send(text: string): void {
+    if (this.#silent) return;
+    this.#socket?.send(text);
+    this.#expectAnswer();
+  }
+
+  #sendAll(texts: readonly string[]): void {
+    for (const text of texts) this.#send(text);
+  }
+
+  #expectAnswer(): void {
+    this.#callOffAnswer ??= this.#options.clock.after(ANSWER_WITHIN_MS, () => {
+      this.#callOffAnswer = null;
+      if (this.#silent) return;
+      this.#options.print('device: no answer from the server; connects anew');
+      this.drop();
+    });
+  }
+
+  #heartbeats(everySeconds: number): void {
+    const { clock } = this.#options;
+    this.#callOffHeartbeat?.();
+    const beat = (): void => {
+      if (!this.#silent) this.#socket?.send(JSON.stringify({ kind: 'heartbeat', time: clock.nowMs() } satisfies DeviceFrame));
+      this.#callOffHeartbeat = clock.after(everySeconds * 1000, beat);
+    };
+    this.#callOffHeartbeat = clock.after(everySeconds * 1000, beat);
+  }
+
+  #stopTimers(): void {
+    this.#callOffHeartbeat?.();
+    this.#callOffReconnect?.();
+    this.#callOffAnswer?.();
+    this.#callOffHeartbeat = this.#callOffReconnect = this.#callOffAnswer = null;
+  }
+
+  #tellIfSettled(): void {
+    if (this.#unsettled.count === 0) this.#tellWaiting();
+  }
+
+  #tellWaiting(): void {
+    for (const resolve of this.#waiting.splice(0)) resolve();
+  }
+}
+
+function readServerFrame(text: string): ServerFrame | null {
+  try {
+    return serverFrameSchema.parse(JSON.parse(text));
+  } catch {
+    return null;
+  }
+}
