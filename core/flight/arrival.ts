@@ -26,13 +26,3 @@ export function flightTimeFromSpeedS(
   if (decay === 0) return distanceM / releaseSpeedMps;
   return Math.expm1(decay * distanceM) / (decay * releaseSpeedMps);
 }
-
-/** Speed left after `distanceM` by the same model, v = v0·e^(−kx). */
-export function speedAfterMps(
-  releaseSpeedMps: number,
-  distanceM: number,
-  airDensityKgM3: number,
-  dragCoefficient: number = typicalDragCoefficient,
-): number {
-  return releaseSpeedMps * Math.exp(-aerodynamicConstantPerM(airDensityKgM3) * dragCoefficient * distanceM);
-}

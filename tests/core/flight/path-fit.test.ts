@@ -1,0 +1,207 @@
+import { describe, expect, test } from 'vitest';
+import { verticalApproachRad } from '../../../core/flight/approach.ts';
+import { stateAtTime, stateAtY } from '../../../core/flight/constant-acceleration.ts';
+import { flyPitch, type Flight, type FlightConditions } from '../../../core/flight/fly.ts';
+import { inducedBreak, inducedBreakBetween, transverseCoefficients } from '../../../core/flight/movement.ts';
+import { fitPath, type FittedPath, type PathFitOptions, type PathSample } from '../../../core/flight/path-fit.ts';
+import { tiltFromForce, tiltFromClock, tiltFromSpin } from '../../../core/flight/spin.ts';
+import { norm, type Vector } from '../../../core/flight/vector.ts';
+import { degreeRad, inchM, mphMps } from './feet-and-miles.ts';
+import { seeded } from './noise.ts';
+import { changeup, fastball, launchOf, tailingFastball, type PitchCard } from './pitches.ts';
+
+const air = { airDensityKgM3: 1.2 };
+const releaseYM = 16.764;
+
+interface Seeing {
+  readonly count?: number;
+  readonly noiseM?: number;
+  readonly seenTo?: number;
+  readonly seed?: number;
+}
+
+/** What an instrument sees of a flight, on a clock of its own that shows 7 s at release. */
+function samplesOf(flight: Flight, { count = 100, noiseM = 0, seenTo = 1, seed = 1 }: Seeing = {}): PathSample[] {
+  const { normal } = seeded(seed);
+  return Array.from({ length: count }, (_, i) => {
+    const timeS = (flight.end.timeS * seenTo * i) / (count - 1);
+    const [x, y, z] = flight.positionAt(timeS);
+    return { timeS: 7 + timeS, positionM: [x + noiseM * normal(), y + noiseM * normal(), z + noiseM * normal()] };
+  });
+}
+
+function fitted(samples: readonly PathSample[], options: PathFitOptions = {}): FittedPath {
+  const fit = fitPath(samples, { fromYM: releaseYM, ...air, ...options });
+  if (fit.kind === 'problem') throw new Error(fit.sentence);
+  return fit;
+}
+
+const fly = (pitch: PitchCard, conditions: Partial<FlightConditions> = {}): Flight => flyPitch(launchOf(pitch), { ...air, ...conditions });
+const breakErrorIn = (fit: FittedPath, flight: Flight): [number, number] => {
+  const got = inducedBreak(fit.path, releaseYM)!;
+  const truth = inducedBreakBetween(flight.start, flight.end);
+  return [(got.horizontalM - truth.horizontalM) / inchM, (got.verticalM - truth.verticalM) / inchM];
+};
+
+describe.each([
+  ['a fastball of pure backspin', fastball],
+  ['a fastball at 1:00', tailingFastball],
+  ['a changeup at 2:00', changeup],
+])('The path fitted through %s, seen without noise', (name, pitch) => {
+  const flight = fly(pitch);
+  const fit = fitted(samplesOf(flight));
+  const alongSpinRadps = tiltFromSpin(launchOf(pitch).spinRadps, flight.start.velocityMps)!;
+
+  test('has release speed, induced break, arrival and approach right, where the plain parabola is up to 0.7 in off', () => {
+    const [right, up] = breakErrorIn(fit, flight);
+    const speedErrorMph = (norm(fit.path.velocityMps) - norm(flight.start.velocityMps)) / mphMps;
+    const endErrorMph = (norm(fit.arrival.velocityMps) - norm(flight.end.velocityMps)) / mphMps;
+    const approachErrorDeg = (verticalApproachRad(fit.arrival.velocityMps) - verticalApproachRad(flight.end.velocityMps)) / degreeRad;
+    const pathEnd = stateAtY(fit.path, 0.4318)!;
+    console.log(`${name}: break off by ${right.toFixed(3)}, ${up.toFixed(3)} in; release speed ${speedErrorMph.toFixed(4)} mph; end speed ${endErrorMph.toFixed(4)} mph (nine numbers ${((norm(pathEnd.velocityMps) - norm(flight.end.velocityMps)) / mphMps).toFixed(3)}); approach ${approachErrorDeg.toFixed(4)}°`);
+    expect(Math.abs(right)).toBeLessThan(0.1);
+    expect(Math.abs(up)).toBeLessThan(0.1);
+    expect(Math.abs(speedErrorMph)).toBeLessThan(0.01);
+    expect(Math.abs(endErrorMph)).toBeLessThan(0.01);
+    expect(Math.abs(approachErrorDeg)).toBeLessThan(0.02);
+    expect(Math.abs(fit.arrival.timeS - flight.end.timeS)).toBeLessThan(2e-6);
+    expect(fit.startTimeS).toBeCloseTo(7, 5);
+    fit.arrival.positionM.forEach((value, i) => expect(Math.abs(value - flight.end.positionM[i]!)).toBeLessThan(2e-4));
+    expect(fit.rejected).toEqual([]);
+  });
+
+  test('told as nine numbers stays within 0.5 in of the flight in between, meets it at both ends, and its approach is within 0.2° there', () => {
+    let farthestM = 0;
+    for (let i = 0; i <= 50; i += 1) {
+      const timeS = (flight.end.timeS * i) / 50;
+      const onPath = stateAtTime(fit.path, timeS).positionM;
+      farthestM = Math.max(farthestM, norm(flight.positionAt(timeS).map((value, axis) => value - onPath[axis]!) as unknown as Vector));
+    }
+    expect(farthestM / inchM).toBeLessThan(0.5);
+    const end = stateAtY(fit.path, 0.4318)!;
+    expect(end.timeS).toBeCloseTo(fit.arrival.timeS, 12);
+    end.positionM.forEach((value, i) => expect(value).toBeCloseTo(fit.arrival.positionM[i]!, 10));
+    expect(Math.abs(verticalApproachRad(end.velocityMps) - verticalApproachRad(flight.end.velocityMps)) / degreeRad).toBeLessThan(0.2);
+  });
+
+  test('in the middle of the flight gives the spin back: transverse rate within 2 %, direction within 2°', () => {
+    const air0 = transverseCoefficients(fit.midFlight, releaseYM, 1.2)!;
+    const rateError = (air0.transverseSpinRadps! * 30) / Math.PI / (pitch.spinRpm * pitch.efficiency) - 1;
+    const tilt = tiltFromForce(air0.magnusMps2[0], air0.magnusMps2[2])!;
+    const wrong = tilt - tiltFromClock({ hours: pitch.hours, minutes: 0 });
+    console.log(`${name}: transverse spin off by ${(100 * rateError).toFixed(2)} %`);
+    expect(Math.abs(rateError)).toBeLessThan(0.02);
+    expect(Math.abs(Math.atan2(Math.sin(wrong), Math.cos(wrong))) / degreeRad).toBeLessThan(3);
+  });
+
+  test('with the measured gyro spin has the break within 0.02 in, even where only the first 60 % was seen', () => {
+    const gyro = Math.sin(alongSpinRadps.gyroRad) * ((pitch.spinRpm * Math.PI) / 30);
+    for (const seenTo of [1, 0.6]) {
+      const errors = breakErrorIn(fitted(samplesOf(flight, { seenTo }), { alongSpinRadps: gyro }), flight);
+      for (const error of errors) expect(Math.abs(error)).toBeLessThan(0.02);
+    }
+  });
+});
+
+describe('A noisy path', () => {
+  test('has 95 % intervals that hold the truth in 93–97 % of 1500 flights, for break, speed and release height (noise 2–6 mm, 80–200 samples)', () => {
+    const flight = fly({ ...changeup, efficiency: 1 });
+    const truth = inducedBreakBetween(flight.start, flight.end);
+    const { uniform } = seeded(99);
+    const inside = { vertical: 0, horizontal: 0, speed: 0, height: 0 };
+    const runs = 1500;
+    for (let run = 0; run < runs; run += 1) {
+      const fit = fitted(samplesOf(flight, { count: 80 + Math.floor(121 * uniform()), noiseM: 0.002 + 0.004 * uniform(), seed: 1000 + run }));
+      const moved = inducedBreak(fit.path, releaseYM)!;
+      const { accelerationMps2, velocityMps, positionM } = fit.standardErrors;
+      const half = 0.98 * moved.timeS ** 2; // 1.96 · ½t²
+      inside.vertical += Number(Math.abs(moved.verticalM - truth.verticalM) < half * accelerationMps2[2]);
+      inside.horizontal += Number(Math.abs(moved.horizontalM - truth.horizontalM) < half * accelerationMps2[0]);
+      inside.speed += Number(Math.abs(fit.path.velocityMps[1] - flight.start.velocityMps[1]) < 1.96 * velocityMps[1]);
+      inside.height += Number(Math.abs(fit.path.positionM[2] - flight.start.positionM[2]) < 1.96 * positionM[2]);
+    }
+    const shares = Object.entries(inside).map(([key, count]) => [key, count / runs] as const);
+    console.log(`coverage of 95 % intervals: ${shares.map(([key, share]) => `${key} ${(100 * share).toFixed(1)} %`).join(', ')}`);
+    for (const [key, share] of shares) {
+      expect(share, key).toBeGreaterThan(0.93);
+      expect(share, key).toBeLessThan(0.97);
+    }
+  });
+
+  test('with three gross outliers of 25 cm in 100 samples loses just those, and its break moves by less than one standard error', () => {
+    const flight = fly(changeup);
+    for (let seed = 1; seed <= 40; seed += 1) {
+      const clean = samplesOf(flight, { noiseM: 0.004, seed });
+      const { uniform } = seeded(5000 + seed);
+      const bad = new Set<number>();
+      while (bad.size < 3) bad.add(Math.floor(100 * uniform()));
+      const dirty = clean.map((sample, i): PathSample => (bad.has(i) ? { ...sample, positionM: [sample.positionM[0] + 0.15, sample.positionM[1], sample.positionM[2] - 0.2] } : sample));
+      const [before, after] = [fitted(clean), fitted(dirty)];
+      expect(after.rejected).toEqual(expect.arrayContaining([...bad]));
+      expect(after.rejected.length).toBeLessThan(5);
+      const half = 0.5 * before.arrival.timeS ** 2;
+      const [a, b] = [inducedBreak(before.path, releaseYM)!, inducedBreak(after.path, releaseYM)!];
+      expect(Math.abs(a.verticalM - b.verticalM)).toBeLessThan(half * before.standardErrors.accelerationMps2[2]);
+      expect(Math.abs(a.horizontalM - b.horizontalM)).toBeLessThan(half * before.standardErrors.accelerationMps2[0]);
+    }
+  });
+
+  test('needs no order of its samples and starts at the earliest kept one where no release plane is given', () => {
+    const flight = fly(changeup);
+    const samples = samplesOf(flight, { noiseM: 0.003 });
+    const backwards = samples.toReversed();
+    const [forward, backward] = [fitPath(samples, air), fitPath(backwards, air)];
+    if (forward.kind === 'problem' || backward.kind === 'problem') throw new Error('both should fit');
+    forward.path.velocityMps.forEach((value, i) => expect(backward.path.velocityMps[i]).toBeCloseTo(value, 9));
+    expect(forward.path.positionM[1]).toBeCloseTo(samples[0]!.positionM[1], 9);
+  });
+
+  test('of a catch-play throw over 30 m is fitted to the glove', () => {
+    const flight = flyPitch({ positionM: [0, 30, 1.8], velocityMps: [0.3, -28, 4], spinRadps: [-170, 0, 30] }, { ...air, until: { yM: 0 } });
+    const fit = fitted(samplesOf(flight, { noiseM: 0.004 }), { fromYM: 30, toYM: 0 });
+    expect(fit.arrival.timeS).toBeCloseTo(flight.end.timeS, 3);
+    expect(Math.abs(fit.arrival.positionM[2] - flight.end.positionM[2])).toBeLessThan(0.01);
+    expect(Math.abs(norm(fit.path.velocityMps) - norm(flight.start.velocityMps))).toBeLessThan(0.1);
+  });
+
+  test('of a ball pushed by its seams tells the push from the spin’s: half an inch or more of it is found again', () => {
+    const pushed = fly({ ...changeup, efficiency: 1 }, { seamCoefficient: { x: -0.03, z: 0 } });
+    const plain = fly({ ...changeup, efficiency: 1 });
+    const movement = (flight: Flight): number => inducedBreak(fitted(samplesOf(flight)).path, releaseYM)!.horizontalM / inchM;
+    const truth = (flight: Flight): number => inducedBreakBetween(flight.start, flight.end).horizontalM / inchM;
+    expect(movement(pushed) - movement(plain)).toBeCloseTo(truth(pushed) - truth(plain), 1);
+    expect(truth(pushed) - truth(plain)).toBeLessThan(-2);
+  });
+});
+
+describe('A path that cannot be read', () => {
+  const samples = samplesOf(fly(changeup), { noiseM: 0.003 });
+  const codeOf = (path: readonly PathSample[], options: PathFitOptions = { fromYM: releaseYM }): string => {
+    const fit = fitPath(path, options);
+    if (fit.kind === 'path') return 'path';
+    expect(fit.sentence).toMatch(/^[A-Z0-9].*\.$/);
+    return fit.code;
+  };
+
+  test('is too short with few samples, or seen for too little of the flight', () => {
+    expect(codeOf(samples.slice(0, 7))).toBe('too-short');
+    expect(codeOf(samples.slice(0, 30))).toBe('too-short');
+    expect(codeOf([])).toBe('too-short');
+    expect(codeOf(samples)).toBe('path');
+  });
+
+  test('is too noisy where the samples scatter by half a metre, or half of them lie elsewhere', () => {
+    expect(codeOf(samplesOf(fly(changeup), { count: 30, noiseM: 0.5 }))).not.toBe('path');
+    const { normal } = seeded(3);
+    const half = samples.map((sample, i): PathSample => (i % 5 < 2 ? { ...sample, positionM: [5 * normal(), sample.positionM[1], 5 * normal()] } : sample));
+    expect(codeOf(half)).toBe('too-noisy');
+    expect(codeOf(samplesOf(fly(changeup), { count: 40, noiseM: 0.2 }))).toBe('too-noisy');
+  });
+
+  test('is impossible with a place that is no number, one time for all, or a ball that flies away', () => {
+    expect(codeOf([{ timeS: 7, positionM: [0, Number.NaN, 1] }, ...samples])).toBe('impossible');
+    expect(codeOf(samples.map((sample) => ({ ...sample, timeS: 7 })))).toBe('impossible');
+    expect(codeOf(samples.map((sample, i) => ({ ...sample, positionM: samples[samples.length - 1 - i]!.positionM })))).toBe('impossible');
+    expect(codeOf(samples.map((sample) => ({ ...sample, timeS: sample.timeS / 10 })))).toBe('impossible');
+  });
+});
