@@ -45,13 +45,14 @@ export function nearestOnEllipse(x: number, y: number, a: number, b: number): re
   }
   const px = Math.abs(x);
   const py = Math.abs(y);
-  const [qx, qy] = py > 0 ? offAxis(px, py, a, b) : onMajorAxis(px, a, b);
+  // So near the axis the multiplier is lost in rounding; the axis itself has a closed form.
+  const [qx, qy] = py > 1e-9 * b ? offAxis(px, py, a, b) : onMajorAxis(px, a, b);
   return [x < 0 ? -qx : qx, y < 0 ? -qy : qy];
 }
 
 function onMajorAxis(px: number, a: number, b: number): readonly [number, number] {
   const reach = (a * a - b * b) / a;
-  if (px >= reach) return [a, 0];
+  if (px >= reach || a === b) return [a, 0];
   const qx = (a * a * px) / (a * a - b * b);
   return [qx, b * Math.sqrt(Math.max(0, 1 - (qx / a) ** 2))];
 }
