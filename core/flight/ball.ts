@@ -15,6 +15,3 @@ export const plate = { frontYM: 0.4318, widthM: 0.4318 } as const;
 
 /** The pitcher's rubber (Official Baseball Rules 2): front edge 60 ft 6 in from the rear point of the plate, 10 in above it. */
 export const rubber = { yM: 18.4404, heightM: 0.254 } as const;
-
-/** Where a release is assumed when the extension is unknown: 55 ft from the rear point. Say so wherever it is used. */
-export const assumedReleaseYM = 16.764;

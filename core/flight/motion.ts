@@ -4,7 +4,7 @@ import type { Derivative } from './runge-kutta.ts';
 import type { Vector } from './vector.ts';
 
 /** A force across the flight that spin does not explain: coefficients along the frame's x (catcher's right) and z (up), not along the arm side. */
-export interface SeamCoefficient {
+interface SeamCoefficient {
   readonly x: number;
   readonly z: number;
 }

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { flightTimeS } from '../../../core/flight/arrival.ts';
 import { stateAtTime, stateAtY, timeAtY } from '../../../core/flight/constant-acceleration.ts';
