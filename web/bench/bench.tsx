@@ -1,4 +1,74 @@
-/** Bench of one mound. */
+import { createEffect, createSignal, Match, Show, Switch } from 'solid-js';
+import type { MoundView } from '../../core/facts/views.ts';
+import { useMound, type LiveMound } from '../live/use-mound.ts';
+import { StandingFrame } from '../standing/frame.tsx';
+import { standingOf, standingWords } from '../standing/standing.ts';
+import { Speaking, useSpeech, useWords } from '../words/use-words.tsx';
+import { DeskProvider, type Desk } from './desk.ts';
+import { Dock } from './dock/dock.tsx';
+import { Head } from './head.tsx';
+import { Opening } from './opening/opening.tsx';
+import type { Place } from './places.ts';
+import { createSaying } from './saying.ts';
+import { SessionPart } from './session/session.tsx';
+import { TargetPart } from './target/target.tsx';
+import { ThrowsPart } from './throws/throws.tsx';
+import { Unclaimed } from './throws/unclaimed.tsx';
+import { TrialPart } from './trial/trial.tsx';
+import './bench.css';
+
+/** The coach's screen of one mound: everything that is said about a throw, a trial, a target. */
 export default function Bench(props: { readonly mound: string }) {
-  return <main>{props.mound}</main>;
+  const live = useMound(props.mound);
+  return (
+    <Speaking athlete={live.view()?.session?.athlete ?? null}>
+      <StandingFrame standing={standingOf(live.view(), live.link())}>
+        <Show when={live.view()} fallback={<Arriving live={live} />}>
+          {(view) => <At mound={props.mound} live={live} view={view()} />}
+        </Show>
+      </StandingFrame>
+    </Speaking>
+  );
+}
+
+/** Before the first view has come. */
+function Arriving(props: { readonly live: LiveMound }) {
+  const speech = useSpeech();
+  return <main class="arriving"><p role="status">{standingWords(standingOf(null, props.live.link()), null, speech())}</p></main>;
+}
+
+function At(props: { readonly mound: string; readonly live: LiveMound; readonly view: MoundView }) {
+  const words = useWords();
+  const desk: Desk = { mound: props.mound, view: () => props.view, session: () => props.view.session, ...createSaying(props.live.say) };
+  const [place, setPlace] = createSignal<Place>('throws');
+  const [openingAnother, setOpeningAnother] = createSignal(false);
+  createEffect(() => { document.title = words().bench.frame.title(props.mound); });
+  return (
+    <DeskProvider value={desk}>
+      <div class="bench" data-place={place()}>
+        <Head standing={standingOf(props.view, props.live.link())} link={props.live.link()} />
+        <Switch>
+          <Match when={props.view.session === null || openingAnother()}>
+            <main class="one">
+              <Show when={props.view.session === null}><Unclaimed session={null} /></Show>
+              <Opening onBack={props.view.session === null ? null : () => setOpeningAnother(false)} onOpened={() => setOpeningAnother(false)} />
+            </main>
+          </Match>
+          <Match when={props.view.session}>
+            {(session) => (
+              <>
+                <main class="parts">
+                  <ThrowsPart session={session()} />
+                  <TargetPart session={session()} />
+                  <TrialPart session={session()} />
+                  <SessionPart session={session()} onAnother={() => setOpeningAnother(true)} />
+                </main>
+                <Dock session={session()} place={place()} onPlace={setPlace} />
+              </>
+            )}
+          </Match>
+        </Switch>
+      </div>
+    </DeskProvider>
+  );
 }

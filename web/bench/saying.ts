@@ -16,7 +16,7 @@ export function createSaying(send: (says: CoachSays) => Promise<SayReply>): Pick
 
   const say: Desk['say'] = async (corner, says) => {
     setSaid(corner, { waiting: of(corner).waiting + 1, refusal: null });
-    const reply = await send(says).catch(unreachable);
+    const reply = await send(says);
     setSaid(corner, { waiting: of(corner).waiting - 1, refusal: reply.kind === 'refused' ? reply : of(corner).refusal });
     return reply.kind === 'stored';
   };
@@ -27,11 +27,4 @@ export function createSaying(send: (says: CoachSays) => Promise<SayReply>): Pick
     refusal: (corner) => of(corner).refusal,
     dismiss: (corner) => setSaid(corner, { ...of(corner), refusal: null }),
   };
-}
-
-/** The code under which a server that does not answer is told from one that refuses. */
-export const UNREACHABLE = 'unreachable';
-
-function unreachable(): Refusal {
-  return { kind: 'refused', code: UNREACHABLE, path: '', sentence: '' };
 }

@@ -1,5 +1,18 @@
-import type { MoundView } from '../../core/facts/views.ts';
+import { createMemo, createSignal, Match, onMount, Show, Switch } from 'solid-js';
+import { drawPaceRail } from '../charts/pace-rail.ts';
+import { drawSeparationPlane } from '../charts/separation-plane.ts';
+import type { MoundView, SessionView } from '../../core/facts/views.ts';
 import type { Standing } from '../standing/standing.ts';
+import { StandingFrame, StandingWord } from '../standing/frame.tsx';
+import { settingsIn } from '../settings.ts';
+import { useSpeech, useWords } from '../words/use-words.tsx';
+import { Drawn, measured, type Size } from './drawn.tsx';
+import { lastThrow, lastThrowWords } from './last-throw.ts';
+import { planeOf } from './plane-of.ts';
+import { railOf } from './rail-of.ts';
+import { wallSizes } from './sizes.ts';
+import { Windows } from './windows.tsx';
+import './wall.css';
 
 /** What the Wall shows of a mound, from data alone: the same live and played back. */
 export interface MoundPictureProps {
@@ -9,7 +22,113 @@ export interface MoundPictureProps {
   readonly windows: boolean;
 }
 
-/** Separation plane, pace rail, last throw in words, trial and intent, count. Speaks the language around it. */
+/**
+ * Separation plane, pace rail, last throw in words, trial and intent, count. Speaks the language around it and sizes its
+ * text by its own extent, as if it filled a screen of the diagonal and distance in the address.
+ */
 export function MoundPicture(props: MoundPictureProps) {
-  return <section>{props.view.mound}</section>;
+  let picture!: HTMLDivElement;
+  const [size, setSize] = createSignal<Size>({ width: 1920, height: 1080 });
+  const sizes = createMemo(() => wallSizes(size().width, size().height, settingsIn(location.search)));
+  onMount(() => measured(picture, setSize));
+  return (
+    <div
+      ref={picture} class="mound-picture" classList={{ stacked: sizes().stacked, windowed: props.windows }}
+      style={{ '--text': `${sizes().textPx}px`, '--lead': `${sizes().leadPx}px`, '--frame': `${sizes().textPx * 0.22}px` }}
+      data-place={props.view.place} data-generation={props.view.generation}
+    >
+      <StandingFrame standing={props.standing}>
+        <Show when={props.view.session} fallback={<NoSession view={props.view} standing={props.standing} />}>
+          {(session) => <SessionPicture view={props.view} session={session()} standing={props.standing} windows={props.windows} textPx={sizes().textPx} />}
+        </Show>
+      </StandingFrame>
+    </div>
+  );
+}
+
+function NoSession(props: { readonly view: MoundView; readonly standing: Standing }) {
+  const words = useWords();
+  return (
+    <div class="wall-empty">
+      <header class="wall-head"><h1>{props.view.mound}</h1><StandingWord standing={props.standing} timeZone={null} /></header>
+      <div class="wall-poster">
+        <p class="wall-lead">{words().wall.nobody}</p>
+        <p>{words().wall.openOnBench}</p>
+        <Show when={props.view.unclaimed.length > 0}><p class="wall-unclaimed">{words().trade.unclaimed(props.view.unclaimed.length)}</p></Show>
+      </div>
+    </div>
+  );
+}
+
+function SessionPicture(props: MoundPictureProps & { readonly session: SessionView; readonly textPx: number }) {
+  const speech = useSpeech();
+  const plane = createMemo(() => planeOf(props.view, speech(), props.windows ? 10 : null));
+  const rail = createMemo(() => railOf(props.view, speech()));
+  return (
+    <div class="wall-session">
+      <Head session={props.session} standing={props.standing} />
+      <div class="wall-plane">
+        <Switch>
+          <Match when={props.session.baseline.kind === 'forming' && props.session.baseline}>
+            {(forming) => <Forming have={forming().have} need={forming().need} />}
+          </Match>
+          <Match when={true}>
+            <Drawn draw={(svg, { width, height }) => drawSeparationPlane(svg, plane(), { width, height, textPx: props.textPx, letters: 'newest' })} />
+          </Match>
+        </Switch>
+      </div>
+      <div class="wall-rail"><Drawn draw={(svg, { width, height }) => drawPaceRail(svg, rail(), { width, height, textPx: props.textPx })} /></div>
+      <Words view={props.view} session={props.session} />
+      <Show when={props.windows}><Windows view={props.view} textPx={props.textPx} /></Show>
+    </div>
+  );
+}
+
+function Head(props: { readonly session: SessionView; readonly standing: Standing }) {
+  const words = useWords();
+  const intent = () => (props.session.intent === null ? words().trade.noIntent : words().trade.intent[props.session.intent]);
+  return (
+    <header class="wall-head">
+      <h1>{props.session.athlete.name}</h1>
+      <p class="wall-intent" data-intent={props.session.intent} data-trial={props.session.trial?.letter}>
+        {intent()}
+        <Show when={props.session.trial}>{(trial) => <span class="wall-trial">{words().trade.trial(trial().letter)}</span>}</Show>
+      </p>
+      <StandingWord standing={props.standing} timeZone={props.session.timeZone} />
+    </header>
+  );
+}
+
+function Words(props: { readonly view: MoundView; readonly session: SessionView }) {
+  const speech = useSpeech();
+  const last = () => lastThrow(props.view);
+  const said = () => {
+    const thrown = last();
+    return thrown === null ? { lead: speech().words.wall.noThrow, pace: null } : lastThrowWords(thrown, props.view, speech());
+  };
+  return (
+    <div class="wall-words">
+      <div class="wall-last" data-place={last()?.place} data-on-target={last()?.miss?.onTarget === undefined ? 'not-judged' : last()!.miss!.onTarget ? 'yes' : 'no'}>
+        <p class="wall-lead wall-place-words">{said().lead}</p>
+        <Show when={said().pace}>{(pace) => <p class="wall-lead wall-pace-words">{pace()}</p>}</Show>
+      </div>
+      <p class="wall-count" data-all={props.session.counts.all}>
+        {speech().words.trade.throws(props.session.counts.all)}
+        <Show when={props.session.trial}>{(trial) => <span class="wall-trial-count">{speech().words.trade.inTrial(props.session.counts.trial, trial().letter)}</span>}</Show>
+      </p>
+    </div>
+  );
+}
+
+function Forming(props: { readonly have: number; readonly need: number }) {
+  const words = useWords();
+  return (
+    <div class="wall-forming">
+      <div class="wall-forming-marks" aria-hidden="true">
+        {Array.from({ length: props.need }, (_, index) => <span classList={{ thrown: index < props.have }} />)}
+      </div>
+      <p class="wall-forming-count">{words().trade.baselineForming(props.have, props.need)}</p>
+      <p class="quiet">{words().wall.throwFastballs(props.need - props.have)}</p>
+    </div>
+  );
 }

@@ -4,6 +4,7 @@ import { inBoth } from './in-both.ts';
 export const measures = inBoth(
   {
     missing: { 'not-visible': 'not visible to this device', 'not-defined': 'not defined here', 'not-sent': 'not sent', problem: 'measurement contradicts itself' },
+    movementIs: (missing: string) => `movement ${missing}`,
     down: (amount: string) => `${amount} down`,
     up: (amount: string) => `${amount} up`,
     armSide: (amount: string) => `${amount} arm side`,
@@ -34,6 +35,7 @@ export const measures = inBoth(
   },
   {
     missing: { 'not-visible': 'este equipo no lo ve', 'not-defined': 'aquí no se define', 'not-sent': 'no enviado', problem: 'la medida se contradice' },
+    movementIs: (missing) => `movimiento: ${missing}`,
     down: (amount) => `${amount} abajo`,
     up: (amount) => `${amount} arriba`,
     armSide: (amount) => `${amount} lado del brazo`,

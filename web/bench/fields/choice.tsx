@@ -1,4 +1,4 @@
-import { createUniqueId, For } from 'solid-js';
+import { createUniqueId, For, Show } from 'solid-js';
 
 /** One of a few words. Native radio buttons, so arrow keys and readers work; the chosen word is underlined and marked. */
 export function Choice<T extends string>(props: {
@@ -6,6 +6,7 @@ export function Choice<T extends string>(props: {
   readonly options: readonly T[];
   readonly say: (option: T) => string;
   readonly chosen: T | null;
+  readonly wrong?: string | null;
   readonly onChoose: (option: T) => void;
 }) {
   const group = createUniqueId();
@@ -22,6 +23,7 @@ export function Choice<T extends string>(props: {
           )}
         </For>
       </div>
+      <Show when={props.wrong}>{(sentence) => <small class="wrong" role="alert">{sentence()}</small>}</Show>
     </fieldset>
   );
 }

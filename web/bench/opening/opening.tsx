@@ -1,0 +1,71 @@
+import { createResource, createSignal, Match, Show, Switch } from 'solid-js';
+import type { Athlete } from '../../../core/facts/coach.ts';
+import { yearNow } from '../../live/clock.ts';
+import { freshId } from '../../live/fresh-id.ts';
+import { useSpeech } from '../../words/use-words.tsx';
+import { Answer } from '../answer.tsx';
+import { ArmCare } from '../session/arm-care.tsx';
+import { StageFields } from '../fields/stage-fields.tsx';
+import { useDesk } from '../desk.ts';
+import { fetchedList } from '../fetched.ts';
+import { athleteFrom, emptyDraft, idOf, STAGE_AT_FIRST } from './draft.ts';
+import { KnownAthletes } from './known-athletes.tsx';
+import { NewAthlete } from './new-athlete.tsx';
+
+/** Opens a session: who throws, and where. Everything else carries over or is said later. */
+export function Opening(props: { readonly onBack: (() => void) | null; readonly onOpened: () => void }) {
+  const desk = useDesk();
+  const speech = useSpeech();
+  const say = () => speech().words.bench.opening;
+  const [athletes, { refetch }] = createResource(() => fetchedList<Athlete>('/api/athletes'));
+  const [chosen, setChosen] = createSignal<Athlete | null>(null);
+  const [someoneNew, setSomeoneNew] = createSignal(false);
+  const [draft, setDraft] = createSignal(emptyDraft(speech().units, speech().language));
+  const [stage, setStage] = createSignal(STAGE_AT_FIRST);
+  const [missing, setMissing] = createSignal<'name' | 'hand' | 'birthYear' | 'athlete' | null>(null);
+
+  const isNew = () => someoneNew() || (athletes.state === 'ready' && (athletes()?.length ?? 0) === 0);
+  const name = () => (isNew() ? draft().name.trim() : chosen()?.name ?? '');
+  const lacking = () => {
+    const part = missing();
+    return part === 'athlete' ? null : part;
+  };
+
+  const open = async () => {
+    const wanted = isNew() ? athleteFrom(draft(), freshId(), yearNow()) : chosen() === null ? { missing: 'athlete' as const } : { athlete: chosen()! };
+    setMissing('missing' in wanted ? wanted.missing : null);
+    if ('missing' in wanted) return;
+    const { athlete } = wanted;
+    const timeZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
+    if (await desk.say('opening', { kind: 'session-opened', session: idOf(athlete.name, freshId()), athlete, timeZone, ...stage() })) props.onOpened();
+  };
+
+  return (
+    <form class="opening" noValidate onSubmit={(event) => { event.preventDefault(); void open(); }}>
+      <h2>{say().who}</h2>
+      <Switch>
+        <Match when={isNew()}>
+          <NewAthlete draft={draft()} missing={lacking()} onDraft={setDraft} />
+          <Show when={(athletes()?.length ?? 0) > 0}><button type="button" class="plain" onClick={() => setSomeoneNew(false)}>{say().backToKnown}</button></Show>
+        </Match>
+        <Match when={athletes()}>
+          {(known) => <KnownAthletes athletes={known()} chosen={chosen()?.id ?? null} onChoose={setChosen} />}
+        </Match>
+        <Match when={athletes.state === 'ready'}>
+          <p>{say().athletesUnknown} <button type="button" class="plain" onClick={() => void refetch()}>{say().again}</button></p>
+        </Match>
+      </Switch>
+      <Show when={!isNew()}><button type="button" class="plain" onClick={() => setSomeoneNew(true)}>{say().someone}</button></Show>
+      <StageFields draft={stage()} units={isNew() ? draft().units : chosen()?.units ?? speech().units} onDraft={setStage} />
+      <div class="opening-end">
+        <Answer corner="opening" />
+        <Show when={missing() === 'athlete'}><p class="wrong" role="alert">{say().needAthlete}</p></Show>
+        <div class="row">
+          <button type="submit" class="main">{name() === '' ? say().openNobody : say().open(name())}</button>
+          <Show when={props.onBack}>{(back) => <button type="button" onClick={() => back()()}>{say().back}</button>}</Show>
+        </div>
+      </div>
+      <ArmCare />
+    </form>
+  );
+}

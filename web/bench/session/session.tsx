@@ -1,0 +1,44 @@
+import { createSignal, Show } from 'solid-js';
+import type { SessionView } from '../../../core/facts/views.ts';
+import { hourText } from '../../words/moments.ts';
+import { useSpeech } from '../../words/use-words.tsx';
+import { Answer } from '../answer.tsx';
+import { useDesk } from '../desk.ts';
+import { AskTwice } from '../fields/ask-twice.tsx';
+import { StageFields } from '../fields/stage-fields.tsx';
+import type { StageDraft } from '../opening/draft.ts';
+import { Notes } from './notes.tsx';
+
+/** The session: its stage, its notes, its end, and the door to another one. */
+export function SessionPart(props: { readonly session: SessionView; readonly onAnother: () => void }) {
+  const desk = useDesk();
+  const speech = useSpeech();
+  const say = () => speech().words.bench.session;
+  const [restage, setRestage] = createSignal<StageDraft | null>(null);
+  const stage = (): StageDraft => restage() ?? { stage: props.session.stage, distanceM: props.session.distanceM, effort: props.session.effort };
+  const setStage = async (draft: StageDraft) => {
+    setRestage(draft);
+    await desk.say('session', { kind: 'stage-set', session: props.session.id, ...draft });
+    setRestage(null);
+  };
+  return (
+    <section class="part session" aria-labelledby="session-title">
+      <h2 id="session-title">{speech().words.bench.frame.place.session}</h2>
+      <p class="quiet">
+        {props.session.athlete.name}, {say().since(hourText(props.session.openedAtMs, props.session.timeZone, speech().language))}
+      </p>
+      <h3 class="unseen">{say().stageNow}</h3>
+      <StageFields draft={stage()} units={speech().units} onDraft={(draft) => void setStage(draft)} />
+      <Answer corner="session" />
+      <Notes session={props.session} />
+      <div class="session-end">
+        <button type="button" onClick={() => props.onAnother()}>{say().another}</button>
+        <Show when={props.session.closedAtMs === null}>
+          <AskTwice label={say().close} question={say().closeAsk(props.session.athlete.name)} yes={say().closeYes}
+            onYes={() => void desk.say('mound', { kind: 'session-closed', session: props.session.id })} />
+        </Show>
+        <Answer corner="mound" />
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,69 @@
+import { createEffect, createMemo, createSignal, on, Show } from 'solid-js';
+import type { SpeedBand, TargetZone } from '../../../core/facts/coach.ts';
+import type { SessionView } from '../../../core/facts/views.ts';
+import { useSpeech } from '../../words/use-words.tsx';
+import { Answer } from '../answer.tsx';
+import { useDesk } from '../desk.ts';
+import { TextField } from '../fields/text-field.tsx';
+import { Baseline } from './baseline.tsx';
+import { ZonePlane } from './zone-plane.tsx';
+import { ZoneFields } from './zone-fields.tsx';
+import { draftOf, STARTING_BAND, STARTING_ZONE, zoneFrom, type ZoneDraft, type ZonePart } from './zone-draft.ts';
+
+/** The target: dragged on the plane, or set in numbers. What is drawn is the server's, but for a zone under the finger or on its way. */
+export function TargetPart(props: { readonly session: SessionView }) {
+  const desk = useDesk();
+  const speech = useSpeech();
+  const say = () => speech().words.bench.target;
+  const [underFinger, setUnderFinger] = createSignal<TargetZone | null>(null);
+  const [typed, setTyped] = createSignal<ZoneDraft | null>(null);
+  const [wrong, setWrong] = createSignal<ZonePart | null>(null);
+  const [reason, setReason] = createSignal('');
+  const zone = () => underFinger() ?? props.session.zone;
+  const draft = () => typed() ?? draftOf(zone() ?? STARTING_ZONE, props.session.speedBand, speech().units);
+  const letGoOfDraft = () => { setTyped(null); setWrong(null); setReason(''); };
+  // A target set at another tablet, or another athlete, replaces whatever was half typed here.
+  const said = createMemo(() => JSON.stringify([props.session.id, props.session.zone, props.session.speedBand]));
+  createEffect(on(said, letGoOfDraft, { defer: true }));
+
+  const set = async (next: TargetZone, speedBand: SpeedBand | null) => {
+    setUnderFinger(next);
+    const why = reason().trim();
+    if (await desk.say('target', { kind: 'zone-set', session: props.session.id, zone: next, speedBand, reason: why === '' ? null : why })) letGoOfDraft();
+    setUnderFinger(null);
+  };
+  const setTypedTarget = () => {
+    const next = zoneFrom(draft(), speech().units);
+    setWrong('wrong' in next ? next.wrong : null);
+    if ('zone' in next) void set(next.zone, next.band);
+  };
+  const toggleBand = () => setTyped({ ...draft(), band: draft().band === null ? draftOf(STARTING_ZONE, STARTING_BAND, speech().units).band : null });
+
+  return (
+    <section class="part target" aria-labelledby="target-title">
+      <h2 id="target-title">{say().title}</h2>
+      <ZonePlane session={props.session} zone={zone()} onZone={(next, letGo) => (letGo ? void set(next, props.session.speedBand) : setUnderFinger(next))} />
+      <Answer corner="target" />
+      <Show when={props.session.zone !== null} fallback={
+        <div class="propose">
+          <p>{say().noZone} <span class="quiet">{say().proposeWhy}</span></p>
+          <button type="button" class="main" onClick={() => void set(STARTING_ZONE, STARTING_BAND)}>{say().propose}</button>
+        </div>
+      }>
+        <p class="quiet">{say().dragHow}</p>
+      </Show>
+      <form class="zone-form" noValidate onSubmit={(event) => { event.preventDefault(); setTypedTarget(); }}>
+        <ZoneFields draft={draft()} wrong={wrong()} onDraft={setTyped} />
+        <button type="button" class="plain" onClick={toggleBand}>{draft().band === null ? say().addBand : say().dropBand}</button>
+        <Show when={typed() !== null}>
+          <TextField label={say().reason} text={reason()} longest={200} onText={setReason} />
+          <div class="row">
+            <button type="submit" class="main">{say().save}</button>
+            <button type="button" onClick={letGoOfDraft}>{say().undo}</button>
+          </div>
+        </Show>
+      </form>
+      <Baseline session={props.session} />
+    </section>
+  );
+}

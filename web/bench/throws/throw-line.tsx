@@ -1,0 +1,59 @@
+import { createUniqueId, For, Show } from 'solid-js';
+import type { SessionView, ThrowView } from '../../../core/facts/views.ts';
+import { readingText, speedText } from '../../words/numbers.ts';
+import { missWords, sideWords, verticalWords } from '../../words/throw-words.ts';
+import type { Speech } from '../../words/speech.ts';
+import { useSpeech } from '../../words/use-words.tsx';
+import { ThrowMark } from './throw-mark.tsx';
+
+/** One throw in one line; the whole line chooses it. */
+export function ThrowLine(props: { readonly thrown: ThrowView; readonly session: SessionView; readonly chosen: boolean; readonly onToggle: () => void }) {
+  const speech = useSpeech();
+  const id = createUniqueId();
+  const say = () => speech().words.bench.throws;
+  const intent = () => (props.thrown.intent === null ? speech().words.trade.noIntent : speech().words.trade.intent[props.thrown.intent]);
+  return (
+    <li class="throw-line" classList={{ out: props.thrown.excluded !== null, chosen: props.chosen, untagged: props.thrown.intent === null }}>
+      <input id={id} type="checkbox" checked={props.chosen} aria-label={say().select(props.thrown.number)} onChange={() => props.onToggle()} />
+      <label for={id}>
+        <span class="throw-number">{props.thrown.number}</span>
+        <span class="throw-what">
+          <b>{intent()}</b> <Show when={props.thrown.trial}>{(letter) => <span class="throw-trial">{say().inTrialShort(letter())}</span>}</Show>
+        </span>
+        <span class="throw-speed">{readingText(props.thrown.speedMps, (mps) => speedText(mps, speech()), speech())}</span>
+        <span class="throw-where">{whereWords(props.thrown, speech())}</span>
+        <span class="throw-verdict"><ThrowMark thrown={props.thrown} /> {verdictWords(props.thrown, props.session, speech())}</span>
+        <span class="throw-marks">
+          <For each={marksOf(props.thrown, props.session, speech())}>{(mark) => <em>{mark}</em>}</For>
+        </span>
+      </label>
+    </li>
+  );
+}
+
+/** The separation in words; for a throw without one, nothing. */
+function whereWords({ separation, fastball }: ThrowView, speech: Speech): string {
+  if (separation === null || fastball) return '';
+  const vertical = readingText(separation.verticalM, (metres) => verticalWords(metres, speech), speech);
+  const side = readingText(separation.armSideM, (metres) => sideWords(metres, speech), speech);
+  return vertical === side ? vertical : `${vertical}, ${side}`;
+}
+
+function verdictWords({ miss, fastball }: ThrowView, { zone }: SessionView, speech: Speech): string {
+  if (fastball) return speech.words.bench.throws.fastball;
+  return miss === null || zone === null ? '' : missWords(miss, zone, speech);
+}
+
+/** What sets this throw apart from an ordinary one. */
+function marksOf(thrown: ThrowView, session: SessionView, { words }: Speech): string[] {
+  const say = words.bench.throws;
+  return [
+    ...(thrown.excluded === null ? [] : [say.excludedBecause(thrown.excluded)]),
+    ...(thrown.stage === session.stage ? [] : [words.trade.stage[thrown.stage]]),
+    ...(thrown.corrected ? [say.corrected] : []),
+    ...(thrown.inferred ? [say.inferred] : []),
+    ...(thrown.taggedLater ? [say.taggedLater] : []),
+    ...(thrown.problem === null ? [] : [words.measures.missing.problem]),
+    ...session.notes.filter(({ place }) => place === thrown.place).map(({ text }) => say.noteShown(text)),
+  ];
+}

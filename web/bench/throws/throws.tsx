@@ -1,0 +1,41 @@
+import { createMemo, createSignal, For, Show } from 'solid-js';
+import type { SessionView } from '../../../core/facts/views.ts';
+import { useWords } from '../../words/use-words.tsx';
+import { Answer } from '../answer.tsx';
+import { useDesk } from '../desk.ts';
+import { ArmCare } from '../session/arm-care.tsx';
+import { SelectionBar } from './selection-bar.tsx';
+import { createSelection } from './selection.ts';
+import { ThrowLine } from './throw-line.tsx';
+import { Unclaimed } from './unclaimed.tsx';
+
+/** Lines drawn at first; a long day has hundreds. */
+const LINES_AT_FIRST = 40;
+
+/** The throws of the session, newest first, and what can be said about them afterwards. */
+export function ThrowsPart(props: { readonly session: SessionView }) {
+  const desk = useDesk();
+  const words = useWords();
+  const say = () => words().bench.throws;
+  const [shown, setShown] = createSignal(LINES_AT_FIRST);
+  const selection = createSelection(() => desk.view().throws);
+  const newestFirst = createMemo(() => [...desk.view().throws].reverse());
+  const left = () => newestFirst().length - shown();
+  return (
+    <section class="part throws" aria-labelledby="throws-title">
+      <h2 id="throws-title">{say().title} <span class="quiet count">{props.session.counts.all}</span></h2>
+      <Unclaimed session={props.session} />
+      <ol class="throw-lines" reversed>
+        <For each={newestFirst().slice(0, shown())} fallback={<li class="quiet">{say().none}</li>}>
+          {(thrown) => <ThrowLine thrown={thrown} session={props.session} chosen={selection.has(thrown.place)} onToggle={() => selection.toggle(thrown.place)} />}
+        </For>
+      </ol>
+      <Show when={left() > 0}><button type="button" onClick={() => setShown(shown() + 200)}>{say().more(Math.min(left(), 200))}</button></Show>
+      <ArmCare />
+      <div class="throws-foot">
+        <Answer corner="throws" />
+        <Show when={selection.chosen().length > 0}><SelectionBar session={props.session} selection={selection} /></Show>
+      </div>
+    </section>
+  );
+}

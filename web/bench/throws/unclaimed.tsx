@@ -1,0 +1,28 @@
+import { Show } from 'solid-js';
+import type { SessionView } from '../../../core/facts/views.ts';
+import { hourText } from '../../words/moments.ts';
+import { useSpeech } from '../../words/use-words.tsx';
+import { Answer } from '../answer.tsx';
+import { useDesk } from '../desk.ts';
+
+/** Throws that nobody has: measured while no session was open. One tap gives all of them to who is throwing now. */
+export function Unclaimed(props: { readonly session: SessionView | null }) {
+  const desk = useDesk();
+  const speech = useSpeech();
+  const say = () => speech().words.bench.throws;
+  const hour = (index: number) => hourText(desk.view().unclaimed.at(index)!.atMs, props.session?.timeZone ?? null, speech().language);
+  const claim = (session: SessionView) => void desk.say('unclaimed', { kind: 'throws-moved', session: session.id, places: desk.view().unclaimed.map(({ place }) => place) });
+  return (
+    <Show when={desk.view().unclaimed.length > 0}>
+      <div class="unclaimed">
+        <p>
+          <b>{speech().words.trade.unclaimed(desk.view().unclaimed.length)}</b> <span class="quiet">{say().unclaimedFrom(hour(0), hour(-1))}</span>
+        </p>
+        <Show when={props.session} fallback={<p class="quiet">{say().claimNobody}</p>}>
+          {(session) => <button type="button" onClick={() => claim(session())}>{say().claim(session().athlete.name)}</button>}
+        </Show>
+        <Answer corner="unclaimed" />
+      </div>
+    </Show>
+  );
+}

@@ -1,0 +1,33 @@
+import { For, Show } from 'solid-js';
+import type { SessionView } from '../../../core/facts/views.ts';
+import { useWords } from '../../words/use-words.tsx';
+import { useDesk } from '../desk.ts';
+import { trialWords } from './grip-words.ts';
+
+/** The trials of the session, newest first; one tap goes back to one. */
+export function TrialList(props: { readonly session: SessionView }) {
+  const desk = useDesk();
+  const words = useWords();
+  const say = () => words().bench.trial;
+  const resume = (letter: string) => void desk.say('trial', { kind: 'trial-resumed', session: props.session.id, trial: letter });
+  return (
+    <ol class="trials" aria-label={say().trials}>
+      <For each={[...props.session.trials].reverse()} fallback={<li class="quiet">{say().noTrials}</li>}>
+        {(trial) => {
+          const isNow = () => props.session.trial?.letter === trial.letter;
+          return (
+            <li aria-current={isNow() ? 'true' : undefined}>
+              <b class="letter">{trial.letter}</b>
+              <p>
+                {words().trade.intent[trial.intent]}, {trialWords(trial, words())} <span class="quiet">{say().countInTrial(trial.count)}</span>
+              </p>
+              <Show when={!isNow()} fallback={<span class="now">{say().now}</span>}>
+                <button type="button" aria-label={say().resume(trial.letter)} onClick={() => resume(trial.letter)}>{say().resumeShort}</button>
+              </Show>
+            </li>
+          );
+        }}
+      </For>
+    </ol>
+  );
+}

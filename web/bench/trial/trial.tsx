@@ -1,0 +1,52 @@
+import { createEffect, createMemo, createSignal, on, Show } from 'solid-js';
+import { INTENTS } from '../../../core/facts/vocabulary.ts';
+import type { SessionView } from '../../../core/facts/views.ts';
+import { useWords } from '../../words/use-words.tsx';
+import { Answer } from '../answer.tsx';
+import { useDesk } from '../desk.ts';
+import { Choice } from '../fields/choice.tsx';
+import { TextField } from '../fields/text-field.tsx';
+import { cueOf, draftOf, draftToStart, nextLetter, PLAIN_GRIP, type TrialDraft } from './draft.ts';
+import { GripFields } from './grip-fields.tsx';
+import { LastTime } from './last-time.tsx';
+import { TrialList } from './trial-list.tsx';
+
+/** Says grip and cue and begins a trial with them, or goes back to an earlier one. */
+export function TrialPart(props: { readonly session: SessionView }) {
+  const desk = useDesk();
+  const words = useWords();
+  const say = () => words().bench.trial;
+  const [draft, setDraft] = createSignal<TrialDraft>(draftToStart(props.session));
+  // Another trial begun or resumed, here or at another tablet, is what the next one carries over from.
+  const current = createMemo(() => `${props.session.id} ${props.session.trial?.letter ?? ''}`);
+  createEffect(on(current, () => setDraft(draftToStart(props.session)), { defer: true }));
+  const change = (part: Partial<TrialDraft>) => setDraft((before) => ({ ...before, ...part }));
+  const begin = () => void desk.say('trial', { kind: 'trial-begun', session: props.session.id, intent: draft().intent, grip: draft().grip, cue: cueOf(draft()) });
+  const intents = () => INTENTS.filter((intent) => intent !== props.session.athlete.mainFastball || intent === draft().intent);
+
+  return (
+    <section class="part trial" aria-labelledby="trial-title">
+      <h2 id="trial-title">{say().title}</h2>
+      <TrialList session={props.session} />
+      <form class="trial-form" onSubmit={(event) => { event.preventDefault(); begin(); }}>
+        <div class="row">
+          <Show when={props.session.trials.at(-1)} fallback={<LastTime session={props.session} onRepeat={(last) => setDraft(draftOf(last))} />}>
+            {(last) => <button type="button" onClick={() => setDraft(draftOf(last()))}>{say().repeat(last().letter)}</button>}
+          </Show>
+        </div>
+        <Choice legend={say().forIntent} options={intents()} say={(intent) => words().trade.intent[intent]} chosen={draft().intent} onChoose={(intent) => change({ intent })} />
+        <Show when={draft().grip} fallback={<button type="button" onClick={() => change({ grip: PLAIN_GRIP })}>{say().withGrip}</button>}>
+          {(grip) => <GripFields grip={grip()} hand={props.session.athlete.hand} onGrip={(next) => change({ grip: next })} />}
+        </Show>
+        <TextField label={say().cueWords} text={draft().cueWords} longest={80} onText={(cueWords) => change({ cueWords })} />
+        <Show when={draft().cueWords.trim() !== ''}>
+          <Choice legend={say().focus} options={['none', 'external', 'internal'] as const} say={(focus) => say().focuses[focus]} chosen={draft().focus ?? 'none'} onChoose={(focus) => change({ focus: focus === 'none' ? null : focus })} />
+        </Show>
+        <div class="begin">
+          <Answer corner="trial" />
+          <button type="submit" class="main">{say().begin(nextLetter(props.session.trials))}</button>
+        </div>
+      </form>
+    </section>
+  );
+}

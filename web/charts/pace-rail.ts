@@ -1,0 +1,123 @@
+import { scaleLinear, select } from 'd3';
+import { opacityOfAge } from './age.ts';
+import { continues, describe, layer, type Layer } from './described.ts';
+import { dodge } from './dodge.ts';
+import { ticksBetween, type Ruling } from './ticks.ts';
+
+/** One throw on the rail. */
+export interface RailThrow {
+  readonly place: number;
+  readonly speedMps: number;
+  readonly fastball: boolean;
+  /** Null where there is no band to judge it by. */
+  readonly onPace: boolean | null;
+}
+
+/** What the pace rail shows, in metres a second. */
+export interface RailData {
+  readonly generation: string;
+  readonly fastball: { readonly speedMps: number; readonly spreadMps: number; readonly words: readonly string[] } | null;
+  readonly target: { readonly lowMps: number; readonly highMps: number; readonly words: readonly string[] } | null;
+  /** Oldest first. */
+  readonly throws: readonly RailThrow[];
+  /** The newest throw of known speed, in words: its speed, its arrival gap. */
+  readonly last: { readonly speedMps: number; readonly words: readonly string[] } | null;
+  readonly ruling: Ruling;
+  readonly texts: { readonly name: string; readonly description: string };
+}
+
+export interface RailOptions {
+  readonly width: number;
+  readonly height: number;
+  readonly textPx: number;
+}
+
+interface Label {
+  readonly key: string;
+  readonly at: number;
+  readonly words: readonly string[];
+}
+
+/** Draws one vertical scale of speed: the fastball's band at the top, the target band below, the last throws as ticks. */
+export function drawPaceRail(element: SVGSVGElement, data: RailData, options: RailOptions): void {
+  const svg = select(element).classed('pace-rail', true);
+  const { height, textPx } = options;
+  const goesOn = continues(svg, data.generation);
+  describe(svg, options, data.texts.name, data.texts.description);
+  svg.style('font-size', `${textPx}px`);
+  const [slow, fast] = reachOfSpeeds(data);
+  const y = scaleLinear([fast, slow], [textPx * 0.7, height - textPx * 0.7]);
+  const rail = { x: textPx * 0.75, y, half: textPx * 0.42 };
+  drawRail(layer(svg, 'rail'), data, rail, height);
+  drawBands(layer(svg, 'bands'), data, rail);
+  drawThrows(layer(svg, 'throws'), data.throws, rail, goesOn);
+  drawLabels(layer(svg, 'labels'), labelsOf(data, y), rail.x + rail.half + textPx * 0.55, height, textPx);
+}
+
+interface Rail {
+  readonly x: number;
+  readonly y: (speedMps: number) => number;
+  readonly half: number;
+}
+
+/** From a little below the slowest to a little above the fastest of all that is drawn. */
+function reachOfSpeeds({ fastball, target, throws }: RailData): readonly [number, number] {
+  const speeds = [
+    ...throws.map(({ speedMps }) => speedMps),
+    ...(fastball === null ? [] : [fastball.speedMps + fastball.spreadMps, fastball.speedMps - fastball.spreadMps]),
+    ...(target === null ? [] : [target.lowMps, target.highMps]),
+  ];
+  const [low, high] = speeds.length === 0 ? [33, 41] : [Math.min(...speeds), Math.max(...speeds)];
+  return [Math.min(low - 1, high - 5.5), high + 0.6];
+}
+
+function drawRail(rail: Layer, { ruling }: RailData, { x, y, half }: Rail, height: number): void {
+  rail.selectAll<SVGLineElement, number>('line.axis').data([0]).join('line').attr('class', 'axis').attr('x1', x).attr('x2', x).attr('y1', 0).attr('y2', height);
+  const pxPerMps = Math.abs(y(1) - y(0));
+  const marks = ticksBetween(0, 70, pxPerMps, 8, ruling).filter(({ si }) => y(si) > 0 && y(si) < height);
+  rail.selectAll<SVGLineElement, (typeof marks)[number]>('line.tick').data(marks, ({ value }) => value).join('line').attr('class', 'tick')
+    .attr('x1', x).attr('x2', ({ value }) => x - half * (value % 5 === 0 ? 0.8 : 0.4)).attr('y1', ({ si }) => y(si)).attr('y2', ({ si }) => y(si));
+}
+
+function drawBands(bands: Layer, { fastball, target }: RailData, { x, y, half }: Rail): void {
+  const drawn = [
+    ...(fastball === null ? [] : [{ kind: 'fastball-band', high: fastball.speedMps + fastball.spreadMps, low: fastball.speedMps - fastball.spreadMps }]),
+    ...(target === null ? [] : [{ kind: 'target-band', high: target.highMps, low: target.lowMps }]),
+  ];
+  bands.selectAll<SVGRectElement, (typeof drawn)[number]>('rect').data(drawn, ({ kind }) => kind).join('rect').attr('class', ({ kind }) => kind)
+    .attr('x', x - half).attr('width', half * 2).attr('rx', half * 0.3)
+    .attr('y', ({ high }) => y(high)).attr('height', ({ high, low }) => Math.max(4, y(low) - y(high)));
+}
+
+function drawThrows(group: Layer, throws: readonly RailThrow[], { x, y, half }: Rail, goesOn: boolean): void {
+  const newest = throws.at(-1)?.place;
+  const age = new Map([...throws].reverse().map(({ place }, index) => [place, index]));
+  group.selectAll<SVGLineElement, RailThrow>('line').data(throws, ({ place }) => String(place))
+    .join((enter) => enter.append('line').classed('arriving', goesOn))
+    .attr('data-place', ({ place }) => place)
+    .attr('data-on-pace', ({ onPace }) => (onPace === null ? 'not-judged' : onPace ? 'yes' : 'no'))
+    .classed('throw', true).classed('fastball', ({ fastball }) => fastball).classed('newest', ({ place }) => place === newest)
+    .attr('x1', ({ place }) => x - half * (place === newest ? 1.35 : 0.8)).attr('x2', ({ place }) => x + half * (place === newest ? 1.35 : 0.8))
+    .attr('y1', ({ speedMps }) => y(speedMps)).attr('y2', ({ speedMps }) => y(speedMps))
+    .attr('opacity', ({ place }) => opacityOfAge(age.get(place)!))
+    .order();
+}
+
+/** The newest throw has the right of way, then the fastball, then the target. */
+function labelsOf({ last, fastball, target }: RailData, y: (speedMps: number) => number): Label[] {
+  return [
+    ...(last === null ? [] : [{ key: 'last', at: y(last.speedMps), words: last.words }]),
+    ...(fastball === null ? [] : [{ key: 'fastball', at: y(fastball.speedMps), words: fastball.words }]),
+    ...(target === null ? [] : [{ key: 'target', at: y((target.lowMps + target.highMps) / 2), words: target.words }]),
+  ];
+}
+
+function drawLabels(group: Layer, labels: readonly Label[], x: number, height: number, textPx: number): void {
+  const line = textPx * 1.12;
+  const middles = dodge(labels.map(({ at, words }) => ({ at, size: words.length * line + textPx * 0.25 })), 0, height);
+  const texts = group.selectAll<SVGTextElement, Label>('text').data(labels, ({ key }) => key).join('text')
+    .attr('class', ({ key }) => `${key}-text`)
+    .attr('y', ({ words }, index) => middles[index]! - ((words.length - 1) * line) / 2 + textPx * 0.35);
+  texts.selectAll<SVGTSpanElement, string>('tspan').data(({ words }) => [...words]).join('tspan')
+    .attr('x', x).attr('dy', (_, index) => (index === 0 ? 0 : line)).text((words) => words);
+}

@@ -1,0 +1,32 @@
+import type { Refusal, SessionListing } from '../../core/facts/wire.ts';
+import type { SessionSlice } from '../../core/session/recorded.ts';
+
+/** What the server holds of one recorded session. */
+export interface RecordedSession extends SessionSlice {
+  readonly session: string;
+  readonly mound: string;
+  readonly log: string;
+}
+
+/** An answer of the server, its refusal, or its silence. */
+export type Answer<T> = { readonly kind: 'answer'; readonly value: T } | { readonly kind: 'refused'; readonly sentence: string } | { readonly kind: 'silent' };
+
+/** The recorded sessions of all mounds, newest first. */
+export function askForSessions(): Promise<Answer<readonly SessionListing[]>> {
+  return ask('/api/sessions');
+}
+
+/** One session: the state before its first fact, and its facts. */
+export function askForSession(session: string): Promise<Answer<RecordedSession>> {
+  return ask(`/api/sessions/${encodeURIComponent(session)}`);
+}
+
+async function ask<T>(address: string): Promise<Answer<T>> {
+  try {
+    const response = await fetch(address, { headers: { accept: 'application/json' } });
+    const body: unknown = await response.json();
+    return response.ok ? { kind: 'answer', value: body as T } : { kind: 'refused', sentence: (body as Refusal).sentence };
+  } catch {
+    return { kind: 'silent' };
+  }
+}

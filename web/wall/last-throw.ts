@@ -1,0 +1,40 @@
+import type { MoundView, ThrowView } from '../../core/facts/views.ts';
+import { speedText } from '../words/numbers.ts';
+import type { Speech } from '../words/speech.ts';
+import { missWords, paceWords, sideWords, verticalWords } from '../words/throw-words.ts';
+
+/** The last throw as the Wall says it: first what matters most. Few words: they are read from six metres. */
+export interface LastThrowWords {
+  readonly lead: string;
+  /** Its pace against the fastball, or its speed; null where the lead says it. */
+  readonly pace: string | null;
+}
+
+/** The newest throw of the session shown, excluded or not; null before the first. */
+export function lastThrow(view: MoundView): ThrowView | null {
+  return view.throws.at(-1) ?? null;
+}
+
+/** The words of one throw of a view. */
+export function lastThrowWords(thrown: ThrowView, view: MoundView, speech: Speech): LastThrowWords {
+  const { words } = speech;
+  if (thrown.excluded !== null) return { lead: words.trade.excluded, pace: null };
+  if (thrown.problem !== null) return { lead: words.measures.missing.problem, pace: null };
+  const speed = typeof thrown.speedMps === 'number' ? speedText(thrown.speedMps, speech) : null;
+  if (thrown.fastball) return { lead: words.trade.fastball, pace: speed };
+  const { separation } = thrown;
+  const pace = typeof separation?.speedMps === 'number' ? paceWords(separation.speedMps, speech) : speed;
+  return { lead: leadOf(thrown, view, speech), pace };
+}
+
+function leadOf({ separation, miss, verticalM, armSideM, intent }: ThrowView, view: MoundView, speech: Speech): string {
+  const { trade, measures } = speech.words;
+  const zone = view.session?.zone ?? null;
+  if (miss !== null && zone !== null) return missWords(miss, zone, speech);
+  if (separation !== null && typeof separation.verticalM === 'number' && typeof separation.armSideM === 'number') {
+    return `${verticalWords(separation.verticalM, speech)}, ${sideWords(separation.armSideM, speech)}`;
+  }
+  if (typeof verticalM !== 'number') return measures.movementIs(measures.missing[verticalM]);
+  if (typeof armSideM !== 'number') return measures.movementIs(measures.missing[armSideM]);
+  return intent === null ? trade.noIntent : trade.intent[intent];
+}

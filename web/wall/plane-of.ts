@@ -1,0 +1,87 @@
+import type { MoundView, ThrowView, WindowView } from '../../core/facts/views.ts';
+import type { PlaneData, PlaneMark, PlaneMiss, PlaneSpread } from '../charts/plane-data.ts';
+import { mToInches } from '../../core/units/convert.ts';
+import { MOVEMENT_UNIT } from '../words/numbers.ts';
+import type { Speech } from '../words/speech.ts';
+import { missWords, missWays, sideWords, verticalWords, whatWords } from '../words/throw-words.ts';
+
+/** The separation plane of a view: throws of the stage that is thrown now, excluded ones and those without separation left out. */
+export function planeOf(view: MoundView, speech: Speech, spreadOf: WindowView['size'] | null = null): PlaneData {
+  const { session } = view;
+  const { wall, trade } = speech.words;
+  const baseline = session?.baseline.kind === 'baseline' ? session.baseline : null;
+  const drawn = view.throws.filter((thrown) => thrown.stage === session?.stage);
+  const marks = drawn.flatMap((thrown) => markOf(thrown, speech) ?? []);
+  return {
+    generation: `${view.mound} ${session?.id} ${session?.stage} ${view.generation}`,
+    armSideOn: session?.athlete.hand === 'left' ? 'left' : 'right',
+    cloud: baseline?.cloud ?? [],
+    hasBaseline: baseline !== null,
+    zone: session?.zone ?? null,
+    marks,
+    miss: missOf(view, marks.at(-1)?.place ?? null, speech),
+    spread: spreadOf === null ? null : spreadIn(view, spreadOf, speech),
+    ruling: { perSi: speech.units === 'imperial' ? mToInches(1) : 100, unit: MOVEMENT_UNIT[speech.units] },
+    texts: {
+      name: wall.plane.name,
+      description: wall.plane.description(descriptionOf(view, marks, speech)),
+      armSide: trade.armSide,
+      gloveSide: trade.gloveSide,
+      down: wall.plane.down,
+      fastball: wall.plane.fastball,
+      target: trade.target,
+      seenFrom: wall.seenFromMound,
+    },
+  };
+}
+
+function markOf(thrown: ThrowView, speech: Speech): PlaneMark | null {
+  const { separation, place, trial, fastball, inferred, miss } = thrown;
+  if (thrown.excluded !== null || separation === null) return null;
+  const { verticalM, armSideM } = separation;
+  if (typeof verticalM !== 'number' || typeof armSideM !== 'number') return null;
+  return { place, trial, fastball, inferred, onTarget: miss?.onTarget ?? null, verticalM, armSideM, said: `${speech.words.trade.throwNumber(thrown.number)}, ${said(thrown, speech)}` };
+}
+
+/** Only the newest throw's miss is drawn, and only while it is the newest of all. */
+function missOf({ session, throws }: MoundView, newestMark: number | null, speech: Speech): PlaneMiss | null {
+  const last = throws.at(-1);
+  if (last === undefined || last.place !== newestMark || last.miss === null || last.miss.onTarget || last.separation === null) return null;
+  const { verticalM, armSideM } = last.separation;
+  if (typeof verticalM !== 'number' || typeof armSideM !== 'number' || session === null || session.zone === null) return null;
+  const words = missWords(last.miss, session.zone, speech);
+  const ways = missWays(last.miss, session.zone, speech);
+  const lines = ways.length > 1 ? [`${words.slice(0, words.lastIndexOf(ways.at(-1)!)).trim()}`, ways.at(-1)!] : [words];
+  return { verticalM, armSideM, toEdgeVerticalM: last.miss.toEdgeVerticalM, toEdgeArmSideM: last.miss.toEdgeArmSideM, words: lines };
+}
+
+function spreadIn({ session }: MoundView, size: WindowView['size'], { words }: Speech): PlaneSpread | null {
+  const spread = session?.windows.find((window) => window.size === size)?.spread;
+  if (spread === undefined || spread.kind !== 'ellipse') return null;
+  return { ...spread, named: words.wall.plane.spread(spread.count) };
+}
+
+function descriptionOf(view: MoundView, marks: readonly PlaneMark[], speech: Speech): string {
+  const { plane } = speech.words.wall;
+  const last = view.throws.findLast(({ place }) => place === marks.at(-1)?.place);
+  if (last === undefined) return plane.empty;
+  const judged = marks.filter(({ onTarget }) => onTarget !== null);
+  const counted = judged.length === 0 ? '' : ` ${plane.marks(judged.length, judged.filter(({ onTarget }) => onTarget).length)}`;
+  const zone = view.session?.zone ?? null;
+  const missed = last.miss !== null && zone !== null ? `, ${missWords(last.miss, zone, speech)}` : '';
+  return `${plane.lastThrow(whatWords(last, speech), `${movedWords(last, speech)}${missed}`)}${counted}`;
+}
+
+function said(thrown: ThrowView, speech: Speech): string {
+  return `${whatWords(thrown, speech)}: ${movedWords(thrown, speech)}`;
+}
+
+function movedWords({ separation }: ThrowView, speech: Speech): string {
+  if (separation === null) return speech.words.wall.noBaseline;
+  const { verticalM, armSideM } = separation;
+  const { missing } = speech.words.measures;
+  return [
+    typeof verticalM === 'number' ? verticalWords(verticalM, speech, 1) : missing[verticalM],
+    typeof armSideM === 'number' ? sideWords(armSideM, speech, 1) : missing[armSideM],
+  ].join(', ');
+}

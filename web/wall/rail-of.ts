@@ -1,0 +1,41 @@
+import type { MoundView } from '../../core/facts/views.ts';
+import { mpsToKmh, mpsToMph } from '../../core/units/convert.ts';
+import type { RailData, RailThrow } from '../charts/pace-rail.ts';
+import { speedText, SPEED_UNIT } from '../words/numbers.ts';
+import type { Speech } from '../words/speech.ts';
+import { arrivalWords, paceWords } from '../words/throw-words.ts';
+
+/** How many throws the rail shows. */
+const RAIL_THROWS = 12;
+
+/** The pace rail of a view: the last throws of the stage that is thrown now, excluded ones and those of unknown speed left out. */
+export function railOf(view: MoundView, speech: Speech): RailData {
+  const { session } = view;
+  const { rail } = speech.words.wall;
+  const baseline = session?.baseline.kind === 'baseline' ? session.baseline : null;
+  const band = session?.speedBand ?? null;
+  const shown = view.throws.filter(({ stage, excluded }) => stage === session?.stage && excluded === null);
+  const throws = shown.flatMap(({ place, speedMps, fastball, miss, separation }): RailThrow[] => (typeof speedMps !== 'number' ? [] : [{
+    place, speedMps, fastball, onPace: fastball ? null : miss?.paceOnTarget ?? paceInBand(separation?.speedMps, band),
+  }])).slice(-RAIL_THROWS);
+  const last = shown.findLast(({ place }) => place === throws.at(-1)?.place) ?? null;
+  const arrival = last === null || last.fastball ? undefined : last.separation?.arrivalS;
+  const lastWords = last === null || typeof last.speedMps !== 'number' ? [] : [speedText(last.speedMps, speech), ...(typeof arrival === 'number' ? [arrivalWords(arrival, speech)] : [])];
+  const gap = last?.separation?.speedMps;
+  return {
+    generation: `${view.mound} ${session?.id} ${session?.stage} ${view.generation}`,
+    fastball: baseline === null ? null : { speedMps: baseline.speedMps, spreadMps: Math.max(0.2, baseline.speedSpreadMps), words: [rail.fastball, speedText(baseline.speedMps, speech)] },
+    target: baseline === null || band === null ? null : { lowMps: baseline.speedMps + band.lowMps, highMps: baseline.speedMps + band.highMps, words: [rail.target] },
+    throws,
+    last: last === null || typeof last.speedMps !== 'number' ? null : { speedMps: last.speedMps, words: lastWords },
+    ruling: { perSi: speech.units === 'imperial' ? mpsToMph(1) : mpsToKmh(1), unit: SPEED_UNIT[speech.units] },
+    texts: {
+      name: rail.name,
+      description: rail.description(lastWords.length === 0 ? rail.empty : [...lastWords, ...(typeof gap === 'number' && last?.fastball === false ? [paceWords(gap, speech)] : [])].join(', ')),
+    },
+  };
+}
+
+function paceInBand(gapMps: unknown, band: { readonly lowMps: number; readonly highMps: number } | null): boolean | null {
+  return typeof gapMps !== 'number' || band === null ? null : gapMps >= band.lowMps && gapMps <= band.highMps;
+}
