@@ -12,7 +12,7 @@ import { inducedBreakBetween } from '../flight/movement.ts';
 import { fitPath } from '../flight/path-fit.ts';
 import { movementFromSpin } from '../flight/spin-flight.ts';
 import { tiltFromSpin } from '../flight/spin.ts';
-import { norm, scale, type Vector } from '../flight/vector.ts';
+import { dot, norm, scale, type Vector } from '../flight/vector.ts';
 import { feetToM, rpmToRadps } from '../units/convert.ts';
 
 /** Raised when the same facts would be read differently: exports and playback name it. */
@@ -69,7 +69,7 @@ function flightOf(measured: MeasuredThrow, { distanceM }: Circumstances, source:
   const releaseYM = distanceM - (extensionM ?? ASSUMED_EXTENSION_M);
   switch (flight.kind) {
     case 'path': {
-      const fit = fitPath(flight.samples, { fromYM: releaseYM });
+      const fit = fitPath(flight.samples, { fromYM: releaseYM, ...alongFlight(measured) });
       if (fit.kind === 'problem') return unusable(fit.sentence);
       const { accelerationMps2 } = fit.standardErrors;
       const half = 0.5 * fit.arrival.timeS ** 2;
@@ -85,6 +85,15 @@ function flightOf(measured: MeasuredThrow, { distanceM }: Circumstances, source:
     case 'summary':
       return fromSummary(measured, releaseYM, source);
   }
+}
+
+/** A measured axis says how much of the spin lies along the flight, which the way drag and lift fade depends on. */
+function alongFlight({ flight, spin }: MeasuredThrow): { readonly alongSpinRadps?: number } {
+  if (flight.kind !== 'path' || spin === null || spin.axis === null) return {};
+  const first = flight.samples[0]!.positionM;
+  const last = flight.samples.at(-1)!.positionM;
+  const way: Vector = [last[0] - first[0], last[1] - first[1], last[2] - first[2]];
+  return { alongSpinRadps: (rpmToRadps(spin.rateRpm) * dot(spin.axis, way)) / (norm(spin.axis) * norm(way)) };
 }
 
 function fromFlight(release: PathState, arrival: PathState, standardErrors: AnalysedThrow['standardErrors']): Seen {
