@@ -8,7 +8,7 @@ import { DeskProvider, type Desk } from './desk.ts';
 import { Dock } from './dock/dock.tsx';
 import { Head } from './head.tsx';
 import { Opening } from './opening/opening.tsx';
-import type { Place } from './places.ts';
+import { placeIn, placesIn, useColumns, type Place } from './places.ts';
 import { createSaying } from './saying.ts';
 import { SessionPart } from './session/session.tsx';
 import { TargetPart } from './target/target.tsx';
@@ -40,7 +40,9 @@ function Arriving(props: { readonly live: LiveMound }) {
 function At(props: { readonly mound: string; readonly live: LiveMound; readonly view: MoundView }) {
   const words = useWords();
   const desk: Desk = { mound: props.mound, view: () => props.view, session: () => props.view.session, ...createSaying(props.live.say) };
-  const [place, setPlace] = createSignal<Place>('throws');
+  const columns = useColumns();
+  const [chosen, setPlace] = createSignal<Place>('throws');
+  const place = () => placeIn(columns(), chosen());
   const [openingAnother, setOpeningAnother] = createSignal(false);
   createEffect(() => { document.title = words().bench.frame.title(props.mound); });
   return (
@@ -63,7 +65,7 @@ function At(props: { readonly mound: string; readonly live: LiveMound; readonly 
                   <TrialPart session={session()} />
                   <SessionPart session={session()} onAnother={() => setOpeningAnother(true)} />
                 </main>
-                <Dock session={session()} place={place()} onPlace={setPlace} />
+                <Dock session={session()} places={placesIn(columns())} place={place()} onPlace={setPlace} />
               </>
             )}
           </Match>

@@ -1,3 +1,31 @@
+import { createSignal, onCleanup, type Accessor } from 'solid-js';
+
 /** The places of Bench. A narrow screen shows one of them, a tablet the throws and one more, a wide one the throws, the target and one more. */
 export const PLACES = ['throws', 'target', 'trial', 'session'] as const;
 export type Place = (typeof PLACES)[number];
+export type Columns = 1 | 2 | 3;
+
+/** What can be chosen where so many columns fit: what is always there needs no choosing. */
+export function placesIn(columns: Columns): readonly Place[] {
+  return PLACES.slice(columns - 1);
+}
+
+/** The place that shows for the one that was chosen: one that is there anyway gives its room to the next. */
+export function placeIn(columns: Columns, chosen: Place): Place {
+  const places = placesIn(columns);
+  return places.includes(chosen) ? chosen : places[0]!;
+}
+
+/** How many columns fit this screen; the style sheet uses the same two widths. */
+export function useColumns(): Accessor<Columns> {
+  const two = matchMedia('(min-width: 47rem)');
+  const three = matchMedia('(min-width: 74rem)');
+  const fit = (): Columns => (three.matches ? 3 : two.matches ? 2 : 1);
+  const [columns, setColumns] = createSignal(fit());
+  const look = () => setColumns(fit());
+  for (const width of [two, three]) {
+    width.addEventListener('change', look);
+    onCleanup(() => width.removeEventListener('change', look));
+  }
+  return columns;
+}

@@ -2,13 +2,13 @@ import { For } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
 import { Answer } from '../answer.tsx';
-import { PLACES, type Place } from '../places.ts';
+import type { Place } from '../places.ts';
 import { Intents } from './intents.tsx';
 import { NextThrow } from './next-throw.tsx';
 import { PassMound } from './pass-mound.tsx';
 
 /** Under the thumb at all times: what the next throw is meant to be, who throws it, and the places of Bench. */
-export function Dock(props: { readonly session: SessionView; readonly place: Place; readonly onPlace: (place: Place) => void }) {
+export function Dock(props: { readonly session: SessionView; readonly places: readonly Place[]; readonly place: Place; readonly onPlace: (place: Place) => void }) {
   const words = useWords();
   const say = () => words().bench.frame;
   return (
@@ -21,8 +21,8 @@ export function Dock(props: { readonly session: SessionView; readonly place: Pla
       <Answer corner="mound" />
       <Intents session={props.session} />
       <nav class="places" aria-label={say().places}>
-        <For each={PLACES}>
-          {(place) => <button type="button" class="place" data-place={place} aria-current={props.place === place ? 'true' : undefined} onClick={() => props.onPlace(place)}>{say().place[place]}</button>}
+        <For each={props.places}>
+          {(place) => <button type="button" class="place" aria-current={props.place === place ? 'true' : undefined} onClick={() => props.onPlace(place)}>{say().place[place]}</button>}
         </For>
       </nav>
     </footer>

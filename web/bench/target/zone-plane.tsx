@@ -1,0 +1,25 @@
+import { createMemo } from 'solid-js';
+import type { TargetZone } from '../../../core/facts/coach.ts';
+import type { SessionView } from '../../../core/facts/views.ts';
+import { drawSeparationPlane } from '../../charts/separation-plane.ts';
+import { Drawn } from '../../wall/drawn.tsx';
+import { planeOf } from '../../wall/plane-of.ts';
+import { useSpeech } from '../../words/use-words.tsx';
+import { useDesk } from '../desk.ts';
+
+const TEXT_PX = 15;
+
+/** The Wall's plane with a zone that can be moved. While it moves, the old miss is not drawn: it belongs to the zone that was. */
+export function ZonePlane(props: { readonly session: SessionView; readonly zone: TargetZone | null; readonly onZone: (zone: TargetZone, letGo: boolean) => void }) {
+  const desk = useDesk();
+  const speech = useSpeech();
+  const data = createMemo(() => {
+    const plane = planeOf(desk.view(), speech());
+    return props.zone === props.session.zone ? plane : { ...plane, zone: props.zone, miss: null };
+  });
+  return (
+    <Drawn class="zone-plane" draw={(svg, { width, height }) => drawSeparationPlane(svg, data(), {
+      width, height, textPx: TEXT_PX, letters: 'newest', handleTexts: speech().words.wall.plane.resize, onZone: (zone, letGo) => props.onZone(zone, letGo),
+    })} />
+  );
+}
