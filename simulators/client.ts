@@ -1,5 +1,5 @@
 import { WebSocket } from 'ws';
-import { HEARTBEAT_SECONDS, serverFrameSchema, type DeviceFrame, type Hello, type ServerFrame } from '../core/facts/frames.ts';
+import { serverFrameSchema, type DeviceFrame, type Hello, type RefusalCode, type ServerFrame } from '../core/facts/frames.ts';
 import { backoffMs } from './backoff.ts';
 import type { Clock } from './clock.ts';
 import type { Random } from './random.ts';
@@ -21,6 +21,10 @@ export type RecordedFrame = Extract<DeviceFrame, { kind: 'throw' | 'correction' 
 /** An answer that is this late means that nobody is there. */
 const ANSWER_WITHIN_MS = 10_000;
 const SEND_AGAIN_AFTER_MS = 3_000;
+/** Refusals of a hello that saying it again cannot mend. */
+const HOPELESS: readonly RefusalCode[] = ['wrong-token', 'wrong-protocol', 'malformed'];
+/** The server closes with this when another connection of the same device came later. */
+const TAKEN_OVER = 4001;
 
 /**
  * A device as the protocol wants it: hello first, heartbeats, every frame kept until it is stored or finally refused,
@@ -78,7 +82,7 @@ export class DeviceClient {
     this.#silent = true;
     this.#options.clock.after(forMs, () => {
       this.#silent = false;
-      if (this.#welcomed) this.#sendAll(this.#unsettled.after({ kind: 'welcome', protocol: 1, settledThrough: 0, gaps: [], heartbeatSeconds: HEARTBEAT_SECONDS }));
+      if (this.#welcomed) this.#sendAll(this.#unsettled.texts());
     });
   }
 
@@ -90,6 +94,7 @@ export class DeviceClient {
 
   close(): void {
     this.#closed = true;
+    this.#welcomed = false;
     this.#stopTimers();
     this.#socket?.close(1000, 'the device is switched off');
     this.#tellWaiting();
@@ -103,12 +108,13 @@ export class DeviceClient {
     socket.on('error', (error) => {
       if (this.#failures === 0 && !this.#closed) this.#options.print(`device: no connection (${error.message}); trying again`);
     });
-    socket.on('close', () => this.#onClose());
+    socket.on('close', (code) => this.#onClose(code));
   }
 
-  #onClose(): void {
+  #onClose(code: number): void {
     this.#welcomed = false;
     this.#stopTimers();
+    if (code === TAKEN_OVER) return this.#giveUp('Another connection of the same device has taken over; stop one of the two.');
     if (this.#closed || this.#given !== null) return;
     this.#failures += 1;
     this.#callOffReconnect = this.#options.clock.after(backoffMs(this.#failures, this.#options.random), () => this.#connect());
@@ -146,8 +152,8 @@ export class DeviceClient {
       this.#options.clock.after(SEND_AGAIN_AFTER_MS, () => this.repeat(sequence));
       return undefined;
     }
-    if (final && !this.#welcomed) return this.#giveUp(sentence);
-    return undefined;
+    if (this.#welcomed) return undefined;
+    return HOPELESS.includes(code) ? this.#giveUp(sentence) : this.drop();
   }
 
   #giveUp(sentence: string): void {

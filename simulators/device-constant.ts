@@ -6,7 +6,7 @@ import { fitPath } from '../core/flight/path-fit.ts';
 import { tiltFromForce } from '../core/flight/spin.ts';
 import { norm, type Vector } from '../core/flight/vector.ts';
 import { feetToM, radpsToRpm, radToDeg } from '../core/units/convert.ts';
-import type { SimulatedDevice } from './device.ts';
+import type { SimulatedDevice } from './measuring.ts';
 import { noisy, written } from './noise.ts';
 import { watched } from './watching.ts';
 
@@ -23,7 +23,7 @@ const HOLDS_AT_M = feetToM(50);
 /** Watches the whole flight, boils it down to constant acceleration in metres, and infers the spin axis from it: a seam's push ends up in the axis. */
 export const constantDevice: SimulatedDevice = {
   declares: {
-    device: 'radar-tower-2',
+    device: 'radar-tower',
     sight: 'full-flight',
     axis: 'inferred',
     units: { distance: 'm', speed: 'm/s', movement: 'm' },

@@ -1,7 +1,7 @@
 import type { ThrowBody } from '../core/facts/frames.ts';
 import { norm } from '../core/flight/vector.ts';
 import { degToRad, feetToM, mToFeet, radpsToRpm } from '../core/units/convert.ts';
-import type { SimulatedDevice } from './device.ts';
+import type { SimulatedDevice } from './measuring.ts';
 import { noisy, noisyDirection, written } from './noise.ts';
 import { watched } from './watching.ts';
 
@@ -14,7 +14,7 @@ const EXTENSION_ERROR_FT = 0.05;
 /** Watches the whole flight, sends the path in feet, and reads the spin axis off the ball itself: the one that can show unexplained movement. */
 export const pathDevice: SimulatedDevice = {
   declares: {
-    device: 'camera-pair-1',
+    device: 'camera-pair',
     sight: 'full-flight',
     axis: 'measured',
     units: { distance: 'ft', speed: 'mph', movement: 'in' },

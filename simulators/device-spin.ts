@@ -5,7 +5,7 @@ import { movementFromSpin } from '../core/flight/spin-flight.ts';
 import { tiltFromSpin } from '../core/flight/spin.ts';
 import { norm } from '../core/flight/vector.ts';
 import { degToRad, mpsToMph, mphToMps, mToInches, radpsToRpm, radToDeg } from '../core/units/convert.ts';
-import type { SimulatedDevice } from './device.ts';
+import type { SimulatedDevice } from './measuring.ts';
 import { noisy, written } from './noise.ts';
 
 const SPEED_ERROR_MPH = 0.3;
@@ -18,7 +18,7 @@ const MOVEMENT_ERROR_IN = 0.7;
 /** Reads speed and spin near the hand and computes the movement from them; what a seam does it cannot know. */
 export const spinDevice: SimulatedDevice = {
   declares: {
-    device: 'spin-reader-3',
+    device: 'spin-reader',
     sight: 'spin-only',
     axis: 'measured',
     units: { distance: 'ft', speed: 'mph', movement: 'in' },

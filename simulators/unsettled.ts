@@ -29,6 +29,11 @@ export class Unsettled {
     for (const sequence of this.#texts.keys()) {
       if (sequence <= settledThrough || (sequence < highestSeen && !missing(sequence))) this.#texts.delete(sequence);
     }
+    return this.texts();
+  }
+
+  /** Lowest number first. */
+  texts(): string[] {
     return [...this.#texts.entries()].sort(([a], [b]) => a - b).map(([, text]) => text);
   }
 }

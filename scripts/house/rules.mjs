@@ -124,7 +124,7 @@ export const IMPORT_RULES = [
   {
     id: 'socket-io-only-for-viewers',
     within: ROOMS,
-    except: ['server/viewers', 'web/live'],
+    except: ['server/viewers', 'web/live', 'simulators/coach.ts'], // the simulated coach sits at a tablet, as a person at Bench does
     packages: /^socket\.io(?:-.*)?$/,
     why: 'viewers are served in one place and connect in one place; devices speak plain WebSocket',
   },
