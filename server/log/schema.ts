@@ -7,7 +7,7 @@ interface Migration {
 }
 
 /** Numbered steps from an empty file to the newest schema. A published step is never edited: the next one mends it. */
-export const MIGRATIONS: readonly Migration[] = [
+const MIGRATIONS: readonly Migration[] = [
   {
     version: 1,
     sql: `

@@ -1,0 +1,50 @@
+import express, { type ErrorRequestHandler, type Express, type Router } from 'express';
+import helmet from 'helmet';
+import { foreignness } from '../access/origin.ts';
+import { refuse } from './refuse.ts';
+
+/** Everything that is served over plain HTTP, behind one set of protections. */
+export function httpApp({ api, pages, listenHost, onTrouble }: { api: Router; pages: Router; listenHost: string; onTrouble(error: unknown): void }): Express {
+  const app = express();
+  app.disable('x-powered-by');
+  app.use(protections());
+  app.use((request, response, next) => {
+    const foreign = foreignness(request.headers, listenHost);
+    if (foreign === null) next();
+    else refuse(response, 403, 'foreign', '', foreign);
+  });
+  app.use('/api', api);
+  app.use(pages);
+  app.use((request, response) => refuse(response, 404, 'unknown-address', '', `There is no ${request.path}; the start page lists the screens.`));
+  app.use(failures(onTrouble));
+  return app;
+}
+
+/** The pages run no inline script and carry no inline style; what d3 and solid set on elements goes past this policy. */
+function protections(): ReturnType<typeof helmet> {
+  return helmet({
+    contentSecurityPolicy: {
+      useDefaults: false,
+      directives: {
+        defaultSrc: ["'self'"],
+        imgSrc: ["'self'", 'data:'],
+        objectSrc: ["'none'"],
+        baseUri: ["'none'"],
+        formAction: ["'self'"],
+        frameAncestors: ["'none'"],
+      },
+    },
+    // Plain HTTP on this machine; a browser told to insist on TLS would never come back.
+    strictTransportSecurity: false,
+  });
+}
+
+/** A bad address is the caller's; anything else is a bug: reported in full to the log, in one sentence to the caller. */
+function failures(onTrouble: (error: unknown) => void): ErrorRequestHandler {
+  return (error: { readonly status?: number }, _, response, next) => {
+    if (response.headersSent) return next(error);
+    if (error.status !== undefined && error.status < 500) return refuse(response, error.status, 'malformed', '', 'This address cannot be read; check its spelling.');
+    onTrouble(error);
+    refuse(response, 500, 'internal', '', 'The server met a fault of its own; its log says which. What was thrown is safe.');
+  };
+}

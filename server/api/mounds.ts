@@ -1,0 +1,39 @@
+import type { Athlete } from '../../core/facts/coach.ts';
+import type { DeviceState, SessionListing } from '../../core/facts/wire.ts';
+import type { Ledger } from '../../core/session/ledger.ts';
+import { listSessions } from '../../core/session/recorded.ts';
+
+export interface MoundListing {
+  readonly mound: string;
+  readonly place: number;
+  readonly device: DeviceState;
+  readonly openSessions: readonly { readonly id: string; readonly athleteName: string; readonly active: boolean }[];
+}
+
+/** Every mound that has facts or was heard of, by name. */
+export function listMounds(ledgers: readonly Ledger[], heard: readonly string[], stateOf: (mound: string) => DeviceState): MoundListing[] {
+  const byMound = new Map(ledgers.map((ledger) => [ledger.mound, ledger]));
+  return [...new Set([...byMound.keys(), ...heard])].sort().map((mound) => {
+    const ledger = byMound.get(mound);
+    return { mound, place: ledger?.place ?? 0, device: stateOf(mound), openSessions: ledger === undefined ? [] : openSessionsOf(ledger) };
+  });
+}
+
+function openSessionsOf({ sessions, order, active }: Ledger): MoundListing['openSessions'] {
+  return order.flatMap((id) => {
+    const session = sessions[id];
+    return session === undefined || session.closedAtMs !== null ? [] : [{ id, athleteName: session.athlete.name, active: id === active }];
+  });
+}
+
+/** Every athlete once, as the newest session says, by name. */
+export function listAthletes(ledgers: readonly Ledger[]): Athlete[] {
+  const sessions = ledgers.flatMap((ledger) => Object.values(ledger.sessions)).sort((a, b) => a.openedAtMs - b.openedAtMs);
+  const newest = new Map(sessions.map(({ athlete }) => [athlete.id, athlete]));
+  return [...newest.values()].sort((a, b) => a.name.localeCompare(b.name, 'en'));
+}
+
+/** The sessions of all mounds, newest first. */
+export function listAllSessions(ledgers: readonly Ledger[]): SessionListing[] {
+  return ledgers.flatMap(listSessions).sort((a, b) => b.openedAtMs - a.openedAtMs);
+}

@@ -1,0 +1,36 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import express, { Router } from 'express';
+import { refuse } from './refuse.ts';
+
+/** The addresses of screens: one page serves them all and reads from the address which one it is. */
+const SCREENS = ['/', '/wall/:mound', '/bench/:mound', '/glance/:mound', '/playback', '/playback/:session'];
+
+/** Names the screens that are served: another one means that a page should load itself anew. */
+export function buildOf(webFolder: string): string {
+  const page = readPage(webFolder);
+  return page === null ? 'none' : createHash('sha256').update(page).digest('hex').slice(0, 16);
+}
+
+function readPage(webFolder: string): Buffer | null {
+  try {
+    return readFileSync(path.join(webFolder, 'index.html'));
+  } catch {
+    return null;
+  }
+}
+
+/** The screens. What carries a hash in its name never changes; the page that names them is always asked for anew. */
+export function pages(webFolder: string): Router {
+  const routes = Router();
+  routes.use('/assets', express.static(path.join(webFolder, 'assets'), { immutable: true, maxAge: '1y', index: false, redirect: false }));
+  routes.use('/assets', (_, response) => refuse(response, 404, 'unknown-address', '', 'There is no such file; load the page anew.'));
+  routes.use(express.static(webFolder, { index: false, redirect: false, setHeaders: (response) => void response.setHeader('Cache-Control', 'no-cache') }));
+  routes.get(SCREENS, (_, response) => {
+    const page = readPage(webFolder);
+    if (page === null) return refuse(response, 503, 'no-screens', '', 'The screens are not built; run npm run build.');
+    response.set('Cache-Control', 'no-cache').type('html').send(page);
+  });
+  return routes;
+}

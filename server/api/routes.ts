@@ -1,0 +1,29 @@
+import { Router } from 'express';
+import { sliceOf } from '../../core/session/recorded.ts';
+import type { Presence } from '../devices/presence.ts';
+import type { Ledgers } from '../ledgers.ts';
+import type { FactLog } from '../log/fact-log.ts';
+import { listAllSessions, listAthletes, listMounds } from './mounds.ts';
+import { refuse } from './refuse.ts';
+
+/** What screens read besides the live views; all of it under /api. */
+export function apiRoutes({ log, ledgers, presence, build }: { log: FactLog; ledgers: Ledgers; presence: Presence; build: string }): Router {
+  const routes = Router();
+  routes.use((_, response, next) => {
+    response.set('Cache-Control', 'no-store');
+    next();
+  });
+  routes.get('/health', (_, response) => void response.json({ kind: 'healthy', build, log: log.id, refusals: log.refusals() }));
+  routes.get('/athletes', (_, response) => void response.json(listAthletes(ledgers.all())));
+  routes.get('/mounds', (_, response) => void response.json(listMounds(ledgers.all(), presence.mounds(), presence.stateOf)));
+  routes.get('/sessions', (_, response) => void response.json(listAllSessions(ledgers.all())));
+  routes.get('/sessions/:id', (request, response) => {
+    const { id } = request.params;
+    const mound = ledgers.all().find((ledger) => ledger.sessions[id] !== undefined)?.mound;
+    const slice = mound === undefined ? null : sliceOf([...log.read(mound, 0)], id);
+    if (mound === undefined || slice === null) return refuse(response, 404, 'unknown-session', 'id', 'There is no session with this id; the list of sessions has those there are.');
+    response.json({ session: id, mound, log: log.id, ...slice });
+  });
+  routes.use((request, response) => refuse(response, 404, 'unknown-address', '', `There is no ${request.method} ${request.baseUrl}${request.path}.`));
+  return routes;
+}

@@ -1,0 +1,154 @@
+import { impossibility } from '../../core/facts/bounds.ts';
+import type { DeviceSays, Source } from '../../core/facts/fact.ts';
+import { HEARTBEAT_SECONDS, PROTOCOL_VERSION, type DeviceFrame, type Hello, type ServerFrame } from '../../core/facts/frames.ts';
+import type { FactLog } from '../log/fact-log.ts';
+import { openFrame, readDeviceFrame, readHello, type FrameRefusal } from './read-frame.ts';
+import type { StageHere } from './stage-of.ts';
+
+/** A throw older than the newest time of its device by more than this was kept back: the stage of now says nothing about it. */
+const LATE_MS = 10_000;
+/** Frames of one connection that may wait for the disk before it is read no further. */
+const MOST_WAITING = 256;
+const MOST_REFUSALS_BEFORE_HELLO = 5;
+const MOST_KEPT_OF_A_FRAME = 64 * 1024;
+
+/** What a connection needs of the socket under it. */
+export interface Wire {
+  send(frame: ServerFrame): void;
+  close(code: number, reason: string): void;
+  pause(): void;
+  resume(): void;
+}
+
+/** What a connection needs of the rooms around it. */
+export interface DoorSide {
+  readonly log: FactLog;
+  stageOf(mound: string, place: number | null): StageHere | null;
+  tokenMatches(token: string): boolean;
+  /** Lets a device onto its mound, or gives the reason why not. */
+  admit(hello: Hello): string | null;
+  heard(hello: Hello): void;
+}
+
+type Measured = Extract<DeviceFrame, { kind: 'throw' | 'correction' }>;
+
+/** One device's conversation, from its hello on: every frame is answered, and what is stored is answered once it is on disk. */
+export class Connection {
+  hello: Hello | null = null;
+  #refusedBeforeHello = 0;
+  #newestTimeMs = -Infinity;
+  #waiting = 0;
+  readonly #wire: Wire;
+  readonly #door: DoorSide;
+
+  constructor(wire: Wire, door: DoorSide) {
+    this.#wire = wire;
+    this.#door = door;
+  }
+
+  async receive(bytes: Buffer, isBinary: boolean): Promise<void> {
+    const { hello } = this;
+    if (hello !== null) this.#door.heard(hello);
+    const opened = openFrame(bytes, isBinary);
+    if (opened.kind === 'refusal') return this.#refuse(opened, isBinary ? null : bytes.toString('utf8'));
+    if (hello === null) return this.#greet(opened.value);
+    const frame = readDeviceFrame(opened.value);
+    switch (frame.kind) {
+      case 'refusal': return this.#refuse(frame, bytes.toString('utf8'));
+      case 'heartbeat': this.#newestTimeMs = Math.max(this.#newestTimeMs, frame.time); return;
+      case 'throw':
+      case 'correction': return this.#take(hello, frame, bytes);
+    }
+  }
+
+  async #greet(value: unknown): Promise<void> {
+    const hello = readHello(value);
+    if (hello.kind === 'refusal') {
+      await this.#refuse(hello, null);
+      if (hello.code === 'wrong-protocol') this.#wire.close(1008, hello.code);
+      return;
+    }
+    if (!this.#door.tokenMatches(hello.token)) return this.#turnAway('wrong-token', 'token', 'The token is not the one of this server; it stands in the file device-token of its data folder.', 1008);
+    const busy = this.#door.admit(hello);
+    if (busy !== null) return this.#turnAway('mound-busy', 'mound', busy, 1013);
+    this.hello = hello;
+    this.#door.heard(hello);
+    const { through, gaps } = this.#door.log.settled(hello.device, hello.run);
+    this.#wire.send({ kind: 'welcome', protocol: PROTOCOL_VERSION, settledThrough: through, gaps: gaps.map(([first, last]) => [first, last]), heartbeatSeconds: HEARTBEAT_SECONDS });
+  }
+
+  async #turnAway(code: 'wrong-token' | 'mound-busy', path: string, sentence: string, closeCode: number): Promise<void> {
+    await this.#refuse({ kind: 'refusal', code, path, sentence, sequence: null, final: false }, null);
+    this.#wire.close(closeCode, code);
+  }
+
+  async #take(hello: Hello, frame: Measured, bytes: Buffer): Promise<void> {
+    const said = saidBy(hello, frame);
+    const refused = this.#judge(hello, said);
+    if (refused !== null) return this.#refuse(refused, bytes.toString('utf8'));
+    const reply = await this.#whileWaiting(this.#door.log.append({ mound: hello.mound, by: `device:${hello.device}`, said }));
+    const { sequence } = frame;
+    switch (reply.kind) {
+      case 'stored': return this.#wire.send({ kind: 'stored', sequence });
+      case 'failed': return this.#storageFailed(sequence, reply.sentence);
+      case 'conflict': {
+        const { code, path, sentence, final } = reply;
+        if (code === 'request-differs') throw new Error('a device frame carries no request id');
+        return this.#refuse({ kind: 'refusal', code, path, sentence, sequence, final }, bytes.toString('utf8'));
+      }
+    }
+  }
+
+  /** Whether a throw can have happened. One that is settled already is not judged again: the stage may have changed since. */
+  #judge({ device, run, mound, units }: Hello, said: DeviceSays): FrameRefusal | null {
+    const { sequence, time } = said.source;
+    const { log } = this.#door;
+    if (log.find({ device, run, sequence }) !== null) return null;
+    const late = this.#newestTimeMs - time > LATE_MS;
+    const original = said.kind === 'throw-corrected' ? log.find({ device, ...said.corrects }) : null;
+    const stage = original?.kind === 'stored' ? this.#door.stageOf(original.mound, original.place) : late ? null : this.#door.stageOf(mound, null);
+    const impossible = impossibility(said.body, units, stage);
+    if (impossible === null) return null;
+    return { kind: 'refusal', code: 'impossible', path: impossible.path, sentence: asSentence(impossible.sentence), sequence, final: true };
+  }
+
+  /** Keeps the refusal, then tells it: a number may be forgotten only once its refusal is on disk. */
+  async #refuse(refusal: FrameRefusal, frame: string | null): Promise<void> {
+    const { hello } = this;
+    const { code, path, sentence, sequence, final } = refusal;
+    const reply = await this.#whileWaiting(this.#door.log.refuse({
+      mound: hello?.mound ?? null, device: hello?.device ?? null, run: hello?.run ?? null,
+      sequence, code, path, sentence,
+      settles: final && hello !== null,
+      // Before a hello nobody has shown a token, so nothing of theirs is kept; a hello holds a token.
+      frame: hello === null || code === 'hello-twice' ? null : (frame?.slice(0, MOST_KEPT_OF_A_FRAME) ?? null),
+    }));
+    if (reply.kind === 'failed' && final) return this.#storageFailed(sequence, reply.sentence);
+    this.#wire.send({ kind: 'refused', sequence, code, path, sentence, final: final && hello !== null });
+    if (hello === null && ++this.#refusedBeforeHello >= MOST_REFUSALS_BEFORE_HELLO) this.#wire.close(1008, 'no hello');
+  }
+
+  #storageFailed(sequence: number | null, sentence: string): void {
+    this.#wire.send({ kind: 'refused', sequence, code: 'storage-failed', path: '', sentence, final: false });
+  }
+
+  async #whileWaiting<Reply>(reply: Promise<Reply>): Promise<Reply> {
+    if (++this.#waiting === MOST_WAITING) this.#wire.pause();
+    const settled = await reply;
+    if (--this.#waiting === MOST_WAITING / 2) this.#wire.resume();
+    return settled;
+  }
+}
+
+function saidBy(hello: Hello, frame: Measured): DeviceSays {
+  const { device, run, sight, axis, units, standardErrors } = hello;
+  const { sequence, time, body } = frame;
+  const source: Source = { device, run, sight, axis, units, ...(standardErrors === undefined ? {} : { standardErrors }), sequence, time };
+  if (frame.kind === 'throw') return { kind: 'throw-measured', source, body };
+  const { corrects, reason } = frame;
+  return { kind: 'throw-corrected', source, corrects: { run: corrects.run ?? run, sequence: corrects.sequence }, reason: reason ?? null, body };
+}
+
+function asSentence(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}

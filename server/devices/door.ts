@@ -1,0 +1,87 @@
+import type { IncomingMessage } from 'node:http';
+import type { Duplex } from 'node:stream';
+import { WebSocketServer, type RawData, type WebSocket } from 'ws';
+import { LARGEST_FRAME_BYTES } from '../../core/facts/frames.ts';
+import type { Clock } from '../clock.ts';
+import type { FactLog } from '../log/fact-log.ts';
+import { Connection, type DoorSide, type Wire } from './connection.ts';
+import { moundsTaken } from './mounds-taken.ts';
+import type { Presence } from './presence.ts';
+import type { StageHere } from './stage-of.ts';
+
+/** A frame up to here is refused and the connection lives; a larger one ends it, because it is not even read. */
+const LARGEST_READ_BYTES = 16 * LARGEST_FRAME_BYTES;
+const HELLO_WITHIN_MS = 10_000;
+/** A connection without a frame for this long is taken for dead; its device is stale long before. */
+const SILENT_FOR_MS = 60_000;
+/** For a device to say goodbye when the server stops. */
+const FAREWELL_MS = 500;
+/** Answers that a device does not fetch. */
+const MOST_UNREAD_BYTES = 1024 * 1024;
+
+export interface DeviceDoor {
+  /** Takes over a request for the WebSocket at /device. */
+  upgrade(request: IncomingMessage, socket: Duplex, head: Buffer): void;
+  close(): void;
+}
+
+export interface DoorParts {
+  readonly log: FactLog;
+  readonly clock: Clock;
+  readonly presence: Presence;
+  tokenMatches(token: string): boolean;
+  stageOf(mound: string, place: number | null): StageHere | null;
+  onTrouble(error: unknown): void;
+}
+
+export function openDoor({ log, clock, presence, tokenMatches, stageOf, onTrouble }: DoorParts): DeviceDoor {
+  const server = new WebSocketServer({ noServer: true, maxPayload: LARGEST_READ_BYTES, perMessageDeflate: false, clientTracking: true });
+  const taken = moundsTaken(presence);
+
+  server.on('connection', (socket: WebSocket) => {
+    const wire = wireOver(socket);
+    const side: DoorSide = {
+      log, stageOf, tokenMatches,
+      admit: (hello) => taken.admit(hello, wire),
+      heard: ({ mound, device }) => presence.heard(mound, device),
+    };
+    const connection = new Connection(wire, side);
+    let callOff = clock.after(HELLO_WITHIN_MS, () => wire.close(1008, 'no hello'));
+    socket.on('message', (data: RawData, isBinary) => {
+      // Another connection of the device has taken over: what still comes here is not answered, so it comes again there.
+      if (socket.readyState !== socket.OPEN) return;
+      connection.receive(data as Buffer, isBinary).catch(onTrouble);
+      if (connection.hello === null) return;
+      callOff();
+      callOff = clock.after(SILENT_FOR_MS, () => socket.terminate());
+    });
+    // A frame beyond maxPayload or broken framing: ws closes with its own code.
+    socket.on('error', () => {});
+    socket.on('close', () => {
+      callOff();
+      taken.leave(wire);
+    });
+  });
+
+  return {
+    upgrade: (request, socket, head) => server.handleUpgrade(request, socket, head, (opened) => server.emit('connection', opened, request)),
+    close() {
+      for (const socket of server.clients) socket.close(1001, 'the server is stopping');
+      setTimeout(() => server.clients.forEach((socket) => socket.terminate()), FAREWELL_MS).unref();
+      server.close();
+    },
+  };
+}
+
+function wireOver(socket: WebSocket): Wire {
+  return {
+    send(frame) {
+      if (socket.readyState !== socket.OPEN) return;
+      if (socket.bufferedAmount > MOST_UNREAD_BYTES) return socket.terminate();
+      socket.send(JSON.stringify(frame));
+    },
+    close: (code, reason) => socket.close(code, reason),
+    pause: () => socket.pause(),
+    resume: () => socket.resume(),
+  };
+}

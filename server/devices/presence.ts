@@ -1,0 +1,66 @@
+import { STALE_AFTER_SECONDS, type DeviceState } from '../../core/facts/wire.ts';
+import type { Clock } from '../clock.ts';
+
+/** Which device is heard on which mound: fresh, stale or unknown, by whatever a device sends and never by its throws alone. */
+export interface Presence {
+  heard(mound: string, device: string): void;
+  stateOf(mound: string): DeviceState;
+  mounds(): string[];
+  /** Calls with the mound at each change of verdict or device. Returns what ends it. */
+  onChange(listener: (mound: string) => void): () => void;
+  close(): void;
+}
+
+interface Heard {
+  readonly device: string;
+  readonly freshSinceMs: number;
+  lastMs: number;
+  fresh: boolean;
+  callOff: () => void;
+}
+
+export function keepPresence(clock: Clock): Presence {
+  const known = new Map<string, Heard>();
+  const listeners = new Set<(mound: string) => void>();
+  const tell = (mound: string): void => listeners.forEach((listener) => listener(mound));
+
+  function watchSilence(mound: string, heard: Heard): void {
+    heard.callOff = clock.after(STALE_AFTER_SECONDS * 1000, () => {
+      heard.fresh = false;
+      tell(mound);
+    });
+  }
+
+  return {
+    heard(mound, device) {
+      const before = known.get(mound);
+      before?.callOff();
+      const nowMs = clock.nowMs();
+      if (before?.fresh === true && before.device === device) {
+        before.lastMs = nowMs;
+        watchSilence(mound, before);
+        return;
+      }
+      const heard: Heard = { device, freshSinceMs: nowMs, lastMs: nowMs, fresh: true, callOff: () => {} };
+      known.set(mound, heard);
+      watchSilence(mound, heard);
+      tell(mound);
+    },
+    stateOf(mound) {
+      const heard = known.get(mound);
+      if (heard === undefined) return { verdict: 'unknown' };
+      return heard.fresh
+        ? { verdict: 'fresh', device: heard.device, sinceMs: heard.freshSinceMs }
+        : { verdict: 'stale', device: heard.device, sinceMs: heard.lastMs };
+    },
+    mounds: () => [...known.keys()],
+    onChange(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    close() {
+      for (const heard of known.values()) heard.callOff();
+      listeners.clear();
+    },
+  };
+}

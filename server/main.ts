@@ -1,0 +1,40 @@
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { startServer, StartFailure, type RunningServer } from './serve.ts';
+
+/** The program: reads what was typed, starts the server, says that it is ready or why not, and stops when asked to. */
+async function run(): Promise<void> {
+  const server = await startServer({ ...typed(), webFolder: fileURLToPath(new URL('../../web', import.meta.url)) });
+  stopWhenAsked(server);
+  process.send?.({ kind: 'ready', address: server.address, tokenFile: server.tokenFile });
+}
+
+function typed(): { port: number; host: string; dataFolder: string } {
+  try {
+    const { values } = parseArgs({ options: { port: { type: 'string', default: '8080' }, host: { type: 'string', default: '127.0.0.1' }, data: { type: 'string', default: 'data/own' } } });
+    const port = Number(values.port);
+    if (!/^\d+$/.test(values.port) || port > 65_535) throw new StartFailure(`--port is "${values.port}"; give a whole number from 0 to 65535.`);
+    return { port, host: values.host, dataFolder: values.data };
+  } catch (error) {
+    if (error instanceof StartFailure) throw error;
+    throw new StartFailure(`${(error as Error).message.split('. ')[0]}; the options are --port, --host and --data.`);
+  }
+}
+
+function stopWhenAsked(server: RunningServer): void {
+  const stop = (): void => void server.close().then(() => process.exit(0), fail);
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, stop);
+  // The program that started this one is gone.
+  if (process.connected) process.on('disconnect', stop);
+}
+
+/** A failure that was foreseen is one sentence; a bug keeps its stack, for whoever mends it. */
+function fail(error: unknown): void {
+  const sentence = error instanceof StartFailure ? error.message : `The server met a fault of its own: ${(error as Error).message}`;
+  process.stderr.write(`${error instanceof StartFailure ? sentence : (error as Error).stack}\n`);
+  process.exitCode = 1;
+  if (process.send === undefined) process.exit();
+  process.send({ kind: 'failed', sentence }, () => process.exit());
+}
+
+run().catch(fail);

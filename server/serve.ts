@@ -1,0 +1,121 @@
+import { createServer, type IncomingMessage, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import path from 'node:path';
+import type { Duplex } from 'node:stream';
+import { pino } from 'pino';
+import { foreignness } from './access/origin.ts';
+import { deviceToken } from './access/token.ts';
+import { httpApp } from './api/app.ts';
+import { buildOf, pages } from './api/pages.ts';
+import { apiRoutes } from './api/routes.ts';
+import { newId, newSecret } from './chance.ts';
+import { systemClock, type Clock } from './clock.ts';
+import { openDoor } from './devices/door.ts';
+import { keepPresence } from './devices/presence.ts';
+import { stageOf } from './devices/stage-of.ts';
+import { followLedgers } from './ledgers.ts';
+import { openSqliteLog } from './log/sqlite-log.ts';
+import { serveScreens } from './viewers/screens.ts';
+
+export interface ServerOptions {
+  /** 0 for any free one. */
+  readonly port: number;
+  readonly host: string;
+  readonly dataFolder: string;
+  /** Where the built screens are. */
+  readonly webFolder: string;
+  readonly clock?: Clock;
+  readonly logLevel?: 'info' | 'silent';
+}
+
+export interface RunningServer {
+  /** Such as http://127.0.0.1:8080. */
+  readonly address: string;
+  readonly port: number;
+  /** Holds the token that devices show. */
+  readonly tokenFile: string;
+  close(): Promise<void>;
+}
+
+/** Why a server did not start; the message is one sentence that says what to do. */
+export class StartFailure extends Error {}
+
+/**
+ * Wires the rooms together and listens.
+ * @throws {StartFailure} when the data folder or the port cannot be used; nothing is left open then
+ */
+export async function startServer(options: ServerOptions): Promise<RunningServer> {
+  const { port, host, dataFolder, webFolder, clock = systemClock, logLevel = 'info' } = options;
+  const logger = pino({ level: logLevel, base: null });
+  const onTrouble = (error: unknown): void => logger.error({ err: error }, 'something failed');
+  const opened = openSqliteLog({ file: path.join(dataFolder, 'facts.db'), nowMs: clock.nowMs, newId, onTrouble });
+  if (opened.kind === 'failed') throw new StartFailure(opened.sentence);
+  const { log } = opened;
+  try {
+    const token = deviceToken(dataFolder, newSecret);
+    const ledgers = followLedgers(log, onTrouble);
+    const presence = keepPresence(clock);
+    const build = buildOf(webFolder);
+    const http = createServer(httpApp({ api: apiRoutes({ log, ledgers, presence, build }), pages: pages(webFolder), listenHost: host, onTrouble }));
+    const door = openDoor({ log, clock, presence, tokenMatches: token.matches, stageOf: (mound, place) => stageOf(ledgers.of(mound), place), onTrouble });
+    http.on('upgrade', (request: IncomingMessage, socket: Duplex, head: Buffer) => upgrade(request, socket, head, host, door.upgrade));
+    const screens = serveScreens(http, { log, ledgers, presence, clock, listenHost: host, build, onTrouble });
+    await listen(http, port, host);
+    const address = addressOf(http, host);
+    logger.info({ address, dataFolder, log: log.id }, 'listening');
+    return {
+      address,
+      port: (http.address() as AddressInfo).port,
+      tokenFile: token.file,
+      close: once(async () => {
+        door.close();
+        presence.close();
+        const closed = screens.close();
+        http.closeAllConnections();
+        await closed;
+        ledgers.close();
+        log.close();
+        logger.info('stopped');
+      }),
+    };
+  } catch (error) {
+    log.close();
+    throw error;
+  }
+}
+
+/** Devices come in at /device; socket.io looks after its own path. */
+function upgrade(request: IncomingMessage, socket: Duplex, head: Buffer, host: string, toDevices: (request: IncomingMessage, socket: Duplex, head: Buffer) => void): void {
+  const { pathname } = new URL(request.url ?? '/', 'http://any');
+  if (pathname.startsWith('/socket.io/')) return;
+  if (foreignness(request.headers, host) !== null) return void socket.end('HTTP/1.1 403 Forbidden\r\nConnection: close\r\n\r\n');
+  if (pathname !== '/device') return void socket.end('HTTP/1.1 404 Not Found\r\nConnection: close\r\n\r\n');
+  toDevices(request, socket, head);
+}
+
+function listen(http: Server, port: number, host: string): Promise<void> {
+  return new Promise((resolve, reject) => {
+    http.once('error', (error: NodeJS.ErrnoException) => reject(new StartFailure(whyNotListening(error, port, host))));
+    http.listen({ port, host, exclusive: true }, resolve);
+  });
+}
+
+function whyNotListening({ code, message }: NodeJS.ErrnoException, port: number, host: string): string {
+  switch (code) {
+    case 'EADDRINUSE': return `Port ${port} on ${host} is taken by another program; stop that one or give another port with --port.`;
+    case 'EACCES': return `Port ${port} on ${host} may not be used by this account; give a port from 1024 up with --port.`;
+    case 'EADDRNOTAVAIL':
+    case 'ENOTFOUND': return `${host} is no address of this machine; give another one with --host.`;
+    default: return `Nothing can listen on port ${port} of ${host} (${message}); give another --port or --host.`;
+  }
+}
+
+function addressOf(http: Server, host: string): string {
+  const { port } = http.address() as AddressInfo;
+  return `http://${host.includes(':') ? `[${host}]` : host}:${port}`;
+}
+
+function once(act: () => Promise<void>): () => Promise<void> {
+  let acted: Promise<void> | null = null;
+  return () => (acted ??= act());
+}

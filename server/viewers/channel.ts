@@ -1,0 +1,124 @@
+import type { Observable, Subscription } from 'rxjs';
+import type { Fact } from '../../core/facts/fact.ts';
+import type { ViewMessage } from '../../core/facts/wire.ts';
+import { changeBetween, type ViewChange } from '../../core/session/change.ts';
+import type { Ledger } from '../../core/session/ledger.ts';
+import { viewsOf } from '../../core/session/stream.ts';
+import type { Viewer } from './line.ts';
+import { Ring } from './ring.ts';
+
+/** How far back a returning viewer is given the difference instead of everything. */
+const VIEWS_KEPT = 64;
+
+export interface ChannelSource {
+  /** Names the log and the science its views are made with: a view of another one cannot be changed into one of ours. */
+  readonly log: string;
+  readonly session: string | null;
+  ledger(): Ledger;
+  readonly facts$: Observable<Fact>;
+  onTrouble(error: unknown): void;
+}
+
+interface Watching {
+  /** Of the view that the viewer has. */
+  place: number;
+  /** Views since then that it was not sent. */
+  missed: number;
+}
+
+/**
+ * The views of one mound and session, made once for all who watch. Each new view goes out as a numbered change;
+ * a slow viewer is left alone until its connection is free and then gets the newest, with the count of what it skipped.
+ */
+export class Channel {
+  readonly #source: ChannelSource;
+  readonly #ring = new Ring(VIEWS_KEPT);
+  readonly #watching = new Map<Viewer, Watching>();
+  #changes = new Map<number, ViewChange>();
+  #following: Subscription | null = null;
+
+  constructor(source: ChannelSource) {
+    this.#source = source;
+  }
+
+  get isWatched(): boolean {
+    return this.#watching.size > 0;
+  }
+
+  /**
+   * Sends what is missing behind a known place, or everything, and all that follows.
+   * @returns false when no view can be made: a bug, reported apart
+   */
+  watch(viewer: Viewer, place: number | null, log: string | null): boolean {
+    this.#follow();
+    const { newest } = this.#ring;
+    if (newest === null || this.#following === null) return false;
+    const known = place !== null && log === this.#source.log ? this.#ring.at(place) : null;
+    this.#watching.set(viewer, { place: newest.place, missed: 0 });
+    if (known !== null) viewer.view(this.#change(known.place, 0));
+    else viewer.view({ kind: 'snapshot', log: this.#source.log, reason: reasonFor(place, log, this.#source.log), view: newest });
+    return true;
+  }
+
+  leave(viewer: Viewer): void {
+    this.#watching.delete(viewer);
+    if (!this.isWatched) this.#rest();
+  }
+
+  /** The viewer's connection is free again. */
+  catchUp(viewer: Viewer): void {
+    const watching = this.#watching.get(viewer);
+    if (watching !== undefined && watching.missed > 0 && !viewer.isSlow()) this.#send(viewer, watching);
+  }
+
+  #follow(): void {
+    if (this.#following !== null && !this.#following.closed) return;
+    const { facts$, session, onTrouble } = this.#source;
+    this.#following = viewsOf(facts$, this.#source.ledger(), session).subscribe({
+      next: ({ view }) => {
+        this.#ring.add(view);
+        this.#changes = new Map();
+        for (const [viewer, watching] of this.#watching) this.#offer(viewer, watching);
+      },
+      error: (error: unknown) => {
+        onTrouble(error);
+        this.#rest();
+      },
+    });
+    if (this.#following.closed) this.#following = null;
+  }
+
+  /** Nobody watches: nothing is computed, and the views kept so far still serve those who come back. */
+  #rest(): void {
+    this.#following?.unsubscribe();
+    this.#following = null;
+  }
+
+  #offer(viewer: Viewer, watching: Watching): void {
+    watching.missed += 1;
+    if (!viewer.isSlow()) this.#send(viewer, watching);
+  }
+
+  #send(viewer: Viewer, watching: Watching): void {
+    const view = this.#ring.newest!;
+    const { log } = this.#source;
+    const { place, missed } = watching;
+    const message: ViewMessage = this.#ring.at(place) === null
+      ? { kind: 'snapshot', log, reason: 'too-far-behind', view }
+      : this.#change(place, missed - 1);
+    watching.place = view.place;
+    watching.missed = 0;
+    viewer.view(message);
+  }
+
+  #change(from: number, skipped: number): ViewMessage {
+    const change = this.#changes.get(from) ?? changeBetween(this.#ring.at(from)!, this.#ring.newest!);
+    this.#changes.set(from, change);
+    return { kind: 'change', log: this.#source.log, from, skipped, ...change };
+  }
+}
+
+function reasonFor(place: number | null, log: string | null, ours: string): 'first' | 'too-far-behind' | 'other-log' {
+  if (place === null || log === null) return 'first';
+  return log === ours ? 'too-far-behind' : 'other-log';
+}

@@ -1,0 +1,135 @@
+import type { Server as HttpServer } from 'node:http';
+import { Server, type Socket } from 'socket.io';
+import { PULSE_SECONDS, watchSchema, type Pulse, type SayReply, type ViewMessage, type WatchReply } from '../../core/facts/wire.ts';
+import { SCIENCE_VERSION } from '../../core/session/analyse.ts';
+import { foreignness } from '../access/origin.ts';
+import type { Clock } from '../clock.ts';
+import { complaint } from '../complaint.ts';
+import type { Presence } from '../devices/presence.ts';
+import type { Ledgers } from '../ledgers.ts';
+import type { FactLog } from '../log/fact-log.ts';
+import { Channel } from './channel.ts';
+import { backlogOf, type Viewer } from './line.ts';
+import { coachesSpeak } from './speaking.ts';
+
+const LARGEST_MESSAGE_BYTES = 256 * 1024;
+/** Channels that nobody watches, kept for viewers that come back. */
+const IDLE_CHANNELS = 32;
+
+interface Up {
+  watch(request: unknown, reply?: (reply: WatchReply) => void): void;
+  say(request: unknown, reply?: (reply: SayReply) => void): void;
+}
+interface Down {
+  view(message: ViewMessage): void;
+  pulse(pulse: Pulse): void;
+}
+type Screen = Socket<Up, Down>;
+
+export interface ScreensParts {
+  readonly log: FactLog;
+  readonly ledgers: Ledgers;
+  readonly presence: Presence;
+  readonly clock: Clock;
+  readonly listenHost: string;
+  readonly build: string;
+  onTrouble(error: unknown): void;
+}
+
+interface Watched {
+  readonly mound: string;
+  readonly channel: Channel;
+}
+
+/** Serves the screens: views and pulses down, what coaches say up. */
+export function serveScreens(http: HttpServer, parts: ScreensParts): { close(): Promise<void> } {
+  const { log, ledgers, presence, clock, listenHost, build, onTrouble } = parts;
+  const io = new Server<Up, Down>(http, {
+    serveClient: false,
+    destroyUpgrade: false,
+    maxHttpBufferSize: LARGEST_MESSAGE_BYTES,
+    allowRequest: (request, answer) => {
+      const foreign = foreignness(request.headers, listenHost);
+      answer(foreign, foreign === null);
+    },
+  });
+  const channels = new Map<string, Channel>();
+  const watched = new Map<Viewer, Watched>();
+  const speak = coachesSpeak(log, ledgers);
+
+  function channelOf(mound: string, session: string | null): Channel {
+    const key = `${mound} ${session ?? ''}`;
+    const channel = channels.get(key) ?? new Channel({
+      log: `${log.id}-science-${SCIENCE_VERSION}`,
+      session,
+      ledger: () => ledgers.of(mound),
+      facts$: ledgers.facts(mound),
+      onTrouble,
+    });
+    channels.delete(key);
+    channels.set(key, channel);
+    const idle = [...channels].filter(([, one]) => !one.isWatched && one !== channel);
+    for (const [old] of idle.slice(0, Math.max(0, idle.length - IDLE_CHANNELS))) channels.delete(old);
+    return channel;
+  }
+
+  function pulseOf(mound: string): Pulse {
+    return { mound, serverAtMs: clock.nowMs(), place: ledgers.of(mound).place, device: presence.stateOf(mound), build };
+  }
+
+  /** A slow viewer is not given pulses to pile up as well. */
+  function pulse(only: string | null): void {
+    for (const [viewer, { mound }] of watched) if ((only === null || mound === only) && !viewer.isSlow()) viewer.pulse(pulseOf(mound));
+  }
+
+  function watch(viewer: Viewer, value: unknown): WatchReply {
+    const request = watchSchema.safeParse(value);
+    if (!request.success) return { kind: 'refused', code: 'malformed', ...complaint(request.error) };
+    const { mound, session, place, log: knownLog } = request.data;
+    const channel = channelOf(mound, session);
+    const before = watched.get(viewer);
+    before?.channel.leave(viewer);
+    watched.set(viewer, { mound, channel });
+    // What was painted of another mound or session cannot be changed into this one.
+    const known = before === undefined || before.channel === channel;
+    if (channel.watch(viewer, known ? place : null, known ? knownLog : null)) {
+      viewer.pulse(pulseOf(mound));
+      return { kind: 'watching' };
+    }
+    watched.delete(viewer);
+    return { kind: 'refused', code: 'no-view', path: '', sentence: 'The server cannot make a view of this mound; its log says why. What was thrown is safe.' };
+  }
+
+  function connected(screen: Screen): void {
+    const backlog = backlogOf(screen.conn, () => watched.get(viewer)?.channel.catchUp(viewer));
+    const viewer: Viewer = {
+      isSlow: backlog.isSlow,
+      view: (message) => void screen.emit('view', message),
+      pulse: (message) => void screen.emit('pulse', message),
+    };
+    screen.on('watch', (request, reply) => answer(reply, watch(viewer, request)));
+    screen.on('say', (request, reply) => {
+      speak(request).then((said) => answer(reply, said), onTrouble);
+    });
+    screen.on('disconnect', () => {
+      watched.get(viewer)?.channel.leave(viewer);
+      watched.delete(viewer);
+    });
+  }
+
+  io.on('connection', connected);
+  const stopPulse = clock.every(PULSE_SECONDS * 1000, () => pulse(null));
+  const stopPresence = presence.onChange(pulse);
+
+  return {
+    async close() {
+      stopPulse();
+      stopPresence();
+      await io.close();
+    },
+  };
+}
+
+function answer<Reply>(reply: ((reply: Reply) => void) | undefined, value: Reply): void {
+  if (typeof reply === 'function') reply(value);
+}

@@ -1,0 +1,47 @@
+import type { CoachSays } from '../../core/facts/coach.ts';
+import { saySchema, type Refusal, type SayReply } from '../../core/facts/wire.ts';
+import { objection } from '../../core/session/admit.ts';
+import { complaint } from '../complaint.ts';
+import type { Ledgers } from '../ledgers.ts';
+import type { FactLog } from '../log/fact-log.ts';
+
+/**
+ * Takes what coaches say, one statement after the other: each is judged by a state that holds the one before, so two
+ * coaches cannot both close the same session. A request that is said again gets the answer it had.
+ */
+export function coachesSpeak(log: FactLog, ledgers: Ledgers): (value: unknown) => Promise<SayReply> {
+  let turn: Promise<unknown> = Promise.resolve();
+
+  async function speak(value: unknown): Promise<SayReply> {
+    const said = saySchema.safeParse(value);
+    if (!said.success) return refused({ code: 'malformed', ...complaint(said.error) });
+    const { request, mound, says } = said.data;
+    if (!log.knowsRequest(request)) {
+      const objected = elsewhere(mound, says) ?? objection(ledgers.of(mound), says);
+      if (objected !== null) return refused({ ...objected, path: `says.${objected.path}` });
+    }
+    const reply = await log.append({ mound, by: 'coach', said: says, request });
+    switch (reply.kind) {
+      case 'stored': return { kind: 'stored', place: reply.place };
+      case 'failed': return refused({ code: 'storage-failed', path: '', sentence: reply.sentence });
+      case 'conflict': return refused(reply);
+    }
+  }
+
+  /** A session has one mound; its id names it everywhere. */
+  function elsewhere(mound: string, says: CoachSays): { code: string; path: string; sentence: string } | null {
+    if (says.kind !== 'session-opened') return null;
+    const other = ledgers.all().find((ledger) => ledger.mound !== mound && ledger.sessions[says.session] !== undefined);
+    return other === undefined ? null : { code: 'session-known', path: 'session', sentence: `There is already a session ${says.session} on mound ${other.mound}; choose another id.` };
+  }
+
+  return (value) => {
+    const answered = turn.then(() => speak(value));
+    turn = answered.catch(() => {});
+    return answered;
+  };
+}
+
+function refused({ code, path, sentence }: { readonly code: string; readonly path: string; readonly sentence: string }): Refusal {
+  return { kind: 'refused', code, path, sentence };
+}
