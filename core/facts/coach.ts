@@ -7,7 +7,7 @@ const placesSchema = z.array(placeSchema).min(1).max(1000);
 const text = (longest: number) => z.string().trim().min(1).max(longest);
 const distanceSchema = z.number().min(5).max(120).describe('Metres from rubber to the rear point of the plate, or to the receiver.');
 
-export const athleteSchema = z.strictObject({
+const athleteSchema = z.strictObject({
   id: idSchema,
   name: text(60),
   hand: z.enum(HANDS),
@@ -17,7 +17,7 @@ export const athleteSchema = z.strictObject({
   language: z.enum(['en', 'es']),
 });
 
-export const gripSchema = z.strictObject({
+const gripSchema = z.strictObject({
   seams: z.enum(['two-seam', 'four-seam', 'one-seam']),
   spread: z.enum(['together', 'normal', 'wide', 'split']).describe('Finger spread.'),
   thumbDeg: z.int().min(-180).max(180).describe('Place of the thumb, from the bottom of the ball; towards the arm side positive.'),
@@ -26,13 +26,13 @@ export const gripSchema = z.strictObject({
   tiltDeg: z.int().min(-90).max(90).describe('Tilt of the ball in the hand; towards the arm side positive.'),
 });
 
-export const cueSchema = z.strictObject({
+const cueSchema = z.strictObject({
   words: text(80),
   focus: z.enum(['internal', 'external']).nullable(),
 });
 
 /** The region of vertical and arm-side separation that is worked towards, in metres. */
-export const zoneSchema = z.strictObject({
+const zoneSchema = z.strictObject({
   kind: z.literal('ellipse'),
   verticalM: z.number().min(-1.5).max(1.5).describe('Centre; down is negative.'),
   armSideM: z.number().min(-1.5).max(1.5),
@@ -41,7 +41,7 @@ export const zoneSchema = z.strictObject({
 });
 
 /** Throw minus fastball, so slower is negative; metres per second. */
-export const speedBandSchema = z.strictObject({ lowMps: z.number().min(-25).max(5), highMps: z.number().min(-25).max(5) })
+const speedBandSchema = z.strictObject({ lowMps: z.number().min(-25).max(5), highMps: z.number().min(-25).max(5) })
   .refine((band) => band.lowMps < band.highMps, { path: ['lowMps'], message: 'the low end of the band must lie below its high end' });
 
 export const coachSaysSchema = z.discriminatedUnion('kind', [

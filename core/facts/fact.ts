@@ -7,11 +7,11 @@ import { idSchema } from './vocabulary.ts';
 export const FACT_VERSION = 1;
 
 /** Who measured, and what that device can know: stored with each throw so that a fact stands alone. */
-export const sourceSchema = helloSchema
+const sourceSchema = helloSchema
   .pick({ device: true, run: true, sight: true, axis: true, units: true, standardErrors: true })
   .extend({ sequence: z.int().min(1), time: z.number() });
 
-export const deviceSaysSchema = z.discriminatedUnion('kind', [
+const deviceSaysSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('throw-measured'), source: sourceSchema, body: throwBodySchema }),
   z.strictObject({
     kind: z.literal('throw-corrected'),
@@ -22,7 +22,7 @@ export const deviceSaysSchema = z.discriminatedUnion('kind', [
   }),
 ]);
 
-export const saidSchema = z.union([deviceSaysSchema, coachSaysSchema]);
+const saidSchema = z.union([deviceSaysSchema, coachSaysSchema]);
 
 export type Source = z.infer<typeof sourceSchema>;
 export type DeviceSays = z.infer<typeof deviceSaysSchema>;

@@ -10,7 +10,7 @@ const finite = z.number();
 const vectorSchema = z.tuple([finite, finite, finite]);
 const sequenceSchema = z.int().min(1).max(Number.MAX_SAFE_INTEGER);
 
-export const unitsSchema = z.strictObject({
+const unitsSchema = z.strictObject({
   distance: z.enum(['m', 'ft']).describe('Of positions, extension and plate place. Vectors of velocity and acceleration are in this unit per second and per second squared.'),
   speed: z.enum(['m/s', 'km/h', 'mph', 'ft/s']).describe('Of releaseSpeed, plateSpeed and armSpeed.'),
   movement: z.enum(['m', 'cm', 'in']).describe('Of verticalBreak and horizontalBreak.'),
@@ -128,7 +128,7 @@ const correctionFrameSchema = z.strictObject({
 export const deviceFrameSchema = z.discriminatedUnion('kind', [heartbeatSchema, throwFrameSchema, correctionFrameSchema]);
 
 /** Codes of refusals; docs/device-protocol.md says what a device does about each. */
-export const REFUSAL_CODES = [
+const REFUSAL_CODES = [
   'not-json', 'too-large', 'not-text', 'malformed', 'hello-first', 'hello-twice', 'wrong-token', 'wrong-protocol',
   'impossible', 'body-differs', 'refused-before', 'nothing-to-correct', 'mound-busy', 'storage-failed',
 ] as const;
@@ -154,7 +154,6 @@ export const serverFrameSchema = z.discriminatedUnion('kind', [
 
 export type Hello = z.infer<typeof helloSchema>;
 export type DeviceUnits = z.infer<typeof unitsSchema>;
-export type StandardErrors = z.infer<typeof standardErrorsSchema>;
 export type ThrowBody = z.infer<typeof throwBodySchema>;
 export type DeviceFrame = z.infer<typeof deviceFrameSchema>;
 export type ServerFrame = z.infer<typeof serverFrameSchema>;

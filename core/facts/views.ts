@@ -8,7 +8,7 @@ import type { AxisKnowledge, Effort, Intent, Sight, Stage } from './vocabulary.t
 
 /** Why a number is not there. `not-visible`: this device cannot see it; `not-defined`: the stage has no such thing;
  *  `not-sent`: the device could have sent it and did not; `problem`: the measurement contradicts itself. */
-export type Missing = 'not-visible' | 'not-defined' | 'not-sent' | 'problem';
+type Missing = 'not-visible' | 'not-defined' | 'not-sent' | 'problem';
 export type Reading = number | Missing;
 
 export interface ThrowView {

@@ -6,8 +6,8 @@ export const STAGES = ['catch-play', 'long-toss', 'flat-ground', 'mound', 'hitte
 export const EFFORTS = ['easy', 'firm', 'full'] as const;
 export const INTENTS = ['four-seam', 'sinker', 'cutter', 'changeup', 'split', 'curve', 'slider', 'other'] as const;
 export const HANDS = ['right', 'left'] as const;
-export const SIGHTS = ['full-flight', 'spin-only'] as const;
-export const AXES = ['measured', 'inferred', 'none'] as const;
+const SIGHTS = ['full-flight', 'spin-only'] as const;
+const AXES = ['measured', 'inferred', 'none'] as const;
 
 export const stageSchema = z.enum(STAGES);
 export const effortSchema = z.enum(EFFORTS);

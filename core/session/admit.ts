@@ -27,8 +27,7 @@ function toOpening(ledger: Ledger, says: Extract<CoachSays, { kind: 'session-ope
 
 function knownTimeZone(timeZone: string): boolean {
   try {
-    new Intl.DateTimeFormat('en', { timeZone });
-    return true;
+    return new Intl.DateTimeFormat('en', { timeZone }).resolvedOptions().timeZone !== '';
   } catch {
     return false;
   }

@@ -3,7 +3,7 @@ import { areaInterval95, ellipse } from '../statistics/ellipse.ts';
 import { wilsonInterval } from '../statistics/wilson.ts';
 import { summarise } from '../statistics/window.ts';
 
-export const WINDOW_SIZES = [3, 5, 10, 'all'] as const;
+const WINDOW_SIZES = [3, 5, 10, 'all'] as const;
 /** Fewest throws for a number of each kind. House rule: a mean of two and an ellipse of four say nothing. */
 const FEWEST_FOR_MEAN = 3;
 const FEWEST_FOR_SPREAD = 5;

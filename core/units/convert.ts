@@ -3,8 +3,8 @@
  * Factors are exact by definition: inch 0.0254 m, foot 0.3048 m, mile 1609.344 m
  * (international yard and pound agreement, 1959).
  */
-export const METRES_PER_INCH = 0.0254;
-export const METRES_PER_FOOT = 0.3048;
+const METRES_PER_INCH = 0.0254;
+const METRES_PER_FOOT = 0.3048;
 const MPS_PER_MPH = 0.44704;
 const MPS_PER_KMH = 1 / 3.6;
 

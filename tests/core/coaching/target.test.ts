@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { missOf, nearestOnEllipse } from '../../../core/coaching/target.ts';
 import { inchesToM } from '../../../core/units/convert.ts';

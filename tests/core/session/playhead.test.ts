@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { FASTEST_RATE, movePlayhead, playheadAtStart, SLOWEST_RATE, type Playhead, type PlayheadMove, type Recording } from '../../../core/session/playhead.ts';
 
