@@ -2,6 +2,7 @@ import { scaleLinear, select } from 'd3';
 import { opacityOfAge } from './age.ts';
 import { continues, describe, layer, type Layer } from './described.ts';
 import { dodge } from './dodge.ts';
+import { linesOf } from './lines.ts';
 import { ticksBetween, type Ruling } from './ticks.ts';
 
 /** One throw on the rail. */
@@ -31,6 +32,9 @@ export interface RailOptions {
   readonly height: number;
   readonly textPx: number;
 }
+
+/** Words longer than this go on to another line. */
+const MOST_LETTERS = 12;
 
 interface Label {
   readonly key: string;
@@ -71,10 +75,11 @@ function reachOfSpeeds({ fastball, target, throws }: RailData): readonly [number
   return [Math.min(low - 1, high - 5.5), high + 0.6];
 }
 
-function drawRail(rail: Layer, { ruling }: RailData, { x, y, half }: Rail, height: number): void {
+function drawRail(rail: Layer, { ruling, throws, fastball, target }: RailData, { x, y, half }: Rail, height: number): void {
   rail.selectAll<SVGLineElement, number>('line.axis').data([0]).join('line').attr('class', 'axis').attr('x1', x).attr('x2', x).attr('y1', 0).attr('y2', height);
   const pxPerMps = Math.abs(y(1) - y(0));
-  const marks = ticksBetween(0, 70, pxPerMps, 8, ruling).filter(({ si }) => y(si) > 0 && y(si) < height);
+  const known = throws.length > 0 || fastball !== null || target !== null;
+  const marks = !known ? [] : ticksBetween(0, 70, pxPerMps, 8, ruling).filter(({ si }) => y(si) > 0 && y(si) < height);
   rail.selectAll<SVGLineElement, (typeof marks)[number]>('line.tick').data(marks, ({ value }) => value).join('line').attr('class', 'tick')
     .attr('x1', x).attr('x2', ({ value }) => x - half * (value % 5 === 0 ? 0.8 : 0.4)).attr('y1', ({ si }) => y(si)).attr('y2', ({ si }) => y(si));
 }
@@ -114,10 +119,14 @@ function labelsOf({ last, fastball, target }: RailData, y: (speedMps: number) =>
 
 function drawLabels(group: Layer, labels: readonly Label[], x: number, height: number, textPx: number): void {
   const line = textPx * 1.12;
-  const middles = dodge(labels.map(({ at, words }) => ({ at, size: words.length * line + textPx * 0.25 })), 0, height);
+  const middles = dodge(labels.map(({ at, words }) => ({ at, size: linesIn(words).length * line + textPx * 0.25 })), 0, height);
   const texts = group.selectAll<SVGTextElement, Label>('text').data(labels, ({ key }) => key).join('text')
     .attr('class', ({ key }) => `${key}-text`)
-    .attr('y', ({ words }, index) => middles[index]! - ((words.length - 1) * line) / 2 + textPx * 0.35);
-  texts.selectAll<SVGTSpanElement, string>('tspan').data(({ words }) => [...words]).join('tspan')
+    .attr('y', ({ words }, index) => middles[index]! - ((linesIn(words).length - 1) * line) / 2 + textPx * 0.35);
+  texts.selectAll<SVGTSpanElement, string>('tspan').data(({ words }) => linesIn(words)).join('tspan')
     .attr('x', x).attr('dy', (_, index) => (index === 0 ? 0 : line)).text((words) => words);
+}
+
+function linesIn(words: readonly string[]): string[] {
+  return words.flatMap((text) => linesOf(text, MOST_LETTERS));
 }

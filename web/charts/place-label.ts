@@ -6,17 +6,50 @@ export interface Box {
   readonly height: number;
 }
 
+/** Something that a label should not cover, and how much it minds: 1 unless said. */
+export interface Taken extends Box {
+  readonly minds?: number;
+}
+
+/** What a label belongs to: it stands as near to it as it can. */
+export interface Anchor {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Square pixels covered weigh against pixels of distance. */
+const COVERED_WEIGHS = 0.5;
+
 /**
- * Which of the boxes wished for is the best place for a label: the one that covers least of what is already there. Each is
- * first pushed inside the bounds; among equals the earlier wish wins, so a label keeps its place while it can.
- * @param wishes never empty
+ * The best place for a label of some size: inside the bounds, covering least, then nearest to its anchor. The places wished
+ * for are tried first, so that among equals a label keeps to them; then everywhere, in steps of half its height.
  */
-export function placeLabel(wishes: readonly Box[], bounds: Box, taken: readonly Box[]): Box {
-  const inside = wishes.map((wish) => pushInside(wish, bounds));
-  const cost = (box: Box, index: number): number =>
-    taken.reduce((sum, other) => sum + overlap(box, other), 0) + distance(box, wishes[index]!) * 4;
-  const costs = inside.map(cost);
-  return inside[costs.indexOf(Math.min(...costs))]!;
+export function placeLabel(size: { readonly width: number; readonly height: number }, anchor: Anchor, wishes: readonly Anchor[], bounds: Box, taken: readonly Taken[]): Box {
+  const { width, height } = size;
+  const inside = ({ x, y }: Anchor): Box => ({
+    width, height,
+    x: Math.max(bounds.x, Math.min(x, bounds.x + bounds.width - width)),
+    y: Math.max(bounds.y, Math.min(y, bounds.y + bounds.height - height)),
+  });
+  let best = inside(wishes[0] ?? anchor);
+  let least = Number.POSITIVE_INFINITY;
+  const consider = (place: Anchor, extra: number): void => {
+    const box = inside(place);
+    const cost = extra + away(box, anchor) + COVERED_WEIGHS * coveredArea(box, taken);
+    if (cost < least - 1e-6) [best, least] = [box, cost];
+  };
+  for (const wish of wishes) consider(wish, 0);
+  if (coveredArea(best, taken) === 0) return best;
+  const step = Math.max(4, height / 2);
+  for (let y = bounds.y; y <= bounds.y + bounds.height - height; y += step) {
+    for (let x = bounds.x; x <= bounds.x + bounds.width - width; x += step) consider({ x, y }, step);
+  }
+  return best;
+}
+
+/** The area of a box that is covered, in square pixels, by how much what it covers minds. */
+export function coveredArea(box: Box, taken: readonly Taken[]): number {
+  return taken.reduce((sum, other) => sum + overlap(box, other) * (other.minds ?? 1), 0);
 }
 
 /** Shared area of two boxes, in square pixels. */
@@ -26,14 +59,17 @@ export function overlap(a: Box, b: Box): number {
   return width > 0 && height > 0 ? width * height : 0;
 }
 
-function pushInside(box: Box, bounds: Box): Box {
-  return {
-    ...box,
-    x: Math.max(bounds.x, Math.min(box.x, bounds.x + bounds.width - box.width)),
-    y: Math.max(bounds.y, Math.min(box.y, bounds.y + bounds.height - box.height)),
-  };
+/** From the nearest point of the box. */
+function away({ x, y, width, height }: Box, anchor: Anchor): number {
+  const dx = Math.max(x - anchor.x, 0, anchor.x - x - width);
+  const dy = Math.max(y - anchor.y, 0, anchor.y - y - height);
+  return Math.hypot(dx, dy);
 }
 
-function distance(a: Box, b: Box): number {
-  return Math.hypot(a.x - b.x, a.y - b.y);
+/** Small boxes along a line, so that a slanting line takes only the room that it covers. */
+export function boxesAlong(x1: number, y1: number, x2: number, y2: number, thick: number): Box[] {
+  const count = Math.max(1, Math.ceil(Math.hypot(x2 - x1, y2 - y1) / thick));
+  return Array.from({ length: count + 1 }, (_, index) => ({
+    x: x1 + ((x2 - x1) * index) / count - thick / 2, y: y1 + ((y2 - y1) * index) / count - thick / 2, width: thick, height: thick,
+  }));
 }

@@ -1,8 +1,12 @@
 import type { Layer } from './described.ts';
-import type { Box } from './place-label.ts';
+import { linesOf, writeLines } from './lines.ts';
+import { coveredArea, type Box, type Taken } from './place-label.ts';
 import type { PlaneData } from './plane-data.ts';
-import type { PlaneScale } from './plane-scale.ts';
+import { cloudRadius, type PlaneScale } from './plane-scale.ts';
 import { ticksBetween } from './ticks.ts';
+
+/** Names longer than this go on to another line. */
+const MOST_LETTERS = 10;
 
 interface Rule {
   readonly key: string;
@@ -14,8 +18,8 @@ interface Rule {
   readonly dash: readonly [number, number, number, number] | null;
 }
 
-/** Two lines through the fastball, ruled in the viewer's unit, their ends named. Gives the boxes of its texts. */
-export function drawAxes(axes: Layer, data: PlaneData, scale: PlaneScale, { width, height, textPx }: { readonly width: number; readonly height: number; readonly textPx: number }): Box[] {
+/** Two lines through the fastball, ruled in the viewer's unit, their ends named. Gives the boxes of its lines and texts. */
+export function drawAxes(axes: Layer, data: PlaneData, scale: PlaneScale, { width, height, textPx }: { readonly width: number; readonly height: number; readonly textPx: number }): Taken[] {
   const { originX, originY } = scale;
   axes.selectAll<SVGLineElement, readonly number[]>('line.axis')
     .data([[0, originY, width, originY], [originX, 0, originX, height]])
@@ -27,11 +31,27 @@ export function drawAxes(axes: Layer, data: PlaneData, scale: PlaneScale, { widt
     .attr('x1', (d) => d.dash![0]).attr('y1', (d) => d.dash![1]).attr('x2', (d) => d.dash![2]).attr('y2', (d) => d.dash![3]);
   const texts = axes.selectAll<SVGTextElement, Rule>('text').data(rules, ({ key }) => key)
     .join('text').attr('class', ({ kind }) => `${kind}-text`)
-    .attr('x', ({ x }) => x).attr('y', ({ y }) => y).attr('text-anchor', ({ anchor }) => anchor).text(({ text }) => text);
-  return texts.nodes().map((node) => node.getBBox());
+    .attr('y', ({ y }) => y).attr('text-anchor', ({ anchor }) => anchor)
+    .each(function write({ text, x, kind }) {
+      writeLines(this, kind === 'tick' ? [text] : linesOf(text, MOST_LETTERS), x, textPx * 1.05, kind === 'seen' ? 'up' : 'down');
+    });
+  const lines: Taken[] = [{ x: originX - 6, y: 0, width: 12, height, minds: 0.6 }, { x: 0, y: originY - 6, width, height: 12, minds: 0.6 }];
+  return [...thinned(texts.nodes()), ...lines];
 }
 
-function rulesOf({ ruling, texts, hasBaseline }: PlaneData, scale: PlaneScale, width: number, height: number, textPx: number): Rule[] {
+/** Leaves out the words of a tick that would run into a name or another tick. Gives the boxes of those that stay. */
+function thinned(nodes: readonly SVGTextElement[]): Box[] {
+  const kept: Box[] = [];
+  for (const node of nodes) {
+    const box = node.getBBox();
+    const clashes = node.classList.contains('tick-text') && coveredArea(box, kept) > 0;
+    node.classList.toggle('left-out', clashes);
+    if (!clashes) kept.push(box);
+  }
+  return kept;
+}
+
+function rulesOf({ ruling, texts, hasBaseline, cloud }: PlaneData, scale: PlaneScale, width: number, height: number, textPx: number): Rule[] {
   const { originX, originY, armSign, pxPerM } = scale;
   const dash = textPx * 0.22;
   const gap = textPx * 0.42;
@@ -47,6 +67,7 @@ function rulesOf({ ruling, texts, hasBaseline }: PlaneData, scale: PlaneScale, w
     key: `s${value}`, kind: 'tick', text: `${Math.abs(value)} ${ruling.unit}`, anchor: 'middle',
     x: scale.x(si), y: originY - gap, dash: [scale.x(si), originY - dash, scale.x(si), originY + dash],
   }));
+  const roomRight = originX < width / 2;
   const below = originY + textPx * 1.1;
   const right = armSign === 1 ? texts.armSide : texts.gloveSide;
   const left = armSign === 1 ? texts.gloveSide : texts.armSide;
@@ -54,8 +75,12 @@ function rulesOf({ ruling, texts, hasBaseline }: PlaneData, scale: PlaneScale, w
     { key: 'right', kind: 'end', text: right, anchor: 'end', x: width, y: below, dash: null },
     { key: 'left', kind: 'end', text: left, anchor: 'start', x: 0, y: below, dash: null },
     { key: 'down', kind: 'end', text: texts.down, anchor: anchorAway, x: originX + away * gap, y: height - textPx * 0.35, dash: null },
-    { key: 'seen', kind: 'seen', text: texts.seenFrom, anchor: armSign === 1 ? 'end' : 'start', x: armSign === 1 ? width : 0, y: height - textPx * 0.35, dash: null },
+    { key: 'seen', kind: 'seen', text: texts.seenFrom, anchor: roomRight ? 'end' : 'start', x: roomRight ? width : 0, y: height - textPx * 0.35, dash: null },
   ];
-  const origin: Rule[] = hasBaseline ? [{ key: 'origin', kind: 'origin', text: texts.fastball, anchor: 'middle', x: originX, y: Math.max(textPx, originY - textPx * 1.45), dash: null }] : [];
-  return [...vertical, ...side, ...ends, ...origin];
+  const origin: Rule[] = hasBaseline ? [{ key: 'origin', kind: 'origin', text: texts.fastball, anchor: 'middle', x: originX, y: Math.max(textPx, cloudTop(cloud, scale) - textPx * 0.32), dash: null }] : [];
+  return [...ends, ...origin, ...vertical, ...side];
+}
+
+function cloudTop(cloud: PlaneData['cloud'], scale: PlaneScale): number {
+  return scale.y(Math.max(0, ...cloud.map(([verticalM]) => verticalM))) - cloudRadius(scale);
 }

@@ -2,13 +2,15 @@ import { opacityOfAge } from './age.ts';
 import type { Layer } from './described.ts';
 import type { Box } from './place-label.ts';
 import type { PlaneData, PlaneMark } from './plane-data.ts';
-import type { PlaneScale } from './plane-scale.ts';
+import { cloudRadius, type PlaneScale } from './plane-scale.ts';
 
-interface Placed extends PlaneMark {
+/** A throw with its place in the picture. */
+export interface PlacedMark extends PlaneMark {
   readonly x: number;
   readonly y: number;
   readonly beyond: boolean;
   readonly newest: boolean;
+  readonly radius: number;
   readonly age: number;
   readonly lettered: boolean;
 }
@@ -17,22 +19,28 @@ interface Placed extends PlaneMark {
 export function drawCloud(cloud: Layer, { cloud: points }: PlaneData, scale: PlaneScale): void {
   cloud.selectAll('circle').data(points).join('circle').attr('class', 'cloud-throw')
     .attr('cx', ([, armSideM]) => scale.x(armSideM)).attr('cy', ([verticalM]) => scale.y(verticalM))
-    .attr('r', Math.max(6, 0.024 * scale.pxPerM));
+    .attr('r', cloudRadius(scale));
 }
 
-/** Marks: filled on target, hollow when missed, hatched when inferred; older is fainter. Gives the boxes that they cover. */
-export function drawMarks(
-  layer: Layer, marks: readonly PlaneMark[], scale: PlaneScale,
-  { width, height, textPx, letters }: { readonly width: number; readonly height: number; readonly textPx: number; readonly letters: 'every' | 'newest' },
-  goesOn: boolean,
-): Box[] {
-  const radius = Math.max(5, textPx * 0.27);
-  const placed = placeMarks(marks, scale, width, height, radius, letters);
-  layer.selectAll<SVGGElement, Placed>('g.mark').data(placed, ({ place }) => String(place))
+export interface MarkLook {
+  readonly width: number;
+  readonly height: number;
+  readonly textPx: number;
+  readonly letters: 'every' | 'newest';
+}
+
+/** Radius of an ordinary mark and of the newest, in pixels, by the size of the text. */
+export function markRadius(textPx: number, newest: boolean): number {
+  return Math.max(5, textPx * 0.27) * (newest ? 1.35 : 1);
+}
+
+/** Marks: filled on target, hollow when missed, hatched when inferred; older is fainter. Gives where they stand. */
+export function drawMarks(group: Layer, marks: readonly PlaneMark[], scale: PlaneScale, look: MarkLook, goesOn: boolean): PlacedMark[] {
+  const placed = placeMarks(marks, scale, look);
+  group.selectAll<SVGGElement, PlacedMark>('g.mark').data(placed, ({ place }) => String(place))
     .join((enter) => {
       const mark = enter.append('g').attr('class', 'mark').classed('arriving', goesOn);
       mark.append('path');
-      mark.append('text');
       mark.append('title');
       return mark;
     })
@@ -46,33 +54,43 @@ export function drawMarks(
     .classed('newest', ({ newest }) => newest)
     .order()
     .each(function paint(mark) {
-      const [path, text, title] = this.children as unknown as [SVGPathElement, SVGTextElement, SVGTitleElement];
-      const size = mark.fastball ? radius * 0.6 : mark.newest ? radius * 1.35 : radius;
-      path.setAttribute('d', mark.beyond ? pointer(size, mark, scale) : mark.inferred && mark.onTarget === true ? circle(size) + hatch(size) : circle(size));
+      const [path, title] = this.children as unknown as [SVGPathElement, SVGTitleElement];
+      path.setAttribute('d', shapeOf(mark, scale));
       path.setAttribute('opacity', String(opacityOfAge(mark.age)));
-      text.textContent = mark.lettered ? mark.trial : '';
-      text.setAttribute('x', String(size + textPx * 0.18));
-      text.setAttribute('y', String(-size * 0.2));
       title.textContent = mark.said;
     });
-  return placed.filter(({ age, fastball }) => age < 12 && !fastball).map(({ x, y, lettered }) => ({
-    x: x - radius, y: y - radius - (lettered ? textPx * 0.5 : 0), width: radius * 2 + (lettered ? textPx : 0), height: radius * 2 + (lettered ? textPx * 0.5 : 0),
-  }));
+  return placed;
 }
 
-function placeMarks(marks: readonly PlaneMark[], scale: PlaneScale, width: number, height: number, radius: number, letters: 'every' | 'newest'): Placed[] {
+/** The boxes that marks cover: what a label should spare. */
+export function coveredBy(placed: readonly PlacedMark[]): Box[] {
+  return placed.filter(({ fastball, age }) => !fastball && age < 12).map(({ x, y, radius }) => around(x, y, radius));
+}
+
+function shapeOf(mark: PlacedMark, scale: PlaneScale): string {
+  if (mark.beyond) return pointer(mark.radius, mark, scale);
+  return mark.inferred && mark.onTarget === true ? circle(mark.radius) + hatch(mark.radius) : circle(mark.radius);
+}
+
+function around(x: number, y: number, radius: number): Box {
+  return { x: x - radius, y: y - radius, width: radius * 2, height: radius * 2 };
+}
+
+function placeMarks(marks: readonly PlaneMark[], scale: PlaneScale, { width, height, textPx, letters }: MarkLook): PlacedMark[] {
   const worked = marks.filter(({ fastball }) => !fastball);
   const newestOfTrial = new Map(worked.map(({ trial, place }) => [trial, place]));
   const age = new Map([...marks].reverse().map(({ place }, index) => [place, index]));
   return marks.map((mark) => {
     const x = scale.x(mark.armSideM);
     const y = scale.y(mark.verticalM);
-    const rim = radius * 1.6;
+    const newest = mark.place === marks.at(-1)?.place;
+    const radius = markRadius(textPx, newest) * (mark.fastball ? 0.5 : 1);
+    const rim = markRadius(textPx, true) * 1.3;
     const inX = Math.max(rim, Math.min(width - rim, x));
     const inY = Math.max(rim, Math.min(height - rim, y));
     return {
       ...mark, x: inX, y: inY, beyond: inX !== x || inY !== y,
-      age: age.get(mark.place)!, newest: mark.place === marks.at(-1)?.place,
+      age: age.get(mark.place)!, newest, radius,
       lettered: mark.trial !== null && !mark.fastball && (letters === 'every' || newestOfTrial.get(mark.trial) === mark.place),
     };
   });
@@ -92,7 +110,7 @@ function hatch(r: number): string {
 }
 
 /** A wedge at the rim that points to where the throw lies. */
-function pointer(r: number, { armSideM, verticalM, x, y }: Placed, scale: PlaneScale): string {
+function pointer(r: number, { armSideM, verticalM, x, y }: PlacedMark, scale: PlaneScale): string {
   const angle = Math.atan2(scale.y(verticalM) - y, scale.x(armSideM) - x);
   const at = (turn: number, length: number): string => `${Math.cos(angle + turn) * length},${Math.sin(angle + turn) * length}`;
   return `M${at(0, r * 1.4)}L${at(2.4, r)}L${at(-2.4, r)}Z`;

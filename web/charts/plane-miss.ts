@@ -1,5 +1,6 @@
 import type { Layer } from './described.ts';
-import { placeLabel, type Box } from './place-label.ts';
+import { markRadius } from './plane-marks.ts';
+import { boxesAlong, placeLabel, type Anchor, type Box, type Taken } from './place-label.ts';
 import type { PlaneData } from './plane-data.ts';
 import type { PlaneScale } from './plane-scale.ts';
 
@@ -10,38 +11,40 @@ interface Drawn {
   readonly y2: number;
 }
 
-/** A line from the last throw to the nearest edge, with the miss written beside it where it covers least. */
-export function drawMiss(layer: Layer, { miss }: PlaneData, scale: PlaneScale, { textPx }: { readonly textPx: number }, bounds: Box, taken: readonly Box[]): void {
-  const lines: Drawn[] = miss === null ? [] : [{
-    x1: scale.x(miss.armSideM), y1: scale.y(miss.verticalM),
-    x2: scale.x(miss.armSideM + miss.toEdgeArmSideM), y2: scale.y(miss.verticalM + miss.toEdgeVerticalM),
-  }];
+/** A line from the last throw to the nearest edge, with the miss written beside it where it covers least. Gives the boxes of both. */
+export function drawMiss(layer: Layer, { miss }: PlaneData, scale: PlaneScale, { textPx }: { readonly textPx: number }, bounds: Box, taken: readonly Taken[]): Box[] {
+  const lines: Drawn[] = miss === null ? [] : [fromRim(
+    { x1: scale.x(miss.armSideM), y1: scale.y(miss.verticalM), x2: scale.x(miss.armSideM + miss.toEdgeArmSideM), y2: scale.y(miss.verticalM + miss.toEdgeVerticalM) },
+    markRadius(textPx, true),
+  )];
   layer.selectAll<SVGLineElement, Drawn>('line').data(lines).join('line').attr('class', 'miss-line')
     .attr('x1', (d) => d.x1).attr('y1', (d) => d.y1).attr('x2', (d) => d.x2).attr('y2', (d) => d.y2);
   const said = layer.selectAll<SVGTextElement, Drawn>('text').data(lines).join('text').attr('class', 'miss-text');
-  if (miss === null) return;
+  if (miss === null) return [];
   said.selectAll<SVGTSpanElement, string>('tspan').data(miss.words).join('tspan')
     .attr('x', 0).attr('dy', (_, index) => (index === 0 ? '0' : '1.05em')).text((words) => words);
   said.attr('transform', null);
   const { width, height, y } = said.node()!.getBBox();
-  const box = placeLabel(wishesAround(lines[0]!, width, height, textPx * 0.6), bounds, [...taken, boxOf(lines[0]!)]);
+  const line = lines[0]!;
+  const along = boxesAlong(line.x1, line.y1, line.x2, line.y2, textPx * 0.2);
+  const box = placeLabel({ width, height }, middleOf(line), wishesAround(line, width, height, textPx * 0.45), bounds, [...taken, ...along]);
   said.attr('transform', `translate(${box.x},${box.y - y})`);
+  return [box, ...along];
 }
 
-/** Beside the middle of the line, then beside the throw, then above and below. */
-function wishesAround({ x1, y1, x2, y2 }: Drawn, width: number, height: number, gap: number): Box[] {
-  const mid = { x: (x1 + x2) / 2, y: (y1 + y2) / 2 };
-  const beside = (x: number, y: number): Box[] => [
-    { x: x + gap, y: y - height / 2, width, height },
-    { x: x - gap - width, y: y - height / 2, width, height },
-  ];
-  return [
-    ...beside(mid.x, mid.y),
-    ...beside(x1, y1),
-    ...[-1, 1].flatMap((way) => [0.5, 0, 1].map((part) => ({ x: x1 - width * part, y: y1 + (way === -1 ? -gap - height : gap), width, height }))),
-  ];
+/** Begins at the rim of the mark, so that a hollow mark stays hollow. */
+function fromRim({ x1, y1, x2, y2 }: Drawn, radius: number): Drawn {
+  const length = Math.hypot(x2 - x1, y2 - y1);
+  const share = length === 0 ? 0 : Math.min(1, radius / length);
+  return { x1: x1 + (x2 - x1) * share, y1: y1 + (y2 - y1) * share, x2, y2 };
 }
 
-function boxOf({ x1, y1, x2, y2 }: Drawn): Box {
-  return { x: Math.min(x1, x2) - 4, y: Math.min(y1, y2) - 4, width: Math.abs(x1 - x2) + 8, height: Math.abs(y1 - y2) + 8 };
+function middleOf({ x1, y1, x2, y2 }: Drawn): Anchor {
+  return { x: (x1 + x2) / 2, y: (y1 + y2) / 2 };
+}
+
+/** To either side of the middle of the line. */
+function wishesAround(line: Drawn, width: number, height: number, gap: number): Anchor[] {
+  const { x, y } = middleOf(line);
+  return [x + gap, x - gap - width].flatMap((left) => [{ x: left, y: y - height }, { x: left, y }, { x: left, y: y - height / 2 }]);
 }

@@ -70,3 +70,8 @@ export function planeScale(reach: Reach, width: number, height: number, armSign:
     separationAt: (x, y) => ({ armSideM: ((x - originX) / pxPerM) * armSign, verticalM: (originY - y) / pxPerM }),
   };
 }
+
+/** Radius in pixels at which a fastball of the cloud is drawn: about an inch, so that neighbours run together. */
+export function cloudRadius({ pxPerM }: PlaneScale): number {
+  return Math.max(6, inchesToM(0.9) * pxPerM);
+}

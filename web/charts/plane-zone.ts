@@ -1,10 +1,13 @@
 import type { Layer } from './described.ts';
-import type { Box } from './place-label.ts';
+import type { Taken } from './place-label.ts';
 import type { PlaneScale } from './plane-scale.ts';
 import type { PlaneData } from './plane-data.ts';
 
+/** A label may touch the round of the zone, not its middle: between the inscribed box, 0.71, and the outer one. */
+const INSCRIBED = 0.88;
+
 /** The target zone as a drawn region, named below it (above where the picture ends). Gives the boxes that a label should spare. */
-export function drawZone(layer: Layer, { zone, texts }: PlaneData, scale: PlaneScale, { height, textPx }: { readonly height: number; readonly textPx: number }): Box[] {
+export function drawZone(layer: Layer, { zone, texts }: PlaneData, scale: PlaneScale, { height, textPx }: { readonly height: number; readonly textPx: number }): Taken[] {
   const zones = zone === null ? [] : [zone];
   layer.selectAll<SVGEllipseElement, unknown>('ellipse').data(zones).join('ellipse').attr('class', 'target-zone')
     .attr('cx', (d) => scale.x(d.armSideM)).attr('cy', (d) => scale.y(d.verticalM))
@@ -16,5 +19,10 @@ export function drawZone(layer: Layer, { zone, texts }: PlaneData, scale: PlaneS
       return bottom < height - textPx * 0.3 ? bottom : scale.y(d.verticalM + d.verticalRadiusM) - textPx * 0.4;
     })
     .text(texts.target);
-  return name.nodes().map((node) => node.getBBox());
+  const inside = zones.map(({ verticalM, armSideM, verticalRadiusM, armSideRadiusM }): Taken => {
+    const width = armSideRadiusM * scale.pxPerM * INSCRIBED;
+    const tall = verticalRadiusM * scale.pxPerM * INSCRIBED;
+    return { x: scale.x(armSideM) - width, y: scale.y(verticalM) - tall, width: width * 2, height: tall * 2, minds: 0.4 };
+  });
+  return [...name.nodes().map((node) => node.getBBox()), ...inside];
 }

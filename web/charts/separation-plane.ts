@@ -1,8 +1,9 @@
 import { select } from 'd3';
 import { continues, describe, layer } from './described.ts';
-import type { Box } from './place-label.ts';
+import type { Box, Taken } from './place-label.ts';
 import { drawAxes } from './plane-axes.ts';
-import { drawCloud, drawMarks } from './plane-marks.ts';
+import { coveredBy, drawCloud, drawMarks } from './plane-marks.ts';
+import { drawLetters } from './plane-letters.ts';
 import { drawMiss } from './plane-miss.ts';
 import type { PlaneData, PlaneOptions } from './plane-data.ts';
 import { planeScale, reachOf } from './plane-scale.ts';
@@ -22,14 +23,17 @@ export function drawSeparationPlane(element: SVGSVGElement, data: PlaneData, opt
   svg.style('font-size', `${textPx}px`);
   const scale = planeScale(reachOf(data.marks, data.zone), width, height, data.armSideOn === 'right' ? 1 : -1);
   const bounds: Box = { x: 0, y: 0, width, height };
-  const taken: Box[] = [];
+  const taken: Taken[] = [];
   const zoneLayer = layer(svg, 'zone');
   drawCloud(layer(svg, 'cloud'), data, scale);
   taken.push(...drawAxes(layer(svg, 'axes'), data, scale, options));
-  drawSpread(layer(svg, 'spread'), data.spread, scale, textPx);
   taken.push(...drawZone(zoneLayer, data, scale, options));
-  taken.push(...drawMarks(layer(svg, 'marks'), data.marks, scale, options, goesOn));
-  drawMiss(layer(svg, 'miss'), data, scale, options, bounds, taken);
+  const spreadLayer = layer(svg, 'spread');
+  const placed = drawMarks(layer(svg, 'marks'), data.marks, scale, options, goesOn);
+  taken.push(...coveredBy(placed));
+  taken.push(...drawMiss(layer(svg, 'miss'), data, scale, options, bounds, taken));
+  taken.push(...drawSpread(spreadLayer, data.spread, scale, textPx, bounds, taken));
+  drawLetters(layer(svg, 'letters'), placed, taken, options);
   if (options.onZone !== undefined && options.handleTexts !== undefined) {
     drawHandles(layer(svg, 'handles'), data.zone, scale, { onZone: options.onZone, texts: options.handleTexts, radius: Math.max(12, textPx * 0.6) });
   }

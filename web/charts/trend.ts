@@ -16,6 +16,8 @@ export interface TrendData {
   /** Oldest first; null where it is not known: nothing is drawn across it. */
   readonly values: readonly { readonly place: number; readonly value: number | null; readonly onTarget: boolean | null }[];
   readonly windows: readonly TrendWindow[];
+  /** Size of the window whose interval is drawn. */
+  readonly spoken: number;
   readonly target: { readonly low: number; readonly high: number } | null;
   readonly texts: { readonly name: string; readonly description: string };
 }
@@ -28,14 +30,14 @@ export interface TrendOptions {
   readonly markPx: number;
 }
 
-/** Draws a small trend: throws as marks from old to new, each window as a bar over the throws that it averages, its 95 % interval behind. */
+/** Draws a small trend: throws as marks from old to new, each window's mean as a bar over the throws that it averages, behind one of them its 95 % interval. */
 export function drawTrend(element: SVGSVGElement, data: TrendData, options: TrendOptions): void {
   const svg = select(element).classed('trend', true);
   const { width, height, throws, markPx } = options;
   continues(svg, data.generation);
   describe(svg, options, data.texts.name, data.texts.description);
   const values = data.values.slice(-throws);
-  const y = scaleLinear(reach(data, values), [height - markPx * 1.5, markPx * 1.5]);
+  const y = scaleLinear(reach(data, values), [height - markPx * 1.3, markPx * 1.3]);
   const slot = width / throws;
   const x = (index: number): number => width - (values.length - index - 0.5) * slot;
 
@@ -43,9 +45,9 @@ export function drawTrend(element: SVGSVGElement, data: TrendData, options: Tren
     .attr('x', 0).attr('width', width).attr('y', ({ high }) => y(high)).attr('height', ({ low, high }) => y(low) - y(high));
   const windows = data.windows.filter(({ size }) => size <= throws);
   const left = ({ size }: TrendWindow): number => width - size * slot;
-  layer(svg, 'intervals').selectAll('rect').data(windows).join('rect').attr('class', 'interval')
+  layer(svg, 'intervals').selectAll('rect').data(windows.filter(({ size }) => size === data.spoken)).join('rect').attr('class', 'interval')
     .attr('x', left).attr('width', ({ size }) => size * slot).attr('y', ({ high }) => y(high)).attr('height', ({ low, high }) => Math.max(1, y(low) - y(high)));
-  layer(svg, 'means').selectAll('line').data(windows).join('line').attr('class', 'mean')
+  layer(svg, 'means').selectAll('line').data(windows).join('line').attr('class', 'mean').classed('spoken', ({ size }) => size === data.spoken)
     .attr('x1', left).attr('x2', width).attr('y1', ({ mean }) => y(mean)).attr('y2', ({ mean }) => y(mean));
   const known = values.flatMap(({ place, value, onTarget }, index) => (value === null ? [] : [{ place, value, onTarget, index }]));
   layer(svg, 'throws').selectAll<SVGCircleElement, (typeof known)[number]>('circle').data(known, ({ place }) => String(place)).join('circle')
@@ -55,10 +57,10 @@ export function drawTrend(element: SVGSVGElement, data: TrendData, options: Tren
     .attr('opacity', ({ index }) => opacityOfAge((values.length - 1 - index) * 0.6));
 }
 
-function reach({ windows, target }: TrendData, values: TrendData['values']): [number, number] {
+function reach({ windows, spoken, target }: TrendData, values: TrendData['values']): [number, number] {
   const all = [
     ...values.flatMap(({ value }) => (value === null ? [] : [value])),
-    ...windows.flatMap(({ mean }) => [mean]),
+    ...windows.flatMap(({ size, mean, low, high }) => (size === spoken ? [low, high] : [mean])),
     ...(target === null ? [] : [target.low, target.high]),
   ];
   if (all.length === 0) return [-1, 1];

@@ -11,6 +11,8 @@ import { lastThrow, lastThrowWords } from './last-throw.ts';
 import { planeOf } from './plane-of.ts';
 import { railOf } from './rail-of.ts';
 import { wallSizes } from './sizes.ts';
+import { unbroken } from './unbroken.ts';
+import { spokenWindow } from './window-words.ts';
 import { Windows } from './windows.tsx';
 import './wall.css';
 
@@ -53,7 +55,7 @@ function NoSession(props: { readonly view: MoundView; readonly standing: Standin
       <header class="wall-head"><h1>{props.view.mound}</h1><StandingWord standing={props.standing} timeZone={null} /></header>
       <div class="wall-poster">
         <p class="wall-lead">{words().wall.nobody}</p>
-        <p>{words().wall.openOnBench}</p>
+        <p>{words().wall.openOnBench} <span class="quiet">{`${location.host}/bench/${props.view.mound}`}</span></p>
         <Show when={props.view.unclaimed.length > 0}><p class="wall-unclaimed">{words().trade.unclaimed(props.view.unclaimed.length)}</p></Show>
       </div>
     </div>
@@ -62,7 +64,7 @@ function NoSession(props: { readonly view: MoundView; readonly standing: Standin
 
 function SessionPicture(props: MoundPictureProps & { readonly session: SessionView; readonly textPx: number }) {
   const speech = useSpeech();
-  const plane = createMemo(() => planeOf(props.view, speech(), props.windows ? 10 : null));
+  const plane = createMemo(() => planeOf(props.view, speech(), props.windows ? spokenWindow(props.session.windows)?.size ?? null : null));
   const rail = createMemo(() => railOf(props.view, speech()));
   return (
     <div class="wall-session">
@@ -87,12 +89,14 @@ function SessionPicture(props: MoundPictureProps & { readonly session: SessionVi
 function Head(props: { readonly session: SessionView; readonly standing: Standing }) {
   const words = useWords();
   const intent = () => (props.session.intent === null ? words().trade.noIntent : words().trade.intent[props.session.intent]);
+  /** Another intent in between neither ends the trial nor belongs to it. */
+  const trialNow = () => (props.session.trial?.intent === props.session.intent ? props.session.trial : null);
   return (
     <header class="wall-head">
       <h1>{props.session.athlete.name}</h1>
-      <p class="wall-intent" data-intent={props.session.intent} data-trial={props.session.trial?.letter}>
+      <p class="wall-intent" data-intent={props.session.intent} data-trial={trialNow()?.letter}>
         {intent()}
-        <Show when={props.session.trial}>{(trial) => <span class="wall-trial">{words().trade.trial(trial().letter)}</span>}</Show>
+        <Show when={trialNow()}>{(trial) => <span class="wall-trial">{words().trade.trial(trial().letter)}</span>}</Show>
       </p>
       <StandingWord standing={props.standing} timeZone={props.session.timeZone} />
     </header>
@@ -109,12 +113,14 @@ function Words(props: { readonly view: MoundView; readonly session: SessionView 
   return (
     <div class="wall-words">
       <div class="wall-last" data-place={last()?.place} data-on-target={last()?.miss?.onTarget === undefined ? 'not-judged' : last()!.miss!.onTarget ? 'yes' : 'no'}>
-        <p class="wall-lead wall-place-words">{said().lead}</p>
-        <Show when={said().pace}>{(pace) => <p class="wall-lead wall-pace-words">{pace()}</p>}</Show>
+        <p class="wall-lead wall-place-words">{unbroken(said().lead)}</p>
+        <Show when={said().pace}>{(pace) => <p class="wall-lead wall-pace-words">{unbroken(pace())}</p>}</Show>
       </div>
       <p class="wall-count" data-all={props.session.counts.all}>
         {speech().words.trade.throws(props.session.counts.all)}
         <Show when={props.session.trial}>{(trial) => <span class="wall-trial-count">{speech().words.trade.inTrial(props.session.counts.trial, trial().letter)}</span>}</Show>
+        <Show when={last()?.inferred}><span>{speech().words.trade.inferred}</span></Show>
+        <Show when={props.view.unclaimed.length > 0}><span class="wall-unclaimed">{speech().words.trade.unclaimed(props.view.unclaimed.length)}</span></Show>
       </p>
     </div>
   );
