@@ -30,7 +30,7 @@ function innermost(issue: Issue): Issue {
 function sentenceOf(issue: Issue): string {
   const field = issue.path.length === 0 ? 'The message' : `The field ${shortened(joined(issue.path))}`;
   switch (issue.code) {
-    case 'invalid_type': return /received undefined$/.test(issue.message) ? `${field} is missing; it must be ${named(issue.expected)}.` : `${field} must be ${named(issue.expected)}.`;
+    case 'invalid_type': return issue.message.endsWith('received undefined') ? `${field} is missing; it must be ${named(issue.expected)}.` : `${field} must be ${named(issue.expected)}.`;
     case 'too_small': return own(issue) ?? `${field} must ${bound(issue.origin, issue.inclusive === false ? 'more than' : 'at least', issue.minimum)}.`;
     case 'too_big': return own(issue) ?? `${field} must ${bound(issue.origin, issue.inclusive === false ? 'less than' : 'at most', issue.maximum)}.`;
     case 'invalid_value': return own(issue) ?? `${field} must be ${anyOf(issue.values)}.`;
