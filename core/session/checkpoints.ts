@@ -24,12 +24,17 @@ export function checkpointsOf({ carry, facts }: SessionSlice, session: string): 
 }
 
 /**
- * The same recording after it has grown. Facts already folded are kept as they are; a slice that begins elsewhere
- * (an older throw was moved into the session) is folded anew.
+ * The same recording after it has grown. Facts already folded are kept as they are, unless the carry now holds more:
+ * an older throw was moved into the session.
  */
 export function grown(before: Checkpoints, { carry, facts }: SessionSlice): Checkpoints {
-  if (before.ledgers[0]!.place !== carry.place || facts.length < before.facts.length) return checkpointsOf({ carry, facts }, before.session);
+  if (held(before.ledgers[0]!) !== held(carry)) return checkpointsOf({ carry, facts }, before.session);
   return continued(before, facts.slice(before.facts.length));
+}
+
+/** A carry only ever gains throws and sessions. */
+function held({ throws, sessions }: Ledger): number {
+  return Object.keys(throws).length + Object.keys(sessions).length;
 }
 
 /** The ledger after the first `applied` facts. */

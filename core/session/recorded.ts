@@ -32,24 +32,23 @@ export interface SessionSlice {
 }
 
 /**
- * The part of a mound's log that a session lives in: from its opening, or from the earliest throw that was ever moved into it,
- * to the last fact that touches it. Null for a session that the facts do not open.
+ * The part of a mound's log that a session lives in: from its opening to the last fact that touches it. Throws from before
+ * that were ever moved into it come with the carry. Null for a session that the facts do not open.
  */
 export function sliceOf(facts: readonly Fact[], session: string): SessionSlice | null {
   const first = facts.find((fact) => touches(fact, session, () => false));
   if (first === undefined) return null;
-  const held = new Set<number>();
   let ledger = emptyLedger(first.mound);
+  let atOpening = ledger;
   let last = first.place;
   for (const fact of facts) {
     const before = ledger;
+    if (fact === first) atOpening = before;
     ledger = foldFact(before, fact);
-    for (const entry of throwsOf(ledger, session)) held.add(entry.place);
     if (touches(fact, session, (place) => before.throws[place]?.session === session) || ledger.throws[fact.place]?.session === session || corrects(fact, before, ledger, session)) last = fact.place;
   }
-  const start = Math.min(first.place, ...held);
-  const carry = facts.filter(({ place }) => place < start).reduce(foldFact, emptyLedger(first.mound));
-  return { carry: trimmed(carry), facts: facts.filter(({ place }) => place >= start && place <= last) };
+  const inside = facts.filter(({ place }) => place >= first.place && place <= last);
+  return { carry: trimmed(atOpening, inside), facts: inside };
 }
 
 function touches({ said }: Fact, session: string, holds: (place: number) => boolean): boolean {
@@ -61,16 +60,22 @@ function corrects({ said }: Fact, before: Ledger, after: Ledger, session: string
   return said.kind === 'throw-corrected' && throwsOf(after, session).some((entry) => before.throws[entry.place] !== entry);
 }
 
-/** Only what the next facts can still need: open sessions, unclaimed throws, and what athletes bring along. */
-function trimmed(ledger: Ledger): Ledger {
-  const open = ledger.order.filter((id) => ledger.sessions[id]?.closedAtMs === null);
-  const keep = new Set<string | null>([null, ...open]);
+/**
+ * Only what the next facts can still need: open sessions and unclaimed throws, whatever is yet to be moved and where to (a
+ * throw can leave or enter a session that is long closed), and what athletes bring along.
+ */
+function trimmed(ledger: Ledger, next: readonly Fact[]): Ledger {
+  const moves = next.flatMap(({ said }) => (said.kind === 'throws-moved' ? [said] : []));
+  const movedTo = new Set(moves.map(({ session }) => session));
+  const moved = new Set(moves.flatMap(({ places }) => places));
+  const open = new Set<string | null>(ledger.order.filter((id) => ledger.sessions[id]?.closedAtMs === null));
+  const order = ledger.order.filter((id) => open.has(id) || movedTo.has(id));
   const athletes = Object.entries(ledger.athletes).map(([id, entry]): [string, AthleteEntry] => [id, { ...entry, baselines: earlierBaselines(ledger, id) }]);
   return {
     ...ledger,
-    order: open,
-    sessions: Object.fromEntries(open.map((id) => [id, ledger.sessions[id]!])),
-    throws: Object.fromEntries(Object.entries(ledger.throws).filter(([, entry]) => keep.has(entry.session))),
+    order,
+    sessions: Object.fromEntries(order.map((id) => [id, ledger.sessions[id]!])),
+    throws: Object.fromEntries(Object.entries(ledger.throws).filter(([, { place, session }]) => session === null || open.has(session) || moved.has(place))),
     athletes: Object.fromEntries(athletes),
   };
 }

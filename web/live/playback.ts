@@ -84,18 +84,8 @@ function nextPlayback(state: PlaybackState, event: PlaybackEvent): PlaybackState
   switch (event.kind) {
     case 'move': return moved(state, event.move);
     case 'fold-quiet': return rerecorded(state, state.checkpoints, event.on);
-    case 'grow': return grownBy(state, event.slice);
+    case 'grow': return rerecorded(state, grown(state.checkpoints, event.slice), state.foldQuiet);
   }
-}
-
-/** A slice that now begins earlier shifts every count, so the playhead is put back to the fact that it stood at. */
-function grownBy(state: PlaybackState, slice: SessionSlice): PlaybackState {
-  const checkpoints = grown(state.checkpoints, slice);
-  const next = rerecorded(state, checkpoints, state.foldQuiet);
-  const stoodAt = state.checkpoints.facts[state.playhead.applied - 1]?.place;
-  const standsAt = checkpoints.facts[next.playhead.applied - 1]?.place;
-  if (next.playhead.mode === 'following' || stoodAt === undefined || stoodAt === standsAt) return next;
-  return moved(next, { kind: 'seek', applied: checkpoints.facts.findIndex(({ place }) => place === stoodAt) + 1 });
 }
 
 function moved(state: PlaybackState, move: PlayheadMove): PlaybackState {

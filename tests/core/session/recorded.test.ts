@@ -53,6 +53,34 @@ describe('a recorded session', () => {
     expect(Object.keys(slice.carry.sessions)).toEqual([]);
   });
 
+  it('follows throws out of a session that was closed before it, and into one', () => {
+    const story = new Story();
+    story.open('s1', 'ada').intent('s1', 'four-seam');
+    const [first, second] = fiveFastballs(story);
+    story.say({ kind: 'session-closed', session: 's1' }).open('s2', 'bo', 'left').intent('s2', 'changeup');
+    const own = story.throw(82, 7, -11);
+    story.say({ kind: 'throws-moved', places: [first!], session: null });
+    story.say({ kind: 'throws-moved', places: [second!], session: 's2' });
+    story.say({ kind: 'throws-moved', places: [own], session: 's1' });
+    story.throw(82, 8, -11);
+    const slice = sliceOf(story.facts, 's2')!;
+    expect(moundView(slice.facts.reduce(foldFact, slice.carry), 's2')).toEqual(moundView(story.ledger(), 's2'));
+  });
+
+  it('begins at its opening, and brings along the earlier baseline as it was then', () => {
+    const story = new Story();
+    const early = story.throw(84, 9, -8);
+    story.open('s1', 'ada').intent('s1', 'four-seam');
+    const fastballs = fiveFastballs(story);
+    story.throw(91, 17, -7);
+    story.say({ kind: 'session-closed', session: 's1' });
+    story.say({ kind: 'throws-excluded', session: 's1', places: [fastballs[0]!], reason: 'misread' });
+    story.open('s2', 'ada').say({ kind: 'throws-moved', places: [early], session: 's2' });
+    const slice = sliceOf(story.facts, 's2')!;
+    expect(slice.facts[0]!.said.kind).toBe('session-opened');
+    expect(moundView(slice.facts.reduce(foldFact, slice.carry), 's2')).toEqual(moundView(story.ledger(), 's2'));
+  });
+
   it('that the facts do not open has no slice', () => {
     expect(sliceOf(busyDay().facts, 's9')).toBeNull();
   });

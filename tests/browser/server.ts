@@ -1,0 +1,54 @@
+import { fork, type ChildProcess } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const PROGRAM = fileURLToPath(new URL('../../dist/node/server/main.js', import.meta.url));
+
+/** The real server in a process of its own, as a test sees it. */
+export interface TestServer {
+  readonly address: string;
+  /** What a device shows at the door. */
+  readonly token: string;
+  readonly dataFolder: string;
+  /** Stops it as Ctrl-C does. */
+  stop(): Promise<void>;
+  /** Ends it as a power cut does: SIGKILL, with no chance to finish anything. */
+  kill(): Promise<void>;
+}
+
+type Started = { readonly kind: 'ready'; readonly address: string; readonly tokenFile: string } | { readonly kind: 'failed'; readonly sentence: string };
+
+/** A data folder of its own, and the way to be rid of it. */
+export function temporaryFolder(): { readonly folder: string; remove(): void } {
+  const folder = mkdtempSync(path.join(tmpdir(), 'offpace-browser-'));
+  return { folder, remove: () => rmSync(folder, { recursive: true, force: true }) };
+}
+
+/** Starts the built server on a free port, or on the given one, and waits until it is ready. */
+export async function startServer(dataFolder: string, port = 0): Promise<TestServer> {
+  const child = fork(PROGRAM, ['--port', String(port), '--data', dataFolder], { stdio: ['ignore', 'ignore', 'pipe', 'ipc'] });
+  const trouble: string[] = [];
+  child.stderr!.on('data', (chunk: Buffer) => trouble.push(chunk.toString()));
+  const started = await Promise.race([
+    once(child, 'message').then(([message]) => message as Started),
+    once(child, 'exit').then(([code]): Started => ({ kind: 'failed', sentence: `The server ended with code ${code}. ${trouble.join('')}` })),
+  ]);
+  if (started.kind === 'failed') throw new Error(started.sentence);
+  return {
+    address: started.address,
+    token: readFileSync(started.tokenFile, 'utf8').trim(),
+    dataFolder,
+    stop: () => end(child, 'SIGTERM'),
+    kill: () => end(child, 'SIGKILL'),
+  };
+}
+
+async function end(child: ChildProcess, signal: NodeJS.Signals): Promise<void> {
+  if (child.exitCode !== null || child.signalCode !== null) return;
+  const ended = once(child, 'exit');
+  child.kill(signal);
+  await ended;
+}
