@@ -21,7 +21,7 @@ export interface PitchShape {
 type DeviceName = 'path' | 'constant' | 'spin';
 
 /** A grip that the athlete tries, with the words the coach gives. */
-export interface TriedGrip {
+interface TriedGrip {
   readonly grip: Grip;
   readonly cue: Cue;
 }

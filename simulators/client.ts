@@ -54,6 +54,11 @@ export class DeviceClient {
     return this.#given;
   }
 
+  /** Between two connections: the next attempt has its time. */
+  get reconnecting(): boolean {
+    return this.#callOffReconnect !== null;
+  }
+
   get unsettledCount(): number {
     return this.#unsettled.count;
   }
@@ -117,7 +122,10 @@ export class DeviceClient {
     if (code === TAKEN_OVER) return this.#giveUp('Another connection of the same device has taken over; stop one of the two.');
     if (this.#closed || this.#given !== null) return;
     this.#failures += 1;
-    this.#callOffReconnect = this.#options.clock.after(backoffMs(this.#failures, this.#options.random), () => this.#connect());
+    this.#callOffReconnect = this.#options.clock.after(backoffMs(this.#failures, this.#options.random), () => {
+      this.#callOffReconnect = null;
+      this.#connect();
+    });
   }
 
   #hear(text: string): void {

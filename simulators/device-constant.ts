@@ -12,10 +12,11 @@ import { watched } from './watching.ts';
 
 const PER_SECOND = 200;
 const POSITION_ERROR_M = 0.005;
-const SPEED_ERROR_MPS = 0.05;
-const MOVEMENT_ERROR_M = 0.008;
+/** What the errors of position make of speed, break and inferred tilt, measured on changeups in tests/simulators. */
+const SPEED_ERROR_MPS = 0.017;
+const MOVEMENT_ERROR_M = 0.007;
 const SPIN_ERROR_RPM = 20;
-const TILT_ERROR_DEG = 2;
+const TILT_ERROR_DEG = 1.5;
 const EXTENSION_ERROR_M = 0.02;
 /** Where the three vectors hold, when the ball is thrown from farther away. */
 const HOLDS_AT_M = feetToM(50);

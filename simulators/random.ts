@@ -7,8 +7,6 @@ export interface Random {
   uniform(): number;
   /** Mean 0, standard deviation 1. */
   normal(): number;
-  /** One of the list, each as likely; a RangeError for an empty list. */
-  pick<T>(list: readonly T[]): T;
 }
 
 /**
@@ -22,10 +20,6 @@ export function randomFrom(seed: number, name: string): Random {
     uniform,
     // Box & Muller (1958). Always two draws for one number, so that streams stay in step; 1 − u keeps the logarithm finite.
     normal: () => Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform()),
-    pick: (list) => {
-      if (list.length === 0) throw new RangeError('There is nothing to pick from.');
-      return list[Math.floor(uniform() * list.length)]!;
-    },
   };
 }
 
