@@ -45,7 +45,7 @@ test('the changes that a screen applies add up to the view that playback makes o
   await screen.say({ kind: 'throws-excluded', session: 's-1', places: [12], reason: 'misread' });
   await screen.atPlace(16);
   const { carry, facts } = await get<{ carry: Ledger; facts: Fact[] }>(server, '/api/sessions/s-1');
-  expect(facts).toHaveLength(16);
+  expect(facts.at(-1)?.place).toBe(16);
   const played = moundView(facts.reduce(foldFact, carry), 's-1');
   expect(screen.view).toEqual(JSON.parse(JSON.stringify(played)));
   expect(screen.view?.session?.counts.all).toBe(9);
