@@ -113,5 +113,17 @@ function stopOnSignal(running) {
     process.exit(0);
   };
   for (const signal of SIGNALS) process.on(signal, onSignal);
+  if (process.env.npm_lifecycle_event !== undefined) whenOrphaned(onSignal);
   return stopAll;
+}
+
+/** An npm that is ended from outside does not pass the signal on; all that we see of it is another parent. */
+function whenOrphaned(stop) {
+  const parent = process.ppid;
+  const watch = setInterval(() => {
+    if (process.ppid === parent) return;
+    clearInterval(watch);
+    stop();
+  }, 500);
+  watch.unref();
 }

@@ -1,0 +1,1 @@
+process.exit(Number(process.argv[2]));
