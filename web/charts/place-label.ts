@@ -18,7 +18,7 @@ export interface Anchor {
 }
 
 /** Square pixels covered weigh against pixels of distance. */
-const COVERED_WEIGHS = 0.5;
+const COVERED_WEIGHS = 2;
 
 /**
  * The best place for a label of some size: inside the bounds, covering least, then nearest to its anchor. The places wished

@@ -1,4 +1,4 @@
-import { createEffect, createSignal, onCleanup, onMount } from 'solid-js';
+import { createEffect, createSignal, onCleanup } from 'solid-js';
 
 export interface Size {
   readonly width: number;
@@ -7,21 +7,19 @@ export interface Size {
 
 /** Room for a picture: measures itself, and draws again when its size or its data change. */
 export function Drawn(props: { readonly class?: string; readonly draw: (svg: SVGSVGElement, size: Size) => void }) {
-  let room!: HTMLDivElement;
-  let svg!: SVGSVGElement;
+  const [svg, setSvg] = createSignal<SVGSVGElement | null>(null);
   const [size, setSize] = createSignal<Size | null>(null);
-  onMount(() => measured(room, setSize));
   createEffect(() => {
+    const into = svg();
     const now = size();
-    if (now !== null && now.width > 0 && now.height > 0) props.draw(svg, now);
+    if (into !== null && now !== null && now.width > 0 && now.height > 0) props.draw(into, now);
   });
-  return <div ref={room} class={`drawn ${props.class ?? ''}`}><svg ref={svg} /></div>;
+  return <div ref={(room) => measured(room, setSize)} class={`drawn ${props.class ?? ''}`}><svg ref={setSvg} /></div>;
 }
 
-/** Tells the size of an element now and at each change, for as long as the component lives. */
+/** Tells the size of an element at first and at each change, for as long as the component lives. */
 export function measured(element: Element, tell: (size: Size) => void): void {
   const observer = new ResizeObserver(() => tell({ width: element.clientWidth, height: element.clientHeight }));
   observer.observe(element);
-  tell({ width: element.clientWidth, height: element.clientHeight });
   onCleanup(() => observer.disconnect());
 }

@@ -1,20 +1,18 @@
-import { createMemo, createSignal, Match, onMount, Show, Switch } from 'solid-js';
+import { createMemo, Match, Show, Switch } from 'solid-js';
 import { drawPaceRail } from '../charts/pace-rail.ts';
 import { drawSeparationPlane } from '../charts/separation-plane.ts';
 import type { MoundView, SessionView } from '../../core/facts/views.ts';
 import type { Standing } from '../standing/standing.ts';
-import { StandingFrame, StandingWord } from '../standing/frame.tsx';
-import { settingsIn } from '../settings.ts';
+import { StandingWord } from '../standing/frame.tsx';
 import { useSpeech, useWords } from '../words/use-words.tsx';
-import { Drawn, measured, type Size } from './drawn.tsx';
+import { Drawn } from './drawn.tsx';
 import { lastThrow, lastThrowWords } from './last-throw.ts';
 import { planeOf } from './plane-of.ts';
 import { railOf } from './rail-of.ts';
-import { wallSizes } from './sizes.ts';
 import { unbroken } from './unbroken.ts';
+import { WallRoom } from './wall-room.tsx';
 import { spokenWindow } from './window-words.ts';
 import { Windows } from './windows.tsx';
-import './wall.css';
 
 /** What the Wall shows of a mound, from data alone: the same live and played back. */
 export interface MoundPictureProps {
@@ -24,27 +22,16 @@ export interface MoundPictureProps {
   readonly windows: boolean;
 }
 
-/**
- * Separation plane, pace rail, last throw in words, trial and intent, count. Speaks the language around it and sizes its
- * text by its own extent, as if it filled a screen of the diagonal and distance in the address.
- */
+/** Separation plane, pace rail, last throw in words, trial and intent, count. Speaks the language around it. */
 export function MoundPicture(props: MoundPictureProps) {
-  let picture!: HTMLDivElement;
-  const [size, setSize] = createSignal<Size>({ width: 1920, height: 1080 });
-  const sizes = createMemo(() => wallSizes(size().width, size().height, settingsIn(location.search)));
-  onMount(() => measured(picture, setSize));
   return (
-    <div
-      ref={picture} class="mound-picture" classList={{ stacked: sizes().stacked, windowed: props.windows }}
-      style={{ '--text': `${sizes().textPx}px`, '--lead': `${sizes().leadPx}px`, '--frame': `${sizes().textPx * 0.22}px` }}
-      data-place={props.view.place} data-generation={props.view.generation}
-    >
-      <StandingFrame standing={props.standing}>
+    <WallRoom standing={props.standing} windows={props.windows} place={props.view.place} generation={props.view.generation}>
+      {(sizes) => (
         <Show when={props.view.session} fallback={<NoSession view={props.view} standing={props.standing} />}>
           {(session) => <SessionPicture view={props.view} session={session()} standing={props.standing} windows={props.windows} textPx={sizes().textPx} />}
         </Show>
-      </StandingFrame>
-    </div>
+      )}
+    </WallRoom>
   );
 }
 

@@ -3,7 +3,7 @@ import { mpsToKmh, mpsToMph } from '../../core/units/convert.ts';
 import type { RailData, RailThrow } from '../charts/pace-rail.ts';
 import { speedText, SPEED_UNIT } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
-import { arrivalWords, paceWords } from '../words/throw-words.ts';
+import { arrivalWords, bandWords, paceWords } from '../words/throw-words.ts';
 
 /** How many throws the rail shows. */
 const RAIL_THROWS = 12;
@@ -21,7 +21,8 @@ export function railOf(view: MoundView, speech: Speech): RailData {
   const last = shown.findLast(({ place }) => place === throws.at(-1)?.place) ?? null;
   const arrival = last === null || last.fastball ? undefined : last.separation?.arrivalS;
   const lastWords = last === null || typeof last.speedMps !== 'number' ? [] : [speedText(last.speedMps, speech), ...(typeof arrival === 'number' ? [arrivalWords(arrival, speech)] : [])];
-  const gap = last?.separation?.speedMps;
+  const gap = last === null || last.fastball ? undefined : last.separation?.speedMps;
+  const gapWords = typeof gap !== 'number' ? [] : [paceWords(gap, speech), ...(band === null ? [] : [bandWords(gap, band, speech)])];
   return {
     generation: `${view.mound} ${session?.id} ${session?.stage} ${view.generation}`,
     fastball: baseline === null ? null : { speedMps: baseline.speedMps, spreadMps: Math.max(0.2, baseline.speedSpreadMps), words: [rail.fastball, speedText(baseline.speedMps, speech)] },
@@ -31,7 +32,7 @@ export function railOf(view: MoundView, speech: Speech): RailData {
     ruling: { perSi: speech.units === 'imperial' ? mpsToMph(1) : mpsToKmh(1), unit: SPEED_UNIT[speech.units] },
     texts: {
       name: rail.name,
-      description: rail.description(lastWords.length === 0 ? rail.empty : [...lastWords, ...(typeof gap === 'number' && last?.fastball === false ? [paceWords(gap, speech)] : [])].join(', ')),
+      description: rail.description(lastWords.length === 0 ? rail.empty : [...lastWords, ...gapWords].join(', ')),
     },
   };
 }
