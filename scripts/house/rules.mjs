@@ -181,6 +181,15 @@ export const REACH_RULES = [
     bareDate: true,
     why: 'one file in the web reads the clock, so that a test can set it: web/live/clock.ts',
   },
+  {
+    id: 'simulators-have-one-clock',
+    within: ['simulators'],
+    except: ['simulators/clock.ts'],
+    globals: ['performance'],
+    members: ['Date.now', 'process.hrtime', 'process.uptime'],
+    bareDate: true,
+    why: 'a simulated throw has to come again from its printed seed, at a time that a test can set: simulators/clock.ts',
+  },
 ];
 
 /** A file with one of these words for a name has no idea of its own. */

@@ -1,16 +1,16 @@
 import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
-export const HOUSE = fileURLToPath(new URL('../..', import.meta.url));
+const HOUSE = fileURLToPath(new URL('../..', import.meta.url));
 
-export interface Ended {
+interface Ended {
   readonly code: number | null;
   readonly out: string;
   readonly err: string;
 }
 
 /** A command typed in the project's folder, as npm would run it. */
-export interface Command {
+interface Command {
   readonly said: (words: RegExp) => Promise<RegExpExecArray>;
   readonly interrupt: () => void;
   readonly ended: Promise<Ended>;
