@@ -24,6 +24,8 @@ export type Event =
 export interface Day {
   readonly hello: Omit<Hello, 'kind' | 'protocol' | 'token'>;
   readonly happenings: readonly Happening[];
+  /** The facts that come of it, as a server would store them. */
+  readonly facts: readonly Fact[];
   readonly sessions: readonly string[];
   readonly events: ReadonlySet<Event>;
 }
@@ -46,6 +48,7 @@ export function busyDay(seed: number, mound: string, shape: Shape, length: numbe
 
 class BusyDay implements Day {
   readonly happenings: Happening[] = [];
+  readonly facts: Fact[] = [];
   readonly sessions: string[] = [];
   readonly events = new Set<Event>();
   readonly hello: Day['hello'];
@@ -126,7 +129,9 @@ class BusyDay implements Day {
 
   #fold(said: Fact['said'], by: string): void {
     const place = this.#ledger.place + 1;
-    this.#ledger = foldFact(this.#ledger, { place, mound: this.#ledger.mound, atMs: 1_790_000_000_000 + place * 15_000, by, version: 1, said });
+    const fact: Fact = { place, mound: this.#ledger.mound, atMs: 1_790_000_000_000 + place * 15_000, by, version: 1, said };
+    this.facts.push(fact);
+    this.#ledger = foldFact(this.#ledger, fact);
   }
 
   #open(athlete: Athlete): void {
