@@ -6,9 +6,10 @@ import { standingOf, standingWords } from '../standing/standing.ts';
 import { Speaking, useSpeech, useWords } from '../words/use-words.tsx';
 import { DeskProvider, type Desk } from './desk.ts';
 import { Dock } from './dock/dock.tsx';
+import { PassMound } from './dock/pass-mound.tsx';
 import { Head } from './head.tsx';
 import { Opening } from './opening/opening.tsx';
-import { placeIn, placesIn, useColumns, type Place } from './places.ts';
+import { placeIn, placesIn, shownIn, useColumns, type Place } from './places.ts';
 import { createSaying } from './saying.ts';
 import { SessionPart } from './session/session.tsx';
 import { TargetPart } from './target/target.tsx';
@@ -22,11 +23,11 @@ export default function Bench(props: { readonly mound: string }) {
   const live = useMound(props.mound);
   return (
     <Speaking athlete={live.view()?.session?.athlete ?? null}>
-      <StandingFrame standing={standingOf(live.view(), live.link())}>
+      <div class="bench-screen"><StandingFrame standing={standingOf(live.view(), live.link())}>
         <Show when={live.view()} fallback={<Arriving live={live} />}>
           {(view) => <At mound={props.mound} live={live} view={view()} />}
         </Show>
-      </StandingFrame>
+      </StandingFrame></div>
     </Speaking>
   );
 }
@@ -42,17 +43,19 @@ function At(props: { readonly mound: string; readonly live: LiveMound; readonly 
   const desk: Desk = { mound: props.mound, view: () => props.view, session: () => props.view.session, ...createSaying(props.live.say) };
   const columns = useColumns();
   const [chosen, setPlace] = createSignal<Place>('throws');
-  const place = () => placeIn(columns(), chosen());
+  const closed = () => props.view.session?.closedAtMs !== null;
+  const places = () => placesIn(columns(), closed());
+  const place = () => placeIn(places(), chosen());
   const [openingAnother, setOpeningAnother] = createSignal(false);
   createEffect(() => { document.title = words().bench.frame.title(props.mound); });
   return (
     <DeskProvider value={desk}>
-      <div class="bench" data-place={place()}>
+      <div class="bench" data-shows={shownIn(columns(), place()).join(' ')}>
         <Head standing={standingOf(props.view, props.live.link())} link={props.live.link()} />
         <Switch>
           <Match when={props.view.session === null || openingAnother()}>
             <main class="one">
-              <Show when={props.view.session === null}><Unclaimed session={null} /></Show>
+              <Show when={props.view.session === null}><Unclaimed session={null} /><PassMound /></Show>
               <Opening onBack={props.view.session === null ? null : () => setOpeningAnother(false)} onOpened={() => setOpeningAnother(false)} />
             </main>
           </Match>
@@ -65,7 +68,7 @@ function At(props: { readonly mound: string; readonly live: LiveMound; readonly 
                   <TrialPart session={session()} />
                   <SessionPart session={session()} onAnother={() => setOpeningAnother(true)} />
                 </main>
-                <Dock session={session()} places={placesIn(columns())} place={place()} onPlace={setPlace} />
+                <Dock session={session()} places={places()} place={place()} onPlace={setPlace} onOpen={() => setOpeningAnother(true)} />
               </>
             )}
           </Match>

@@ -1,4 +1,4 @@
-import { For } from 'solid-js';
+import { For, Show } from 'solid-js';
 import type { DeviceState } from '../../core/facts/wire.ts';
 import type { Freshness } from '../live/link.ts';
 import { StandingWord } from '../standing/frame.tsx';
@@ -20,7 +20,7 @@ export function Head(props: { readonly standing: Standing; readonly link: Freshn
     <header class="head">
       <h1>{desk.session()?.athlete.name ?? say().nobody}</h1>
       <p class="quiet">{say().mound(desk.mound)}</p>
-      <p class="quiet device">{deviceWords(props.link.device, zone(), speech())}</p>
+      <Show when={!props.standing.kind.startsWith('device')}><p class="quiet device">{deviceWords(props.link.device, zone(), speech())}</p></Show>
       <StandingWord standing={props.standing} timeZone={zone()} />
       <nav aria-label={say().otherScreens}>
         <For each={SCREENS}>{(screen) => <a href={`/${screen}/${encodeURIComponent(desk.mound)}`}>{speech().words.start.screens[screen]}</a>}</For>

@@ -1,4 +1,4 @@
-import { For } from 'solid-js';
+import { For, Show } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
 import { Answer } from '../answer.tsx';
@@ -8,18 +8,20 @@ import { NextThrow } from './next-throw.tsx';
 import { PassMound } from './pass-mound.tsx';
 
 /** Under the thumb at all times: what the next throw is meant to be, who throws it, and the places of Bench. */
-export function Dock(props: { readonly session: SessionView; readonly places: readonly Place[]; readonly place: Place; readonly onPlace: (place: Place) => void }) {
+export function Dock(props: { readonly session: SessionView; readonly places: readonly Place[]; readonly place: Place; readonly onPlace: (place: Place) => void; readonly onOpen: () => void }) {
   const words = useWords();
   const say = () => words().bench.frame;
+  const open = () => props.session.closedAtMs === null;
   return (
     <footer class="dock">
       <div class="dock-line">
-        <NextThrow session={props.session} />
+        <Show when={open()} fallback={<p class="next-throw">{say().closedNow}</p>}><NextThrow session={props.session} /></Show>
         <PassMound />
+        <Show when={!open()}><button type="button" class="main" onClick={() => props.onOpen()}>{words().bench.session.another}</button></Show>
       </div>
       <Answer corner="intent" />
       <Answer corner="mound" />
-      <Intents session={props.session} />
+      <Show when={open()}><Intents session={props.session} /></Show>
       <nav class="places" aria-label={say().places}>
         <For each={props.places}>
           {(place) => <button type="button" class="place" aria-current={props.place === place ? 'true' : undefined} onClick={() => props.onPlace(place)}>{say().place[place]}</button>}

@@ -12,11 +12,11 @@ export function NextThrow(props: { readonly session: SessionView }) {
   return (
     <p class="next-throw">
       <span class="quiet">{say().next}</span>{' '}
-      <strong>{intent() === null ? say().sayIntent : words().trade.intent[intent()!]}</strong>{' '}
-      <Show when={trial()} fallback={<span class="quiet">{say().noTrialHere}</span>}>
+      <strong>{intent() === null ? say().sayIntent : words().trade.intent[intent()!]}</strong>
+      <Show when={trial()} fallback={<>, <span class="quiet">{say().noTrialHere}</span></>}>
         {(current) => (
           <>
-            <strong class="letter">{words().trade.trial(current().letter)}</strong> <span class="next-grip">{trialWords(current(), words())}</span>
+            , <strong class="letter">{say().trialOf(current().letter)}</strong> <span class="next-grip">{trialWords(current(), words())}</span>
           </>
         )}
       </Show>

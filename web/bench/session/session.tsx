@@ -27,13 +27,15 @@ export function SessionPart(props: { readonly session: SessionView; readonly onA
       <p class="quiet">
         {props.session.athlete.name}, {say().since(hourText(props.session.openedAtMs, props.session.timeZone, speech().language))}
       </p>
-      <h3 class="unseen">{say().stageNow}</h3>
-      <StageFields draft={stage()} units={speech().units} onDraft={(draft) => void setStage(draft)} />
-      <Answer corner="session" />
+      <Show when={props.session.closedAtMs === null}>
+        <h3 class="unseen">{say().stageNow}</h3>
+        <StageFields draft={stage()} units={speech().units} onDraft={(draft) => void setStage(draft)} />
+        <Answer corner="session" />
+      </Show>
       <Notes session={props.session} />
       <div class="session-end">
-        <button type="button" onClick={() => props.onAnother()}>{say().another}</button>
         <Show when={props.session.closedAtMs === null}>
+          <button type="button" onClick={() => props.onAnother()}>{say().another}</button>
           <AskTwice label={say().close} question={say().closeAsk(props.session.athlete.name)} yes={say().closeYes}
             onYes={() => void desk.say('mound', { kind: 'session-closed', session: props.session.id })} />
         </Show>

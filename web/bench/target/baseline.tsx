@@ -1,4 +1,4 @@
-import { Match, Switch } from 'solid-js';
+import { Match, Show, Switch } from 'solid-js';
 import type { BaselineView, SessionView } from '../../../core/facts/views.ts';
 import { dateText, hourText } from '../../words/moments.ts';
 import { speedText } from '../../words/numbers.ts';
@@ -29,8 +29,10 @@ export function Baseline(props: { readonly session: SessionView }) {
           {(baseline) => <p>{speed(baseline())}, {say().ofThisStage(speech().words.trade.stage[baseline().stage], baseline().count)}, {origin(baseline())}</p>}
         </Match>
       </Switch>
-      <AskTwice label={say().renew} question={say().renewAsk} yes={say().renewYes}
-        onYes={() => void desk.say('baseline', { kind: 'baseline-renewed', session: props.session.id, stage: props.session.stage })} />
+      <Show when={props.session.closedAtMs === null}>
+        <AskTwice label={say().renew} question={say().renewAsk} yes={say().renewYes}
+          onYes={() => void desk.say('baseline', { kind: 'baseline-renewed', session: props.session.id, stage: props.session.stage })} />
+      </Show>
       <Answer corner="baseline" />
     </section>
   );

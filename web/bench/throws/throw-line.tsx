@@ -18,7 +18,8 @@ export function ThrowLine(props: { readonly thrown: ThrowView; readonly session:
       <label for={id}>
         <span class="throw-number">{props.thrown.number}</span>
         <span class="throw-what">
-          <b>{intent()}</b> <Show when={props.thrown.trial}>{(letter) => <span class="throw-trial">{say().inTrialShort(letter())}</span>}</Show>
+          <b>{intent()}</b> <Show when={props.thrown.fastball}><span class="throw-trial">{say().fastball}</span></Show>
+          <Show when={!props.thrown.fastball && props.thrown.trial}>{(letter) => <span class="throw-trial">{say().inTrialShort(letter())}</span>}</Show>
         </span>
         <span class="throw-speed">{readingText(props.thrown.speedMps, (mps) => speedText(mps, speech()), speech())}</span>
         <span class="throw-where">{whereWords(props.thrown, speech())}</span>
@@ -40,8 +41,7 @@ function whereWords({ separation, fastball }: ThrowView, speech: Speech): string
 }
 
 function verdictWords({ miss, fastball }: ThrowView, { zone }: SessionView, speech: Speech): string {
-  if (fastball) return speech.words.bench.throws.fastball;
-  return miss === null || zone === null ? '' : missWords(miss, zone, speech);
+  return fastball || miss === null || zone === null ? '' : missWords(miss, zone, speech);
 }
 
 /** What sets this throw apart from an ordinary one. */

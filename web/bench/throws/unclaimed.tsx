@@ -18,7 +18,7 @@ export function Unclaimed(props: { readonly session: SessionView | null }) {
         <p>
           <b>{speech().words.trade.unclaimed(desk.view().unclaimed.length)}</b> <span class="quiet">{say().unclaimedFrom(hour(0), hour(-1))}</span>
         </p>
-        <Show when={props.session} fallback={<p class="quiet">{say().claimNobody}</p>}>
+        <Show when={props.session?.closedAtMs === null ? props.session : null} fallback={<p class="quiet">{say().claimNobody}</p>}>
           {(session) => <button type="button" onClick={() => claim(session())}>{say().claim(session().athlete.name)}</button>}
         </Show>
         <Answer corner="unclaimed" />

@@ -1,3 +1,4 @@
+import { Show } from 'solid-js';
 import type { Grip } from '../../../core/facts/coach.ts';
 import { useWords } from '../../words/use-words.tsx';
 import { gripWords } from './grip-words.ts';
@@ -6,6 +7,8 @@ import { gripWords } from './grip-words.ts';
 const HALF_SPREAD: Readonly<Record<Grip['spread'], number>> = { together: 9, normal: 17, wide: 29, split: 50 };
 /** How far the fingertips reach from the middle, in parts of the radius: deeper in the hand shows more finger. */
 const REACH: Readonly<Record<Grip['depth'], number>> = { fingertips: 0.94, normal: 0.66, deep: 0.36 };
+/** The ring finger lies so far beside the middle finger, in degrees; it is drawn only when it presses. */
+const RING_BESIDE = 32;
 const RADIUS = 40;
 
 /** A point of the ball's face at an angle from its top, arm side drawn to the right for a right-hander. */
@@ -18,8 +21,7 @@ function at(degrees: number, radius: number, mirror: number): readonly [number, 
 export function GripBall(props: { readonly grip: Grip; readonly hand: 'right' | 'left' }) {
   const words = useWords();
   const mirror = () => (props.hand === 'right' ? 1 : -1);
-  const finger = (side: -1 | 1) => {
-    const degrees = side * HALF_SPREAD[props.grip.spread];
+  const finger = (degrees: number) => {
     const [x1, y1] = at(degrees, RADIUS + 9, mirror());
     const [x2, y2] = at(degrees, RADIUS * REACH[props.grip.depth], mirror());
     return { x1, y1, x2, y2 };
@@ -35,8 +37,9 @@ export function GripBall(props: { readonly grip: Grip; readonly hand: 'right' | 
     <svg class="grip-ball" viewBox="-58 -58 116 116" role="img" aria-label={`${words().bench.trial.gripPicture}: ${gripWords(props.grip, words())}`}>
       <circle class="ball" r={RADIUS} />
       <g class="seams" transform={`rotate(${props.grip.tiltDeg * mirror()})`}><Seams seams={props.grip.seams} /></g>
-      <line class="digit" classList={{ pressing: presses('index') }} {...finger(-1)} />
-      <line class="digit" classList={{ pressing: presses('middle') }} {...finger(1)} />
+      <line class="digit" classList={{ pressing: presses('index') }} {...finger(-HALF_SPREAD[props.grip.spread])} />
+      <line class="digit" classList={{ pressing: presses('middle') }} {...finger(HALF_SPREAD[props.grip.spread])} />
+      <Show when={props.grip.pressure === 'ring'}><line class="digit pressing" {...finger(HALF_SPREAD[props.grip.spread] + RING_BESIDE)} /></Show>
       <line class="digit" {...thumb()} />
     </svg>
   );

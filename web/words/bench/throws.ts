@@ -7,7 +7,7 @@ export const throws = inBoth(
     none: 'No throw yet. The next one appears here.',
     select: (number: number) => `Select throw ${number}`,
     selected: (count: number) => (count === 1 ? '1 throw selected' : `${count} throws selected`),
-    allSince: 'All since',
+    allSince: 'All thrown since',
     clear: 'Clear',
     tag: 'Intent',
     tagAs: 'These throws were meant as',
