@@ -39,7 +39,8 @@ const PLANS = {
   test: EVERYTHING,
   lint: [install, ...lint],
   build: [install, build],
-  prove: [install, build, programStep('long checks', VITEST, ['run', '--config', 'vitest.prove.config.ts'])],
+  prove: [install, programStep('long checks', VITEST, ['run', '--config', 'vitest.prove.config.ts'])],
+  bench: [install, programStep('measurements', VITEST, ['run', '--config', 'vitest.bench.config.ts'])],
   screens: [install, find, build, programStep('pictures of the screens', PLAYWRIGHT, ['test', '--config', 'playwright.screens.config.ts'], withBrowser)],
   schemas: [install, build, programStep('schemas of the device protocol', ['scripts', 'schemas.mjs'])],
 };
