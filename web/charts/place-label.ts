@@ -19,10 +19,13 @@ export interface Anchor {
 
 /** Square pixels covered weigh against pixels of distance. */
 const COVERED_WEIGHS = 2;
+/** A later wish costs as much as so many heights of the label. */
+const LATER_WISH_WEIGHS = 0.1;
 
 /**
- * The best place for a label of some size: inside the bounds, covering least, then nearest to its anchor. The places wished
- * for are tried first, so that among equals a label keeps to them; then everywhere, in steps of half its height.
+ * The best place for a label of some size: inside the bounds and covering least. The places wished for are tried first, the
+ * earlier the better; where all of them cover something, every other place too, in steps of half the label's height, the
+ * nearer to its anchor the better.
  */
 export function placeLabel(size: { readonly width: number; readonly height: number }, anchor: Anchor, wishes: readonly Anchor[], bounds: Box, taken: readonly Taken[]): Box {
   const { width, height } = size;
@@ -33,16 +36,15 @@ export function placeLabel(size: { readonly width: number; readonly height: numb
   });
   let best = inside(wishes[0] ?? anchor);
   let least = Number.POSITIVE_INFINITY;
-  const consider = (place: Anchor, extra: number): void => {
-    const box = inside(place);
-    const cost = extra + away(box, anchor) + COVERED_WEIGHS * coveredArea(box, taken);
-    if (cost < least - 1e-6) [best, least] = [box, cost];
+  const consider = (box: Box, cost: number): void => {
+    const whole = cost + COVERED_WEIGHS * coveredArea(box, taken);
+    if (whole < least - 1e-6) [best, least] = [box, whole];
   };
-  for (const wish of wishes) consider(wish, 0);
+  wishes.forEach((wish, index) => consider(inside(wish), index * height * LATER_WISH_WEIGHS));
   if (coveredArea(best, taken) === 0) return best;
   const step = Math.max(4, height / 2);
   for (let y = bounds.y; y <= bounds.y + bounds.height - height; y += step) {
-    for (let x = bounds.x; x <= bounds.x + bounds.width - width; x += step) consider({ x, y }, step);
+    for (let x = bounds.x; x <= bounds.x + bounds.width - width; x += step) consider(inside({ x, y }), height + away(inside({ x, y }), anchor));
   }
   return best;
 }

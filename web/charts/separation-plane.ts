@@ -27,7 +27,7 @@ export function drawSeparationPlane(element: SVGSVGElement, data: PlaneData, opt
   const zoneLayer = layer(svg, 'zone');
   drawCloud(layer(svg, 'cloud'), data, scale);
   taken.push(...drawAxes(layer(svg, 'axes'), data, scale, options));
-  taken.push(...drawZone(zoneLayer, data, scale, options));
+  taken.push(...drawZone(zoneLayer, data, scale, textPx, bounds, taken));
   const spreadLayer = layer(svg, 'spread');
   const placed = drawMarks(layer(svg, 'marks'), data.marks, scale, options, goesOn);
   taken.push(...coveredBy(placed));

@@ -104,10 +104,10 @@ function Words(props: { readonly view: MoundView; readonly session: SessionView 
         <Show when={said().pace}>{(pace) => <p class="wall-lead wall-pace-words">{unbroken(pace())}</p>}</Show>
       </div>
       <p class="wall-count" data-all={props.session.counts.all}>
-        {speech().words.trade.throws(props.session.counts.all)}
+        <span class="wall-all">{speech().words.trade.throws(props.session.counts.all)}</span>
         <Show when={props.session.trial}>{(trial) => <span class="wall-trial-count">{speech().words.trade.inTrial(props.session.counts.trial, trial().letter)}</span>}</Show>
-        <Show when={last()?.inferred}><span>{speech().words.trade.inferred}</span></Show>
-        <Show when={props.view.unclaimed.length > 0}><span class="wall-unclaimed">{speech().words.trade.unclaimed(props.view.unclaimed.length)}</span></Show>
+        <Show when={last()?.inferred}><span class="wall-inferred">{speech().words.trade.inferred}</span></Show>
+        <Show when={props.view.unclaimed.length > 0}><span class="wall-unclaimed">{speech().words.wall.unclaimed(props.view.unclaimed.length)}</span></Show>
       </p>
     </div>
   );

@@ -15,7 +15,7 @@ export function Windows(props: { readonly view: MoundView; readonly textPx: numb
   const hits = createMemo(() => windowThrows(props.view).slice(-SHOWN_THROWS));
   return (
     <section class="wall-windows" aria-label={speech().words.wall.windows.title}>
-      <p class="wall-window-of"><span>{of().last}</span> <span class="quiet">{of().trial}</span></p>
+      <p class="wall-window-of"><span>{of().last}</span> <span class="quiet">{of().trial}</span><Show when={windowThrows(props.view).some(({ inferred }) => inferred)}> <span class="quiet wall-window-inferred">{speech().words.trade.inferred}</span></Show></p>
       <For each={trends().map(({ key }) => key)}>
         {(key) => {
           const now = () => trends().find((trend) => trend.key === key)!;

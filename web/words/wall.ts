@@ -3,6 +3,7 @@ import { inBoth } from './in-both.ts';
 export const wall = inBoth(
   {
     title: (mound: string) => `Wall of mound ${mound}`,
+    unclaimed: (count: number) => `${count} unclaimed`,
     nobody: 'Nobody has the mound',
     openOnBench: 'Open a session on Bench to begin.',
     throwFastballs: (left: number) => (left === 1 ? '1 more fastball and separation shows.' : `${left} more fastballs and separation shows.`),
@@ -45,6 +46,7 @@ export const wall = inBoth(
   },
   {
     title: (mound) => `Muro del montículo ${mound}`,
+    unclaimed: (count) => `${count} sin dueño`,
     nobody: 'Nadie tiene el montículo',
     openOnBench: 'Abra una sesión en Banca para empezar.',
     throwFastballs: (left) => (left === 1 ? 'Falta 1 recta para ver la separación.' : `Faltan ${left} rectas para ver la separación.`),
