@@ -52,7 +52,12 @@ function sentenceOf({ separation, fastball, miss }: ThrowView, session: SessionV
     ...(typeof armSideM === 'number' ? [sideWords(armSideM, speech)] : []),
     ...(showSpeed && typeof speedMps === 'number' && (miss !== null || !fastball) ? [paceWords(speedMps, speech)] : []),
   ];
-  return said.length === 0 ? null : glance.against(said.join(', '));
+  return said.length === 0 ? null : glance.against(said.map(unbroken).join(', '));
+}
+
+/** A number is not parted from its unit at the end of a line. */
+function unbroken(measure: string): string {
+  return measure.replace(/(\d) (?=\p{L})/gu, '$1\u00a0');
 }
 
 function unknownOf(thrown: ThrowView, session: SessionView, showSpeed: boolean, speech: Speech): string[] {

@@ -26,9 +26,9 @@ export function Deck(props: DeckProps) {
   const atEnd = () => props.state.playhead.applied >= props.state.checkpoints.facts.length;
   const playWord = () => (mode() !== 'paused' ? words().pause : atEnd() ? words().playAgain : words().play);
   return (
-    <section class="deck" aria-label={words().controls}>
-      <Scrubber {...props} />
-      <div class="deck-row">
+    <>
+      <section class="deck" aria-label={words().controls}>
+        <Scrubber {...props} />
         <div class="deck-buttons">
           <button type="button" class="step" aria-label={words().previous} onClick={() => props.move({ kind: 'step-throw', by: -1 })}>‹</button>
           <button type="button" class="play" onClick={() => props.move(playOrPause(props.state.playhead))}>{playWord()}</button>
@@ -38,7 +38,6 @@ export function Deck(props: DeckProps) {
               <For each={RATES}>{(rate) => <option value={rate} selected={rate === props.state.playhead.rate}>{words().times(String(rate))}</option>}</For>
             </select>
           </label>
-          <button type="button" aria-pressed={props.windows} onClick={() => props.toggleWindows()}>{words().windows}</button>
           <Show when={props.state.recording.open && mode() !== 'following'}>
             <button type="button" class="to-live" onClick={() => props.move({ kind: 'follow' })}>{words().live}</button>
           </Show>
@@ -46,10 +45,13 @@ export function Deck(props: DeckProps) {
         <p class="where"><strong>{throwWords(props.state, speech())}</strong>{' '}
           <time datetime={new Date(props.moment).toISOString()}>{dateText(props.moment, props.timeZone, speech().language)}, {timeText(props.moment, props.timeZone, speech().language)}</time>
         </p>
+      </section>
+      <section class="deck-more">
         <Quiet {...props} />
+        <button type="button" aria-pressed={props.windows} onClick={() => props.toggleWindows()}>{words().windows}</button>
         <Keys />
-      </div>
-    </section>
+      </section>
+    </>
   );
 }
 

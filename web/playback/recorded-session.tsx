@@ -11,7 +11,7 @@ export function RecordedSession(props: { readonly session: string }) {
   return (
     <Show when={session()} keyed fallback={<main class="session-list"><p class="quiet">{words().playback.loading}</p></main>}>
       {(answer) => (
-        <Switch fallback={<Unplayable sentence={answer.kind === 'refused' ? answer.sentence : words().playback.unreachable} again={() => void refetch()} />}>
+        <Switch fallback={<Unplayable sentence={answer.kind === 'refused' ? answer.sentence : words().playback.unreachable} again={answer.kind === 'silent' ? () => void refetch() : null} />}>
           <Match when={answer.kind === 'answer' && answer.value} keyed>{(recorded) => <Player recorded={recorded} />}</Match>
         </Switch>
       )}
@@ -19,11 +19,11 @@ export function RecordedSession(props: { readonly session: string }) {
   );
 }
 
-function Unplayable(props: { readonly sentence: string; readonly again: () => void }) {
+function Unplayable(props: { readonly sentence: string; readonly again: (() => void) | null }) {
   return <Speaking athlete={null}><Explained {...props} /></Speaking>;
 }
 
-function Explained(props: { readonly sentence: string; readonly again: () => void }) {
+function Explained(props: { readonly sentence: string; readonly again: (() => void) | null }) {
   const words = useWords();
   return (
     <main class="session-list">
