@@ -1,0 +1,54 @@
+import type { ThrowBody } from '../../core/facts/frames.ts';
+import { inchesToM, mphToMps } from '../../core/units/convert.ts';
+import { connectCoach, opening } from './coach.ts';
+import { connectDevice } from './device.ts';
+import type { TestServer } from './server.ts';
+
+/** The states in which a screen has to be understood. */
+export const SCENES = ['empty', 'live', 'stale', 'closed'] as const;
+export type Scene = (typeof SCENES)[number];
+
+/** Every screen of a mound and its session `s-1`, by name. */
+export const SCREENS = { wall: '/wall/north-1', bench: '/bench/north-1', glance: '/glance/north-1', playback: '/playback', recording: '/playback/s-1' } as const;
+
+function thrown(speed: number, vertical: number, armSide: number): ThrowBody {
+  return { summary: { releaseSpeed: speed, verticalBreak: vertical, horizontalBreak: -armSide, release: [-1.9, 54.5, 5.9] }, spin: { rate: 2100, tilt: 40, efficiency: 0.93 } };
+}
+
+const FASTBALLS = [[91.2, 16.1, 7.2], [91.8, 16.9, 6.4], [90.9, 15.4, 7.9], [91.5, 16.4, 6.9], [91, 15.8, 7.5]] as const;
+const FIRST_GRIP = [[84.1, 9.8, 11.2], [83.2, 8.1, 12.9], [84.4, 10.9, 10.3], [83.5, 9.1, 12.1], [83.8, 9.6, 11.8]] as const;
+const SECOND_GRIP = [[82.9, 6.4, 13.9], [82.2, 5.1, 14.8], [83, 7.3, 13.1], [82.6, 2.2, 14.6]] as const;
+
+/**
+ * Brings a mound into a scene and keeps it there until the returned function is called. In `stale` the device has been heard
+ * and is gone; screens say so once it is overdue. In the others it sends its heartbeats as a device does.
+ */
+export async function playScene(server: TestServer, scene: Scene): Promise<() => void> {
+  if (scene === 'empty') return () => {};
+  const coach = await connectCoach(server, 'north-1');
+  const device = await connectDevice(server);
+  let sequence = 0;
+  const throwAll = async (all: readonly (readonly [number, number, number])[]): Promise<void> => {
+    for (const [speed, vertical, armSide] of all) await device.throws((sequence += 1), thrown(speed, vertical, armSide));
+  };
+  await coach.say(opening('s-1'));
+  await coach.say({ kind: 'intent-set', session: 's-1', intent: 'four-seam' });
+  await throwAll(FASTBALLS);
+  await coach.say({
+    kind: 'zone-set', session: 's-1', reason: null, speedBand: { lowMps: -mphToMps(10), highMps: -mphToMps(7) },
+    zone: { kind: 'ellipse', verticalM: inchesToM(-10), armSideM: inchesToM(7), verticalRadiusM: inchesToM(3), armSideRadiusM: inchesToM(3) },
+  });
+  const grip = { seams: 'two-seam', spread: 'normal', thumbDeg: 0, pressure: 'middle', depth: 'normal', tiltDeg: 0 } as const;
+  await coach.say({ kind: 'trial-begun', session: 's-1', intent: 'changeup', grip, cue: { words: 'Throw it through the glove', focus: 'external' } });
+  await throwAll(FIRST_GRIP);
+  await coach.say({ kind: 'trial-begun', session: 's-1', intent: 'changeup', grip: { ...grip, pressure: 'ring', tiltDeg: 20 }, cue: { words: 'Throw it through the glove', focus: 'external' } });
+  await throwAll(SECOND_GRIP);
+  if (scene === 'closed') await coach.say({ kind: 'session-closed', session: 's-1' });
+  coach.close();
+  if (scene === 'stale') {
+    await device.close();
+    return () => {};
+  }
+  const beating = setInterval(() => device.sendOnly({ kind: 'heartbeat', time: 0 }), 1000);
+  return () => clearInterval(beating);
+}
