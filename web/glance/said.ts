@@ -1,5 +1,6 @@
 import { mayBeYouth } from '../../core/coaching/age.ts';
 import type { MoundView, SessionView, ThrowView } from '../../core/facts/views.ts';
+import { unbroken } from '../wall/unbroken.ts';
 import { movementText, speedText } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
 import { missWords, paceWords, sideWords, verticalWords, whatWords } from '../words/throw-words.ts';
@@ -53,11 +54,6 @@ function sentenceOf({ separation, fastball, miss }: ThrowView, session: SessionV
     ...(showSpeed && typeof speedMps === 'number' && (miss !== null || !fastball) ? [paceWords(speedMps, speech)] : []),
   ];
   return said.length === 0 ? null : glance.against(said.map(unbroken).join(', '));
-}
-
-/** A number is not parted from its unit at the end of a line. */
-function unbroken(measure: string): string {
-  return measure.replace(/(\d) (?=\p{L})/gu, '$1\u00a0');
 }
 
 function unknownOf(thrown: ThrowView, session: SessionView, showSpeed: boolean, speech: Speech): string[] {

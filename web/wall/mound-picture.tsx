@@ -82,7 +82,7 @@ function Head(props: { readonly session: SessionView; readonly standing: Standin
     <header class="wall-head">
       <h1>{props.session.athlete.name}</h1>
       <p class="wall-intent" data-intent={props.session.intent} data-trial={trialNow()?.letter}>
-        {intent()}
+        {intent()}{' '}
         <Show when={trialNow()}>{(trial) => <span class="wall-trial">{words().trade.trial(trial().letter)}</span>}</Show>
       </p>
       <StandingWord standing={props.standing} timeZone={props.session.timeZone} />
