@@ -19,6 +19,8 @@ export interface Anchor {
 
 /** Square pixels covered weigh against pixels of distance. */
 const COVERED_WEIGHS = 2;
+/** A pixel farther from what the label belongs to, against a square pixel covered twice. */
+const FAR_WEIGHS = 8;
 /** A later wish costs as much as so many heights of the label. */
 const LATER_WISH_WEIGHS = 0.1;
 
@@ -44,7 +46,7 @@ export function placeLabel(size: { readonly width: number; readonly height: numb
   if (coveredArea(best, taken) === 0) return best;
   const step = Math.max(4, height / 2);
   for (let y = bounds.y; y <= bounds.y + bounds.height - height; y += step) {
-    for (let x = bounds.x; x <= bounds.x + bounds.width - width; x += step) consider(inside({ x, y }), height + away(inside({ x, y }), anchor));
+    for (let x = bounds.x; x <= bounds.x + bounds.width - width; x += step) consider(inside({ x, y }), height + away(inside({ x, y }), anchor) * FAR_WEIGHS);
   }
   return best;
 }

@@ -8,6 +8,9 @@ import { ticksBetween } from './ticks.ts';
 /** Names longer than this go on to another line. */
 const MOST_LETTERS = 10;
 
+/** A tick's words give way to a label. */
+const TICKS_MIND = 0.1;
+
 interface Rule {
   readonly key: string;
   readonly x: number;
@@ -33,22 +36,38 @@ export function drawAxes(axes: Layer, data: PlaneData, scale: PlaneScale, { widt
     .join('text').attr('class', ({ kind }) => `${kind}-text`)
     .attr('y', ({ y }) => y).attr('text-anchor', ({ anchor }) => anchor)
     .each(function write({ text, x, kind }) {
-      writeLines(this, kind === 'tick' ? [text] : linesOf(text, MOST_LETTERS), x, textPx * 1.05, kind === 'seen' ? 'up' : 'down');
+      writeLines(this, kind === 'tick' ? [text] : linesOf(text, kind === 'end' ? lettersIn(Math.abs(x - originX), textPx) : MOST_LETTERS), x, textPx * 1.05, kind === 'seen' ? 'up' : 'down');
     });
   const lines: Taken[] = [{ x: originX - 6, y: 0, width: 12, height, minds: 0.6 }, { x: 0, y: originY - 6, width, height: 12, minds: 0.6 }];
   return [...thinned(texts.nodes()), ...lines];
 }
 
 /** Leaves out the words of a tick that would run into a name or another tick. Gives the boxes of those that stay. */
-function thinned(nodes: readonly SVGTextElement[]): Box[] {
-  const kept: Box[] = [];
+function thinned(nodes: readonly SVGTextElement[]): Taken[] {
+  const kept: Taken[] = [];
   for (const node of nodes) {
     const box = node.getBBox();
     const clashes = node.classList.contains('tick-text') && coveredArea(box, kept) > 0;
     node.classList.toggle('left-out', clashes);
-    if (!clashes) kept.push(box);
+    if (!clashes) kept.push({ ...toBox(box), minds: node.classList.contains('tick-text') ? TICKS_MIND : 1 });
   }
   return kept;
+}
+
+/** Leaves out the words of ticks that something of more weight has been written over. */
+export function giveWay(axes: Layer, written: readonly Box[]): void {
+  for (const node of axes.selectAll<SVGTextElement, unknown>('text.tick-text').nodes()) {
+    if (coveredArea(node.getBBox(), written) > 0) node.classList.add('left-out');
+  }
+}
+
+function toBox({ x, y, width, height }: Box): Box {
+  return { x, y, width, height };
+}
+
+/** How many letters fit into some pixels, never more than a name may have in one line. */
+function lettersIn(px: number, textPx: number): number {
+  return Math.min(MOST_LETTERS, Math.floor((px - textPx * 0.3) / (textPx * 0.5)));
 }
 
 function rulesOf({ ruling, texts, hasBaseline, cloud }: PlaneData, scale: PlaneScale, width: number, height: number, textPx: number): Rule[] {

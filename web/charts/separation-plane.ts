@@ -1,7 +1,7 @@
 import { select } from 'd3';
 import { continues, describe, layer } from './described.ts';
 import type { Box, Taken } from './place-label.ts';
-import { drawAxes } from './plane-axes.ts';
+import { drawAxes, giveWay } from './plane-axes.ts';
 import { coveredBy, drawCloud, drawMarks } from './plane-marks.ts';
 import { drawLetters } from './plane-letters.ts';
 import { drawMiss } from './plane-miss.ts';
@@ -26,13 +26,17 @@ export function drawSeparationPlane(element: SVGSVGElement, data: PlaneData, opt
   const taken: Taken[] = [];
   const zoneLayer = layer(svg, 'zone');
   drawCloud(layer(svg, 'cloud'), data, scale);
-  taken.push(...drawAxes(layer(svg, 'axes'), data, scale, options));
+  const axes = layer(svg, 'axes');
+  taken.push(...drawAxes(axes, data, scale, options));
   taken.push(...drawZone(zoneLayer, data, scale, textPx, bounds, taken));
   const spreadLayer = layer(svg, 'spread');
   const placed = drawMarks(layer(svg, 'marks'), data.marks, scale, options, goesOn);
   taken.push(...coveredBy(placed));
-  taken.push(...drawMiss(layer(svg, 'miss'), data, scale, options, bounds, taken));
-  taken.push(...drawSpread(spreadLayer, data.spread, scale, textPx, bounds, taken));
+  const missed = drawMiss(layer(svg, 'miss'), data, scale, options, bounds, taken);
+  taken.push(...missed);
+  const named = drawSpread(spreadLayer, data.spread, scale, textPx, bounds, taken);
+  taken.push(...named);
+  giveWay(axes, [...missed.slice(0, 1), ...named, ...coveredBy(placed)]);
   drawLetters(layer(svg, 'letters'), placed, taken, options);
   if (options.onZone !== undefined && options.handleTexts !== undefined) {
     drawHandles(layer(svg, 'handles'), data.zone, scale, { onZone: options.onZone, texts: options.handleTexts, radius: Math.max(12, textPx * 0.6) });
