@@ -56,7 +56,7 @@ export interface Settled {
   readonly gaps: readonly (readonly [number, number])[];
 }
 
-export type Whereabouts = { readonly kind: 'stored'; readonly mound: string; readonly place: number } | { readonly kind: 'refused' };
+type Whereabouts = { readonly kind: 'stored'; readonly mound: string; readonly place: number } | { readonly kind: 'refused' };
 
 /**
  * The append-only log of facts, one order per mound. Nothing in it is ever changed or removed.

@@ -6,7 +6,7 @@ import type { TestServer } from './server.ts';
 type DeviceHello = Omit<Hello, 'kind' | 'protocol' | 'token'>;
 
 /** An invented device that sees the whole flight, in feet, miles an hour and inches. */
-export const EYE: DeviceHello = {
+const EYE: DeviceHello = {
   device: 'eye-1', run: 'run-a', mound: 'north-1', sight: 'full-flight', axis: 'measured',
   units: { distance: 'ft', speed: 'mph', movement: 'in' },
 };

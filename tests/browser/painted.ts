@@ -14,7 +14,7 @@ export interface Painted {
   readonly windows: readonly string[];
 }
 
-export interface PaintedMark {
+interface PaintedMark {
   readonly place: number;
   readonly trial: string | null;
   readonly onTarget: string;

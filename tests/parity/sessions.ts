@@ -12,7 +12,7 @@ import { flown, FRAME_UNITS, frameOf, type Chance, type Shape } from './flown.ts
 type MeasuredFrame = Exclude<DeviceFrame, { kind: 'heartbeat' }>;
 
 /** One thing that happens on a mound, and the place of the newest fact after it. */
-export type Happening =
+type Happening =
   | { readonly kind: 'say'; readonly says: CoachSays; readonly place: number }
   | { readonly kind: 'frame'; readonly frame: MeasuredFrame; readonly place: number };
 

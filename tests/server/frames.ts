@@ -17,7 +17,7 @@ export function path(): ThrowBody {
   };
 }
 
-export const SOURCE: Source = {
+const SOURCE: Source = {
   device: 'eye-1', run: 'run-a', sight: 'full-flight', axis: 'none',
   units: { distance: 'm', speed: 'mph', movement: 'in' }, sequence: 1, time: 1000,
 };

@@ -1,7 +1,7 @@
 import { createSignal, onCleanup, type Accessor } from 'solid-js';
 
 /** The places of Bench. A narrow screen shows one of them, a tablet the throws and one more, a wide one the throws, the target and one more. */
-export const PLACES = ['throws', 'target', 'trial', 'session'] as const;
+const PLACES = ['throws', 'target', 'trial', 'session'] as const;
 /** In a closed session nothing can begin any more: no trial. */
 const PLACES_CLOSED = ['throws', 'target', 'session'] as const;
 export type Place = (typeof PLACES)[number];
