@@ -1,6 +1,6 @@
 import type { Layer } from './described.ts';
 import { linesOf, writeLines } from './lines.ts';
-import { coveredArea, type Box, type Taken } from './place-label.ts';
+import { coveredArea, overlap, type Box, type Taken } from './place-label.ts';
 import type { PlaneData } from './plane-data.ts';
 import { cloudRadius, type PlaneScale } from './plane-scale.ts';
 import { ticksBetween } from './ticks.ts';
@@ -54,11 +54,18 @@ function thinned(nodes: readonly SVGTextElement[]): Taken[] {
   return kept;
 }
 
-/** Leaves out the words of ticks that something of more weight has been written over. */
-export function giveWay(axes: Layer, written: readonly Box[]): void {
+/** Leaves out the words of ticks that something of more weight has been drawn over, or that the edge of a region would cut. */
+export function giveWay(axes: Layer, written: readonly Box[], regions: readonly Box[]): void {
   for (const node of axes.selectAll<SVGTextElement, unknown>('text.tick-text').nodes()) {
-    if (coveredArea(node.getBBox(), written) > 0) node.classList.add('left-out');
+    const box = node.getBBox();
+    const cut = regions.some((region) => isCut(box, region));
+    if (cut || coveredArea(box, written) > 0) node.classList.add('left-out');
   }
+}
+
+function isCut(box: Box, region: Box): boolean {
+  const shared = overlap(box, region);
+  return shared > 0 && shared < box.width * box.height * 0.99;
 }
 
 function toBox({ x, y, width, height }: Box): Box {

@@ -28,7 +28,8 @@ export function drawSeparationPlane(element: SVGSVGElement, data: PlaneData, opt
   drawCloud(layer(svg, 'cloud'), data, scale);
   const axes = layer(svg, 'axes');
   taken.push(...drawAxes(axes, data, scale, options));
-  taken.push(...drawZone(zoneLayer, data, scale, textPx, bounds, taken));
+  const zoned = drawZone(zoneLayer, data, scale, textPx, bounds, taken);
+  taken.push(...zoned);
   const spreadLayer = layer(svg, 'spread');
   const placed = drawMarks(layer(svg, 'marks'), data.marks, scale, options, goesOn);
   taken.push(...coveredBy(placed));
@@ -36,7 +37,7 @@ export function drawSeparationPlane(element: SVGSVGElement, data: PlaneData, opt
   taken.push(...missed);
   const named = drawSpread(spreadLayer, data.spread, scale, textPx, bounds, taken);
   taken.push(...named);
-  giveWay(axes, [...missed.slice(0, 1), ...named, ...coveredBy(placed)]);
+  giveWay(axes, [...missed.slice(0, 1), ...named, ...coveredBy(placed), ...zoned.slice(0, 1)], zoned.slice(1));
   drawLetters(layer(svg, 'letters'), placed, taken, options);
   if (options.onZone !== undefined && options.handleTexts !== undefined) {
     drawHandles(layer(svg, 'handles'), data.zone, scale, { onZone: options.onZone, texts: options.handleTexts, radius: Math.max(12, textPx * 0.6) });
