@@ -1,5 +1,6 @@
 import { createMemo, For, Show } from 'solid-js';
 import type { PlayheadMove } from '../../core/session/playhead.ts';
+import { FOLDED_QUIET_MS, QUIET_AFTER_MS } from '../../core/session/timeline.ts';
 import type { PlaybackState } from '../live/playback.ts';
 import { dateText, lengthText, timeText } from '../words/moments.ts';
 import { useSpeech, useWords } from '../words/use-words.tsx';
@@ -62,7 +63,7 @@ function Quiet(props: DeckProps) {
     return ((facts.at(-1)?.atMs ?? 0) - (facts[0]?.atMs ?? 0)) / 1000;
   });
   const playsS = () => (props.state.recording.timelineMs.at(-1) ?? 0) / 1000;
-  const said = () => (props.state.foldQuiet ? words().playback.folded(lengthText(wholeS()), lengthText(playsS())) : words().playback.realSpacing(lengthText(wholeS())));
+  const said = () => (props.state.foldQuiet ? words().playback.folded(String(QUIET_AFTER_MS / 1000), String(FOLDED_QUIET_MS / 1000), lengthText(wholeS()), lengthText(playsS())) : words().playback.realSpacing(lengthText(wholeS())));
   return (
     <label class="quiet-time">
       <input type="checkbox" checked={props.state.foldQuiet} onChange={(event) => props.foldQuiet(event.currentTarget.checked)} />

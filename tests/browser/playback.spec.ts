@@ -1,0 +1,252 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, type Page } from '@playwright/test';
+import type { Fact } from '../../core/facts/fact.ts';
+import type { Ledger } from '../../core/session/ledger.ts';
+import { sliceOf } from '../../core/session/recorded.ts';
+import { busyDay } from '../parity/sessions.ts';
+import { CIRCLE, easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
+import { ATHLETE, opening, type TestCoach } from './coach.ts';
+import type { TestDevice } from './device.ts';
+import type { TestServer } from './server.ts';
+import { test } from './with-server.ts';
+
+interface Recorded {
+  readonly session: string;
+  readonly carry: Ledger;
+  readonly facts: readonly Fact[];
+}
+
+/** Opened, intent, five fastballs, zone, trial, five changeups: 14 facts, throws at places 3–7 and 10–14. */
+async function sitting(coach: TestCoach, device: TestDevice, session = 's1'): Promise<void> {
+  await coach.say(opening(session));
+  await coach.say({ kind: 'intent-set', session, intent: 'four-seam' });
+  for (let sequence = 1; sequence <= 5; sequence += 1) await device.throws(sequence, easyFrame(FASTBALL));
+  await coach.say({ kind: 'zone-set', session, zone: CIRCLE, speedBand: null, reason: null });
+  await coach.say({ kind: 'trial-begun', session, intent: 'changeup', grip: null, cue: null });
+  for (const [index, worked] of WORKED_THROWS.entries()) await device.throws(6 + index, easyFrame(worked));
+}
+
+/** The server's own recording, with its facts spread over time as they are on a mound: a test cannot wait for that. */
+async function spread(page: Page, server: TestServer, everyMs: number): Promise<void> {
+  await page.route('**/api/sessions/s1', async (route) => {
+    const recorded = (await (await fetch(`${server.address}/api/sessions/s1`)).json()) as Recorded;
+    const startMs = Date.UTC(2026, 2, 14, 20, 0, 0);
+    await route.fulfill({ json: { ...recorded, facts: recorded.facts.map((fact, index) => ({ ...fact, atMs: startMs + index * everyMs })) } });
+  });
+}
+
+const player = (page: Page) => page.locator('.player');
+const scrubber = (page: Page) => page.getByRole('slider', { name: 'Place in the session' });
+const where = (page: Page) => page.locator('.where');
+
+test('an empty list says how a session comes to be recorded', async ({ page, server }) => {
+  await page.goto(`${server.address}/playback`);
+  await expect(page.getByText('No session is recorded yet.')).toBeVisible();
+  await expect(page.getByText('opens it on Bench')).toBeVisible();
+  await expectAccessible(page);
+});
+
+test('the list shows athlete, date in the session\'s own zone, stage, throws and trials, the newest first, and leads to each', async ({ page, server, coach, device }) => {
+  await sitting(coach, device);
+  await coach.say({ kind: 'session-closed', session: 's1' });
+  await coach.say({ ...opening('s2', { ...ATHLETE, id: 'ilse', name: 'Ilse Brandvold' }), timeZone: 'Pacific/Auckland' } as ReturnType<typeof opening>);
+  await page.goto(`${server.address}/playback`);
+  const rows = page.locator('tbody tr');
+  await expect(rows).toHaveCount(2);
+  const openedAtMs = (await coach.reaches(0)).session!.openedAtMs;
+  const inAuckland = new Intl.DateTimeFormat('en-US', { timeZone: 'Pacific/Auckland', day: 'numeric', month: 'short', year: 'numeric' }).format(openedAtMs);
+  await expect(rows.nth(0)).toContainText(inAuckland);
+  await expect(rows.nth(0)).toContainText(/Ilse Brandvold.*open now.*none yet.*0.*none/s);
+  await expect(rows.nth(1)).toContainText(/Wren Abelow.*Mound.*10.*A/s);
+  await expect(rows.nth(1)).not.toContainText('open now');
+  await rows.nth(1).getByRole('link').click();
+  await expect(page).toHaveURL(/\/playback\/s1/);
+  await expect(player(page)).toHaveAttribute('data-mode', 'paused');
+});
+
+test('a session that does not exist is said to be so, with the way back', async ({ page, server }) => {
+  await page.goto(`${server.address}/playback/nobody`);
+  await expect(page.getByRole('alert')).toContainText('There is no session with this id');
+  await page.getByRole('link', { name: 'All recorded sessions' }).click();
+  await expect(page).toHaveURL(/\/playback$/);
+});
+
+test.describe('a closed session', () => {
+  test.beforeEach(async ({ page, server, coach, device }) => {
+    await sitting(coach, device);
+    await coach.say({ kind: 'session-closed', session: 's1' });
+    await spread(page, server, 20_000);
+  });
+
+  test('stands paused at its start, says that it is played back and when, and is moved by keys alone', async ({ page, server }) => {
+    await page.goto(`${server.address}/playback/s1`);
+    // 20:00 UTC on 14 March is 15:00 in Chicago, where the session was.
+    await expect(page.getByRole('status')).toHaveText('Played back 15:00:00');
+    await expect(where(page)).toContainText('Before the first of 10 throws');
+    const press = (key: string): Promise<void> => page.keyboard.press(key);
+    await press('ArrowRight');
+    await expect(where(page)).toContainText('Throw 1 of 10');
+    await expect(page.getByRole('status')).toHaveText('Played back 15:00:40');
+    await press('End');
+    await expect(where(page)).toContainText('Throw 10 of 10');
+    await expect(page.getByRole('button', { name: 'Play again' })).toBeVisible();
+    await press('ArrowLeft');
+    await expect(player(page)).toHaveAttribute('data-place', '14');
+    await press('ArrowLeft');
+    await expect(player(page)).toHaveAttribute('data-place', '13');
+    await expect(page.locator('.wall-place-words')).toHaveText('2 in deep, arm side');
+    await press('Home');
+    await expect(where(page)).toContainText('Before the first');
+    await press('ArrowUp');
+    await expect(page.getByRole('combobox', { name: 'Rate' })).toHaveValue('2');
+    await press('ArrowDown');
+    await press('ArrowDown');
+    await expect(page.getByRole('combobox', { name: 'Rate' })).toHaveValue('0.5');
+    await press('w');
+    await expect(page.locator('.wall-windows')).toBeVisible();
+    await page.locator('.keys summary').click();
+    await expect(page.locator('.keys')).toContainText('play or pause');
+    await expect(page.getByRole('button', { name: 'Back to live' })).toHaveCount(0);
+  });
+
+  test('plays at the rate that is set, with quiet folded or in real spacing, and stops at its end', async ({ page, server }) => {
+    await page.clock.install({ time: new Date('2026-05-01T12:00:00Z') });
+    await page.goto(`${server.address}/playback/s1`);
+    await where(page).waitFor();
+    // 15 facts, 14 gaps of 20 s: 4:40, folded to 14 × 2 s.
+    await expect(page.locator('.quiet-time')).toContainText('Quiet over 10 s counts as 2 s: 4:40 plays in 0:28');
+    await page.keyboard.press(' ');
+    await expect(player(page)).toHaveAttribute('data-mode', 'playing');
+    await page.clock.runFor(3900);
+    await expect(player(page)).toHaveAttribute('data-place', '2');
+    await page.clock.runFor(300);
+    await expect(player(page)).toHaveAttribute('data-place', '3');
+    await page.keyboard.press(' ');
+    await page.clock.runFor(10_000);
+    await expect(player(page)).toHaveAttribute('data-place', '3');
+
+    await page.getByRole('checkbox', { name: /Fold quiet time/ }).uncheck();
+    await expect(page.locator('.quiet-time')).toContainText('Real spacing: 4:40');
+    await page.getByRole('combobox', { name: 'Rate' }).selectOption('10');
+    await page.locator('.play').click();
+    await page.clock.runFor(1900);
+    await expect(player(page)).toHaveAttribute('data-place', '3');
+    await page.clock.runFor(300);
+    await expect(player(page)).toHaveAttribute('data-place', '4');
+    await page.getByRole('combobox', { name: 'Rate' }).selectOption('50');
+    await page.clock.runFor(6000);
+    await expect(player(page)).toHaveAttribute('data-mode', 'paused');
+    await expect(player(page)).toHaveAttribute('data-place', '15');
+  });
+
+  test('the scrubber has every throw as a tick, and stays exactly where the hand has put it', async ({ page, server }) => {
+    await page.goto(`${server.address}/playback/s1`);
+    await expect(page.locator('.ticks i')).toHaveCount(10);
+    const box = (await scrubber(page).boundingBox())!;
+    await page.mouse.move(box.x + 12, box.y + box.height / 2);
+    await page.mouse.down();
+    for (const share of [0.25, 0.5, 0.7]) {
+      await page.mouse.move(box.x + 12 + share * (box.width - 24), box.y + box.height / 2);
+      const value = Number(await scrubber(page).inputValue());
+      expect(Math.abs(value / 28_000 - share)).toBeLessThan(0.01);
+      // Facts come every 2 s of the folded timeline.
+      await expect(player(page)).toHaveAttribute('data-place', String(1 + Math.floor(value / 2000)));
+    }
+    await page.mouse.up();
+    const rested = await scrubber(page).inputValue();
+    await expect(scrubber(page)).toHaveAttribute('aria-valuetext', /^Throw \d+ of 10, 15:0\d:\d\d$/);
+    expect(await scrubber(page).inputValue()).toBe(rested);
+  });
+
+  test('a link opens at its throw, paused, and the address follows the hand', async ({ page, server }) => {
+    await page.goto(`${server.address}/playback/s1?at=12`);
+    await expect(player(page)).toHaveAttribute('data-place', '12');
+    await expect(page.locator('.wall-place-words')).toHaveText('2 in glove side');
+    await page.keyboard.press('ArrowRight');
+    await expect(page).toHaveURL(/[?&]at=13\b/);
+    await page.reload();
+    await expect(player(page)).toHaveAttribute('data-place', '13');
+    await expect(player(page)).toHaveAttribute('data-mode', 'paused');
+  });
+
+  for (const [language, width, height, theme] of [['en', 1920, 1080, 'light'], ['es', 390, 844, 'dark'], ['es', 1920, 1080, 'light'], ['en', 820, 1180, 'dark']] as const) {
+    test(`passes the accessibility check in ${language} at ${width}×${height}, ${theme}`, async ({ page, server }) => {
+      await page.setViewportSize({ width, height });
+      await page.goto(`${server.address}/playback/s1?lang=${language}&theme=${theme}&at=13`);
+      await page.locator('g.mark').first().waitFor();
+      await page.locator('.keys summary').click();
+      await expectAccessible(page);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
+      await page.goto(`${server.address}/playback?lang=${language}&theme=${theme}`);
+      await page.locator('table').waitFor();
+      await expectAccessible(page);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
+    });
+  }
+});
+
+test('a session that is still open is followed until it is touched, says how far behind it is, and returns to live by one key and one button', async ({ page, server, coach, device }) => {
+  await sitting(coach, device);
+  await page.goto(`${server.address}/playback/s1`);
+  await expect(player(page)).toHaveAttribute('data-mode', 'following');
+  await expect(page.getByRole('status')).toHaveText('Live');
+  await device.throws(11, easyFrame(WORKED_THROWS[1]!));
+  await expect(where(page)).toContainText('Throw 11 of 11');
+  await expect(page.locator('.wall-place-words')).toHaveText('2 in short');
+
+  await page.keyboard.press('ArrowLeft');
+  await expect(page.getByRole('status')).toHaveText(/^Behind live by \d+:\d\d$/);
+  await device.throws(12, easyFrame(WORKED_THROWS[0]!));
+  await expect(where(page)).toContainText('Throw 10 of 12');
+  await page.keyboard.press('l');
+  await expect(where(page)).toContainText('Throw 12 of 12');
+  await expect(page.getByRole('status')).toHaveText('Live');
+  await page.keyboard.press('Home');
+  await page.getByRole('button', { name: 'Back to live' }).click();
+  await expect(player(page)).toHaveAttribute('data-mode', 'following');
+  await expect(page).not.toHaveURL(/at=/);
+
+  await coach.say({ kind: 'session-closed', session: 's1' });
+  await expect(player(page)).toHaveAttribute('data-mode', 'paused');
+  await expect(page.getByRole('status')).toHaveText(/^Played back/);
+});
+
+test('an older throw that is moved into an open session comes into the recording that is followed', async ({ page, server, coach, device }) => {
+  await coach.say(opening('s0', { ...ATHLETE, id: 'ilse', name: 'Ilse Brandvold' }));
+  await device.throws(1, easyFrame(FASTBALL));
+  await coach.say({ kind: 'session-closed', session: 's0' });
+  await coach.say(opening('s1'));
+  await page.goto(`${server.address}/playback/s1`);
+  await expect(where(page)).toContainText('No throw in this session');
+  await coach.say({ kind: 'throws-moved', places: [2], session: 's1' });
+  await expect(where(page)).toContainText('Throw 1 of 1');
+  await expect(page.locator('.wall-count')).toContainText('1 throw');
+});
+
+test('scrubbing through three hundred throws keeps up with the hand', async ({ page, server }, info) => {
+  const { facts, sessions } = busyDay(31, 'north-1', 'path', 420);
+  const session = sessions[0]!;
+  const slice = sliceOf(facts, session)!;
+  await page.route(`**/api/sessions/${session}`, (route) => route.fulfill({ json: { session, mound: 'north-1', log: 'any', ...slice } }));
+  await page.goto(`${server.address}/playback/${session}?windows=1`);
+  await page.locator('.deck').waitFor();
+  const took = await scrubber(page).evaluate((input: HTMLInputElement) => {
+    const positions = Array.from({ length: 120 }, (_, index) => (Number(input.max) * ((index * 37) % 120)) / 119);
+    return positions.map((position) => {
+      const startMs = performance.now();
+      input.value = String(position);
+      input.dispatchEvent(new Event('input', { bubbles: true }));
+      return performance.now() - startMs;
+    });
+  });
+  const sorted = took.toSorted((a, b) => a - b);
+  const median = sorted[60]!;
+  info.annotations.push({ type: 'scrub', description: `${slice.facts.length} facts; median ${median.toFixed(1)} ms, 95 % within ${sorted[113]!.toFixed(1)} ms, slowest ${sorted.at(-1)!.toFixed(1)} ms` });
+  // Two frames of a 60 Hz screen, on a machine that also runs other tests.
+  expect(median).toBeLessThan(33);
+});
+
+async function expectAccessible(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual([]);
+}
