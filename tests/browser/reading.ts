@@ -60,7 +60,9 @@ export async function readTexts(page: Page): Promise<ReadText[]> {
         if (scrolls && hold !== undefined && (box.top >= hold.bottom || box.bottom <= hold.top)) continue;
         if (covered(element, box)) continue;
         const cut = hold !== undefined && !(holder instanceof SVGElement) && !scrolls && (box.left < hold.left - 1.5 || box.right > hold.right + 1.5 || box.top < hold.top - 3 || box.bottom > hold.bottom + 3);
-        found.push({ text, left: box.left, top: box.top, right: box.right, bottom: box.bottom, capitalPx: capital, cut, role: element.className.toString() });
+        // Of a line that has been scrolled half out of sight, only what is in sight can lie over another.
+        const [top, bottom] = scrolls && hold !== undefined ? [Math.max(box.top, hold.top), Math.min(box.bottom, hold.bottom)] : [box.top, box.bottom];
+        found.push({ text, left: box.left, top, right: box.right, bottom, capitalPx: capital, cut, role: element.className.toString() });
       }
     }
     return found;

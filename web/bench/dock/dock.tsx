@@ -22,11 +22,13 @@ export function Dock(props: { readonly session: SessionView; readonly places: re
       <Answer corner="intent" />
       <Answer corner="mound" />
       <Show when={open()}><Intents session={props.session} /></Show>
-      <nav class="places" aria-label={say().places}>
-        <For each={props.places}>
-          {(place) => <button type="button" class="place" aria-current={props.place === place ? 'true' : undefined} onClick={() => props.onPlace(place)}>{say().place[place]}</button>}
-        </For>
-      </nav>
+      <Show when={props.places.length > 1}>
+        <nav class="places" aria-label={say().places}>
+          <For each={props.places}>
+            {(place) => <button type="button" class="place" aria-current={props.place === place ? 'true' : undefined} onClick={() => props.onPlace(place)}>{say().place[place]}</button>}
+          </For>
+        </nav>
+      </Show>
     </footer>
   );
 }

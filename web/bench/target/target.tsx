@@ -51,18 +51,18 @@ export function TargetPart(props: { readonly session: SessionView }) {
         </div>
       }>
         <p class="quiet">{say().dragHow}</p>
+        <form class="zone-form" noValidate onSubmit={(event) => { event.preventDefault(); setTypedTarget(); }}>
+          <ZoneFields draft={draft()} wrong={wrong()} onDraft={setTyped} />
+          <button type="button" class="plain" onClick={toggleBand}>{draft().band === null ? say().addBand : say().dropBand}</button>
+          <Show when={typed() !== null}>
+            <TextField label={say().reason} text={reason()} longest={200} onText={setReason} />
+            <div class="row">
+              <button type="submit" class="main">{say().save}</button>
+              <button type="button" onClick={letGoOfDraft}>{say().undo}</button>
+            </div>
+          </Show>
+        </form>
       </Show>
-      <form class="zone-form" noValidate onSubmit={(event) => { event.preventDefault(); setTypedTarget(); }}>
-        <ZoneFields draft={draft()} wrong={wrong()} onDraft={setTyped} />
-        <button type="button" class="plain" onClick={toggleBand}>{draft().band === null ? say().addBand : say().dropBand}</button>
-        <Show when={typed() !== null}>
-          <TextField label={say().reason} text={reason()} longest={200} onText={setReason} />
-          <div class="row">
-            <button type="submit" class="main">{say().save}</button>
-            <button type="button" onClick={letGoOfDraft}>{say().undo}</button>
-          </div>
-        </Show>
-      </form>
       <Baseline session={props.session} />
     </section>
   );

@@ -9,12 +9,16 @@ import { useDesk } from '../desk.ts';
 
 const TEXT_PX = 15;
 
-/** The Wall's plane with a zone that can be moved. While it moves, the old miss is not drawn: it belongs to the zone that was. */
+/**
+ * The Wall's plane with a zone that can be moved. While it moves, the old miss is not drawn: it belongs to the zone that was.
+ * The zone is not named in the picture, where its handles are: the heading above names it.
+ */
 export function ZonePlane(props: { readonly session: SessionView; readonly zone: TargetZone | null; readonly onZone: (zone: TargetZone, letGo: boolean) => void }) {
   const desk = useDesk();
   const speech = useSpeech();
   const data = createMemo(() => {
-    const plane = planeOf(desk.view(), speech());
+    const wall = planeOf(desk.view(), speech());
+    const plane = { ...wall, texts: { ...wall.texts, target: '' } };
     return props.zone === props.session.zone ? plane : { ...plane, zone: props.zone, miss: null };
   });
   return (

@@ -1,7 +1,7 @@
 import { createUniqueId, For, Show } from 'solid-js';
 import type { SessionView, ThrowView } from '../../../core/facts/views.ts';
 import { readingText, speedText } from '../../words/numbers.ts';
-import { missWords, sideWords, verticalWords } from '../../words/throw-words.ts';
+import { bandWords, missWords, sideWords, verticalWords } from '../../words/throw-words.ts';
 import type { Speech } from '../../words/speech.ts';
 import { useSpeech } from '../../words/use-words.tsx';
 import { ThrowMark } from './throw-mark.tsx';
@@ -45,15 +45,23 @@ function verdictWords({ miss, fastball }: ThrowView, { zone }: SessionView, spee
 }
 
 /** What sets this throw apart from an ordinary one. */
-function marksOf(thrown: ThrowView, session: SessionView, { words }: Speech): string[] {
+function marksOf(thrown: ThrowView, session: SessionView, speech: Speech): string[] {
+  const { words } = speech;
   const say = words.bench.throws;
   return [
     ...(thrown.excluded === null ? [] : [say.excludedBecause(thrown.excluded)]),
     ...(thrown.stage === session.stage ? [] : [words.trade.stage[thrown.stage]]),
+    ...paceOff(thrown, session, speech),
     ...(thrown.corrected ? [say.corrected] : []),
     ...(thrown.inferred ? [say.inferred] : []),
     ...(thrown.taggedLater ? [say.taggedLater] : []),
     ...(thrown.problem === null ? [] : [words.measures.missing.problem]),
     ...session.notes.filter(({ place }) => place === thrown.place).map(({ text }) => say.noteShown(text)),
   ];
+}
+
+/** Only a pace outside its band is worth a word here. */
+function paceOff({ fastball, miss, separation }: ThrowView, { speedBand }: SessionView, speech: Speech): string[] {
+  if (fastball || miss?.paceOnTarget !== false || speedBand === null || typeof separation?.speedMps !== 'number') return [];
+  return [bandWords(separation.speedMps, speedBand, speech)];
 }

@@ -11,23 +11,26 @@ export function TrialList(props: { readonly session: SessionView }) {
   const say = () => words().bench.trial;
   const resume = (letter: string) => void desk.say('trial', { kind: 'trial-resumed', session: props.session.id, trial: letter });
   return (
-    <ol class="trials" aria-label={say().trials}>
-      <For each={[...props.session.trials].reverse()} fallback={<li class="quiet">{say().noTrials}</li>}>
-        {(trial) => {
-          const isNow = () => props.session.trial?.letter === trial.letter;
-          return (
-            <li aria-current={isNow() ? 'true' : undefined}>
-              <b class="letter">{trial.letter}</b>
-              <p>
-                {words().trade.intent[trial.intent]}, {trialWords(trial, words())} <span class="quiet">{say().countInTrial(trial.count)}</span>
-              </p>
-              <Show when={!isNow()} fallback={<span class="now">{say().now}</span>}>
-                <button type="button" aria-label={say().resume(trial.letter)} onClick={() => resume(trial.letter)}>{say().resumeShort}</button>
-              </Show>
-            </li>
-          );
-        }}
-      </For>
-    </ol>
+    <>
+      <ol class="trials" aria-label={say().trials}>
+        <For each={[...props.session.trials].reverse()} fallback={<li class="quiet">{say().noTrials}</li>}>
+          {(trial) => {
+            const isNow = () => props.session.trial?.letter === trial.letter;
+            return (
+              <li aria-current={isNow() ? 'true' : undefined}>
+                <b class="letter">{trial.letter}</b>
+                <p>
+                  {words().trade.intent[trial.intent]}, {trialWords(trial, words())} <span class="quiet">{say().countInTrial(trial.count)}</span>
+                </p>
+                <Show when={!isNow()} fallback={<span class="now">{say().now}</span>}>
+                  <button type="button" aria-label={say().resume(trial.letter)} onClick={() => resume(trial.letter)}>{say().resumeShort}</button>
+                </Show>
+              </li>
+            );
+          }}
+        </For>
+      </ol>
+      <Show when={props.session.trials.length > 1}><p class="quiet blocks">{say().blocks}</p></Show>
+    </>
   );
 }

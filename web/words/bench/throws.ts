@@ -37,7 +37,6 @@ export const throws = inBoth(
     claim: (name: string) => `Claim for ${name}`,
     claimNobody: 'Open a session to claim them.',
     unclaimedFrom: (first: string, last: string) => `thrown ${first} to ${last}`,
-    otherStage: (stage: string) => stage,
     more: (count: number) => `Show ${count} earlier`,
   },
   {
@@ -75,7 +74,6 @@ export const throws = inBoth(
     claim: (name) => `Asignar a ${name}`,
     claimNobody: 'Abra una sesión para asignarlos.',
     unclaimedFrom: (first, last) => `lanzados de ${first} a ${last}`,
-    otherStage: (stage) => stage,
     more: (count) => `Mostrar ${count} anteriores`,
   },
 );
