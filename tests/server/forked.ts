@@ -1,0 +1,44 @@
+import { fork, type ChildProcess } from 'node:child_process';
+import { once } from 'node:events';
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { onTestFinished } from 'vitest';
+
+const MAIN = fileURLToPath(new URL('../../dist/node/server/main.js', import.meta.url));
+
+interface Ended {
+  readonly code: number | null;
+  readonly signal: NodeJS.Signals | null;
+  readonly errors: string;
+}
+
+type FirstWord = { readonly kind: 'ready'; readonly address: string; readonly tokenFile: string } | { readonly kind: 'failed'; readonly sentence: string };
+
+export interface ForkedServer {
+  readonly child: ChildProcess;
+  /** What it says to the program that started it. */
+  readonly firstWord: Promise<FirstWord>;
+  readonly ended: Promise<Ended>;
+}
+
+/** The built server as a process of its own, killed with the test at the latest. */
+export function forkServer(args: readonly string[]): ForkedServer {
+  if (!existsSync(MAIN)) throw new Error(`${MAIN} is missing; run npm run build first.`);
+  const child = fork(MAIN, args, { stdio: ['ignore', 'ignore', 'pipe', 'ipc'] });
+  onTestFinished(() => void child.kill('SIGKILL'));
+  let errors = '';
+  child.stderr!.on('data', (text: Buffer) => {
+    errors += text.toString('utf8');
+  });
+  const ended = Promise.all([once(child, 'exit'), once(child.stderr!, 'close')]).then(([[code, signal]]): Ended => ({ code, signal, errors }));
+  const said = new Promise<FirstWord>((resolve) => child.once('message', (message) => resolve(message as FirstWord)));
+  const died = ended.then(({ code, signal, errors: last }): FirstWord => ({ kind: 'failed', sentence: `The server ended without a word (code ${code}, signal ${signal}): ${last}` }));
+  return { child, firstWord: Promise.race([said, died]), ended };
+}
+
+export async function readyServer(args: readonly string[]): Promise<ForkedServer & { readonly address: string; readonly tokenFile: string }> {
+  const server = forkServer(args);
+  const word = await server.firstWord;
+  if (word.kind === 'failed') throw new Error(word.sentence);
+  return { ...server, address: word.address, tokenFile: word.tokenFile };
+}
