@@ -1,7 +1,7 @@
 /** Quiet longer than this can be folded: it says nothing but that nobody threw. House rule. */
-const QUIET_AFTER_MS = 10_000;
+export const QUIET_AFTER_MS = 10_000;
 /** What a folded quiet counts as. House rule. */
-const FOLDED_QUIET_MS = 2_000;
+export const FOLDED_QUIET_MS = 2_000;
 
 /**
  * When each fact comes in playback, in milliseconds from the first: the real spacing, or with quiet folded. The order is
