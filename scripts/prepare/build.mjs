@@ -3,7 +3,7 @@ import { fingerprint, readStamp } from './fingerprint.mjs';
 import { inRoot, ROOT } from './places.mjs';
 import { runScript } from './process.mjs';
 import { withProgress } from './progress.mjs';
-import { Trouble } from './trouble.mjs';
+import { showOutput, Trouble } from './trouble.mjs';
 
 const INPUTS = ['core', 'server', 'simulators', 'web', 'tsconfig.json', 'tsconfig.build.json', 'vite.config.ts', 'package-lock.json'];
 const STAMP = inRoot('dist', '.built');
@@ -51,7 +51,7 @@ async function buildPart(name, make) {
   const { code, output } = await make(fresh);
   if (code !== 0) {
     rmSync(fresh, { recursive: true, force: true });
-    process.stderr.write(output);
+    showOutput(output);
     throw new Trouble(`The build of dist/${name} failed; the compiler says where above.`);
   }
   const place = inRoot('dist', name);

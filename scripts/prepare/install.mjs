@@ -3,7 +3,7 @@ import { fingerprint, readStamp } from './fingerprint.mjs';
 import { inRoot, ROOT } from './places.mjs';
 import { runNpm } from './process.mjs';
 import { withProgress } from './progress.mjs';
-import { Trouble } from './trouble.mjs';
+import { showOutput, Trouble } from './trouble.mjs';
 
 const STAMP = inRoot('node_modules', '.offpace-installed');
 
@@ -21,7 +21,7 @@ export async function installWhatIsMissing() {
 async function install() {
   const { code, output } = await runNpm(['ci', '--no-fund', '--no-audit']);
   if (code === 0) return;
-  process.stderr.write(`${output.trim().split('\n').slice(0, SHOWN_LINES).join('\n')}\n`);
+  showOutput(output, SHOWN_LINES);
   throw new Trouble('The packages could not be installed; npm says why above: check the network and the free disk space, then try again.');
 }
 

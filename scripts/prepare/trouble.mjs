@@ -1,3 +1,5 @@
+import { stripVTControlCharacters } from 'node:util';
+
 /** Something a person can mend: shown as one sentence, never as a stack trace. */
 export class Trouble extends Error {
   /**
@@ -23,4 +25,14 @@ export async function withoutStackTraces(command) {
     process.stderr.write(`${error.message}\n`);
     process.exit(error.exitCode);
   }
+}
+
+/**
+ * What a failed tool said, without the lines that only tell where in the tool's own code it was.
+ * @param {string} output
+ * @param {number} [mostLines]
+ */
+export function showOutput(output, mostLines = 200) {
+  const told = stripVTControlCharacters(output).trim().split('\n').filter((line) => !/^(?:npm error)?\s+at .+[:)]/.test(line));
+  process.stderr.write(`${told.slice(0, mostLines).join('\n')}\n`);
 }
