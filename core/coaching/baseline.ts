@@ -1,5 +1,5 @@
 import type { Stage } from '../facts/vocabulary.ts';
-import type { Reading } from '../facts/views.ts';
+import type { BaselineView, Reading } from '../facts/views.ts';
 import { hodgesLehmann } from '../statistics/centre.ts';
 import { correctedMad } from '../statistics/spread.ts';
 
@@ -18,23 +18,11 @@ export interface FastballReading {
   readonly releaseArmSideM: Reading;
 }
 
-/** The athlete's own fastball: robust centre and spread. */
-export interface FastballBaseline {
-  readonly number: number;
-  readonly stage: Stage;
-  readonly count: number;
-  /** Place of the fact that completed or renewed it: it holds from there on. */
+/** The athlete's own fastball as a view says it, before rounding, and from where in the log it holds. */
+export type FastballBaseline = Omit<BaselineView, 'kind' | 'origin'> & {
+  /** Place of the fact that completed or renewed it. */
   readonly sincePlace: number;
-  readonly atMs: number;
-  readonly speedMps: number;
-  readonly speedSpreadMps: number;
-  readonly verticalM: number;
-  readonly armSideM: number;
-  readonly flightTimeS: Reading;
-  readonly releaseHeightM: Reading;
-  readonly releaseArmSideM: Reading;
-  readonly cloud: readonly (readonly [number, number])[];
-}
+};
 
 /**
  * The baselines of one stage in a session, oldest first: one from the first five fastballs, and one for each renewal,

@@ -2,7 +2,7 @@ import { STAGE_HAS_PLATE, type Hand, type Stage } from '../facts/vocabulary.ts';
 import type { Source } from '../facts/fact.ts';
 import type { ThrowBody } from '../facts/frames.ts';
 import { toSi, type MeasuredThrow } from '../facts/si.ts';
-import type { Reading } from '../facts/views.ts';
+import type { Reading, ThrowView } from '../facts/views.ts';
 import { standardAirDensityKgM3 } from '../flight/air.ts';
 import { verticalApproachRad } from '../flight/approach.ts';
 import { flightTimeFromSpeedS } from '../flight/arrival.ts';
@@ -21,24 +21,12 @@ export const SCIENCE_VERSION = 1;
 /** Where a device does not send the extension: 5.5 ft in front of the rubber, so 55 ft from the rear point of the plate on a full mound. */
 const ASSUMED_EXTENSION_M = feetToM(5.5);
 
-/** One throw in numbers: SI, arm side positive for either hand, and the reason where there is none. */
-export interface AnalysedThrow {
-  readonly problem: string | null;
-  readonly inferred: boolean;
-  readonly speedMps: Reading;
-  readonly verticalM: Reading;
-  readonly armSideM: Reading;
-  readonly flightTimeS: Reading;
-  readonly releaseHeightM: Reading;
-  readonly releaseArmSideM: Reading;
-  readonly plateHeightM: Reading;
-  readonly plateRightM: Reading;
-  readonly verticalApproachRad: Reading;
-  readonly spinRpm: Reading;
-  readonly tiltRad: Reading;
-  readonly efficiency: Reading;
-  readonly standardErrors: { readonly verticalM: number; readonly armSideM: number } | null;
-}
+/** One throw in numbers: what a view says of it from its measurement alone, before rounding. */
+export type AnalysedThrow = Pick<
+  ThrowView,
+  | 'problem' | 'inferred' | 'speedMps' | 'verticalM' | 'armSideM' | 'flightTimeS' | 'releaseHeightM' | 'releaseArmSideM'
+  | 'plateHeightM' | 'plateRightM' | 'verticalApproachRad' | 'spinRpm' | 'tiltRad' | 'efficiency' | 'standardErrors'
+>;
 
 export interface Circumstances {
   /** Null for an unclaimed throw: arm side is then not defined. */

@@ -1,3 +1,4 @@
+import { DEFAULT_DISTANCE_M } from '../facts/vocabulary.ts';
 import { analyseThrow, type AnalysedThrow } from './analyse.ts';
 import type { SessionEntry, ThrowEntry } from './ledger.ts';
 
@@ -10,7 +11,7 @@ const remembered = new WeakMap<object, Map<string, AnalysedThrow>>();
 /** A throw as its session sees it; `owner` is null for an unclaimed throw, which is read as from a mound. */
 export function analysisOf(entry: ThrowEntry, owner: SessionEntry | null): AnalysedThrow {
   const tags = owner === null ? undefined : entry.tags[owner.id];
-  const circumstances = { hand: owner?.athlete.hand ?? null, stage: tags?.stage ?? 'mound', distanceM: tags?.distanceM ?? UNCLAIMED_DISTANCE_M } as const;
+  const circumstances = { hand: owner?.athlete.hand ?? null, stage: tags?.stage ?? 'mound', distanceM: tags?.distanceM ?? DEFAULT_DISTANCE_M.mound } as const;
   const key = `${circumstances.hand}/${circumstances.stage}/${circumstances.distanceM}/${entry.source.sight}/${entry.source.axis}`;
   const known = remembered.get(entry.body) ?? new Map<string, AnalysedThrow>();
   remembered.set(entry.body, known);
@@ -18,5 +19,3 @@ export function analysisOf(entry: ThrowEntry, owner: SessionEntry | null): Analy
   known.set(key, found);
   return found;
 }
-
-const UNCLAIMED_DISTANCE_M = 18.4404;
