@@ -1,8 +1,10 @@
 import { createEffect, createSignal, Match, Show, Switch } from 'solid-js';
+import type { Athlete } from '../../core/facts/coach.ts';
 import type { MoundView } from '../../core/facts/views.ts';
 import { useMound, type LiveMound } from '../live/use-mound.ts';
 import { StandingFrame } from '../standing/frame.tsx';
 import { standingOf, standingWords } from '../standing/standing.ts';
+import { chooseLanguage } from '../words/language.ts';
 import { Speaking, useSpeech, useWords } from '../words/use-words.tsx';
 import { DeskProvider, type Desk } from './desk.ts';
 import { Dock } from './dock/dock.tsx';
@@ -22,7 +24,7 @@ import './bench.css';
 export default function Bench(props: { readonly mound: string }) {
   const live = useMound(props.mound);
   return (
-    <Speaking athlete={live.view()?.session?.athlete ?? null}>
+    <Speaking athlete={inCoachsLanguage(live.view()?.session?.athlete ?? null)}>
       <div class="bench-screen"><StandingFrame standing={standingOf(live.view(), live.link())}>
         <Show when={live.view()} fallback={<Arriving live={live} />}>
           {(view) => <At mound={props.mound} live={live} view={view()} />}
@@ -30,6 +32,11 @@ export default function Bench(props: { readonly mound: string }) {
       </StandingFrame></div>
     </Speaking>
   );
+}
+
+/** Bench speaks the language of who holds it, in the units of who throws: two athletes who alternate do not change the coach's language. */
+function inCoachsLanguage(athlete: Athlete | null): Athlete | null {
+  return athlete === null ? null : { ...athlete, language: chooseLanguage(null, null, navigator.languages) };
 }
 
 /** Before the first view has come. */

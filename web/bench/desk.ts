@@ -4,15 +4,15 @@ import type { MoundView, SessionView } from '../../core/facts/views.ts';
 import type { Refusal } from '../../core/facts/wire.ts';
 
 /** Where on Bench something was said, so that waiting and refusals show beside it. */
-export type Corner = 'intent' | 'mound' | 'opening' | 'session' | 'target' | 'baseline' | 'trial' | 'throws' | 'unclaimed' | 'notes';
+export type Corner = 'intent' | 'mound' | 'opening' | 'session' | 'closing' | 'target' | 'baseline' | 'trial' | 'throws' | 'unclaimed' | 'notes';
 
 /** What every part of Bench needs: what the server shows, and a way to say something. */
 export interface Desk {
   readonly mound: string;
   readonly view: Accessor<MoundView>;
   readonly session: Accessor<SessionView | null>;
-  /** Says a fact; true once it is on disk. A refusal shows in its corner. */
-  readonly say: (corner: Corner, says: CoachSays) => Promise<boolean>;
+  /** Says a fact; gives its place in the log once it is on disk, null when it was refused. A refusal shows in its corner. */
+  readonly say: (corner: Corner, says: CoachSays) => Promise<number | null>;
   readonly waiting: (corner: Corner) => boolean;
   readonly refusal: (corner: Corner) => Refusal | null;
   readonly dismiss: (corner: Corner) => void;

@@ -18,7 +18,7 @@ export function createSaying(send: (says: CoachSays) => Promise<SayReply>): Pick
     setSaid(corner, { waiting: of(corner).waiting + 1, refusal: null });
     const reply = await send(says);
     setSaid(corner, { waiting: of(corner).waiting - 1, refusal: reply.kind === 'refused' ? reply : of(corner).refusal });
-    return reply.kind === 'stored';
+    return reply.kind === 'stored' ? reply.place : null;
   };
 
   return {

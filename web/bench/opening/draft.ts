@@ -1,8 +1,10 @@
 import type { Athlete } from '../../../core/facts/coach.ts';
 import { DEFAULT_DISTANCE_M, type Effort, type Stage } from '../../../core/facts/vocabulary.ts';
 
-/** What has been typed about somebody new; nothing of it is a fact yet. */
+/** What has been typed about somebody; nothing of it is a fact before a session opens. */
 export interface AthleteDraft {
+  /** Of a known athlete whose details are corrected; null for somebody new. */
+  readonly id: string | null;
   readonly name: string;
   readonly hand: Athlete['hand'] | null;
   readonly birthYear: string;
@@ -25,7 +27,12 @@ const YOUNGEST = 4;
 export const STAGE_AT_FIRST: StageDraft = { stage: 'mound', distanceM: DEFAULT_DISTANCE_M.mound, effort: 'full' };
 
 export function emptyDraft(units: Athlete['units'], language: Athlete['language']): AthleteDraft {
-  return { name: '', hand: null, birthYear: '', mainFastball: 'four-seam', units, language };
+  return { id: null, name: '', hand: null, birthYear: '', mainFastball: 'four-seam', units, language };
+}
+
+/** What is known of an athlete, to be corrected. */
+export function draftOf(athlete: Athlete): AthleteDraft {
+  return { ...athlete, birthYear: String(athlete.birthYear) };
 }
 
 export function lastBirthYear(yearNow: number): number {
@@ -40,11 +47,11 @@ export function athleteFrom(draft: AthleteDraft, fresh: string, yearNow: number)
   const birthYear = Number(draft.birthYear);
   if (!Number.isInteger(birthYear) || birthYear < FIRST_BIRTH_YEAR || birthYear > lastBirthYear(yearNow)) return { missing: 'birthYear' };
   const { hand, mainFastball, units, language } = draft;
-  return { athlete: { id: idOf(name, fresh), name, hand, birthYear, mainFastball, units, language } };
+  return { athlete: { id: draft.id ?? idOf(name, fresh), name, hand, birthYear, mainFastball, units, language } };
 }
 
 /** A name that may stand in an address: what is readable of a person's name, and enough of a fresh id that two namesakes stay apart. */
 export function idOf(name: string, fresh: string): string {
-  const plain = name.normalize('NFKD').toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 40);
+  const plain = name.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 40);
   return `${plain === '' ? 'a' : plain}-${fresh.slice(0, 8)}`;
 }

@@ -8,7 +8,7 @@ import { ArmCare } from '../session/arm-care.tsx';
 import { StageFields } from '../fields/stage-fields.tsx';
 import { useDesk } from '../desk.ts';
 import { fetchedList } from '../fetched.ts';
-import { athleteFrom, emptyDraft, idOf, STAGE_AT_FIRST } from './draft.ts';
+import { athleteFrom, draftOf, emptyDraft, idOf, STAGE_AT_FIRST, type AthleteDraft } from './draft.ts';
 import { KnownAthletes } from './known-athletes.tsx';
 import { NewAthlete } from './new-athlete.tsx';
 
@@ -31,13 +31,19 @@ export function Opening(props: { readonly onBack: (() => void) | null; readonly 
     return part === 'athlete' ? null : part;
   };
 
+  const describe = (from: AthleteDraft) => {
+    setDraft(from);
+    setMissing(null);
+    setSomeoneNew(true);
+  };
   const open = async () => {
     const wanted = isNew() ? athleteFrom(draft(), freshId(), yearNow()) : chosen() === null ? { missing: 'athlete' as const } : { athlete: chosen()! };
     setMissing('missing' in wanted ? wanted.missing : null);
     if ('missing' in wanted) return;
     const { athlete } = wanted;
     const timeZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
-    if (await desk.say('opening', { kind: 'session-opened', session: idOf(athlete.name, freshId()), athlete, timeZone, ...stage() })) props.onOpened();
+    const place = await desk.say('opening', { kind: 'session-opened', session: idOf(athlete.name, freshId()), athlete, timeZone, ...stage() });
+    if (place !== null) props.onOpened();
   };
 
   return (
@@ -55,7 +61,12 @@ export function Opening(props: { readonly onBack: (() => void) | null; readonly 
           <p>{say().athletesUnknown} <button type="button" class="plain" onClick={() => void refetch()}>{say().again}</button></p>
         </Match>
       </Switch>
-      <Show when={!isNew()}><button type="button" class="plain" onClick={() => setSomeoneNew(true)}>{say().someone}</button></Show>
+      <Show when={!isNew()}>
+        <div class="row more">
+          <button type="button" class="plain" onClick={() => describe(emptyDraft(speech().units, speech().language))}>{say().someone}</button>
+          <Show when={chosen()}>{(athlete) => <button type="button" class="plain" onClick={() => describe(draftOf(athlete()))}>{say().correct(athlete().name)}</button>}</Show>
+        </div>
+      </Show>
       <StageFields draft={stage()} units={isNew() ? draft().units : chosen()?.units ?? speech().units} onDraft={setStage} />
       <div class="opening-end">
         <Answer corner="opening" />

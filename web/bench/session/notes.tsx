@@ -14,7 +14,9 @@ export function Notes(props: { readonly session: SessionView }) {
   const [text, setText] = createSignal('');
   const write = async () => {
     const words = text().trim();
-    if (words !== '' && (await desk.say('notes', { kind: 'note-written', session: props.session.id, text: words, place: null }))) setText('');
+    if (words === '') return;
+    const place = await desk.say('notes', { kind: 'note-written', session: props.session.id, text: words, place: null });
+    if (place !== null) setText('');
   };
   const about = (note: NoteView) => {
     const thrown = desk.view().throws.find(({ place }) => place === note.place);

@@ -1,9 +1,10 @@
-import { createSignal, Show } from 'solid-js';
+import { Show } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { hourText } from '../../words/moments.ts';
 import { useSpeech } from '../../words/use-words.tsx';
 import { Answer } from '../answer.tsx';
 import { useDesk } from '../desk.ts';
+import { createOnItsWay } from '../on-its-way.ts';
 import { AskTwice } from '../fields/ask-twice.tsx';
 import { StageFields } from '../fields/stage-fields.tsx';
 import type { StageDraft } from '../opening/draft.ts';
@@ -14,13 +15,9 @@ export function SessionPart(props: { readonly session: SessionView; readonly onA
   const desk = useDesk();
   const speech = useSpeech();
   const say = () => speech().words.bench.session;
-  const [restage, setRestage] = createSignal<StageDraft | null>(null);
-  const stage = (): StageDraft => restage() ?? { stage: props.session.stage, distanceM: props.session.distanceM, effort: props.session.effort };
-  const setStage = async (draft: StageDraft) => {
-    setRestage(draft);
-    await desk.say('session', { kind: 'stage-set', session: props.session.id, ...draft });
-    setRestage(null);
-  };
+  const underway = createOnItsWay<StageDraft>(() => desk.view().place);
+  const stage = (): StageDraft => underway.value() ?? { stage: props.session.stage, distanceM: props.session.distanceM, effort: props.session.effort };
+  const setStage = (draft: StageDraft) => void underway.send(draft, desk.say('session', { kind: 'stage-set', session: props.session.id, ...draft }));
   return (
     <section class="part session" aria-labelledby="session-title">
       <h2 id="session-title">{speech().words.bench.frame.place.session}</h2>
@@ -29,7 +26,7 @@ export function SessionPart(props: { readonly session: SessionView; readonly onA
       </p>
       <Show when={props.session.closedAtMs === null}>
         <h3 class="unseen">{say().stageNow}</h3>
-        <StageFields draft={stage()} units={speech().units} onDraft={(draft) => void setStage(draft)} />
+        <StageFields draft={stage()} units={speech().units} onDraft={setStage} />
         <Answer corner="session" />
       </Show>
       <Notes session={props.session} />
@@ -37,9 +34,9 @@ export function SessionPart(props: { readonly session: SessionView; readonly onA
         <Show when={props.session.closedAtMs === null}>
           <button type="button" onClick={() => props.onAnother()}>{say().another}</button>
           <AskTwice label={say().close} question={say().closeAsk(props.session.athlete.name)} yes={say().closeYes}
-            onYes={() => void desk.say('mound', { kind: 'session-closed', session: props.session.id })} />
+            onYes={() => void desk.say('closing', { kind: 'session-closed', session: props.session.id })} />
         </Show>
-        <Answer corner="mound" />
+        <Answer corner="closing" />
       </div>
     </section>
   );

@@ -5,32 +5,36 @@ import { useSpeech } from '../../words/use-words.tsx';
 import { Answer } from '../answer.tsx';
 import { useDesk } from '../desk.ts';
 import { TextField } from '../fields/text-field.tsx';
+import { createOnItsWay } from '../on-its-way.ts';
 import { Baseline } from './baseline.tsx';
 import { ZonePlane } from './zone-plane.tsx';
 import { ZoneFields } from './zone-fields.tsx';
-import { draftOf, STARTING_BAND, STARTING_ZONE, zoneFrom, type ZoneDraft, type ZonePart } from './zone-draft.ts';
+import { draftOf, STARTING_BAND, STARTING_ZONE, sameTarget, zoneFrom, type ZoneDraft, type ZonePart } from './zone-draft.ts';
 
 /** The target: dragged on the plane, or set in numbers. What is drawn is the server's, but for a zone under the finger or on its way. */
 export function TargetPart(props: { readonly session: SessionView }) {
   const desk = useDesk();
   const speech = useSpeech();
   const say = () => speech().words.bench.target;
-  const [underFinger, setUnderFinger] = createSignal<TargetZone | null>(null);
+  const underway = createOnItsWay<TargetZone>(() => desk.view().place);
   const [typed, setTyped] = createSignal<ZoneDraft | null>(null);
   const [wrong, setWrong] = createSignal<ZonePart | null>(null);
   const [reason, setReason] = createSignal('');
-  const zone = () => underFinger() ?? props.session.zone;
+  const zone = () => underway.value() ?? props.session.zone;
   const draft = () => typed() ?? draftOf(zone() ?? STARTING_ZONE, props.session.speedBand, speech().units);
   const letGoOfDraft = () => { setTyped(null); setWrong(null); setReason(''); };
-  // A target set at another tablet, or another athlete, replaces whatever was half typed here.
+  let sent: { readonly zone: TargetZone; readonly band: SpeedBand | null } | null = null;
   const said = createMemo(() => JSON.stringify([props.session.id, props.session.zone, props.session.speedBand]));
-  createEffect(on(said, letGoOfDraft, { defer: true }));
+  // A target set at another tablet replaces whatever was half typed here; the answer to what was set here does not.
+  createEffect(on(said, () => { if (sent === null || !sameTarget(sent, props.session)) letGoOfDraft(); }, { defer: true }));
+  createEffect(on(() => props.session.id, () => { sent = null; letGoOfDraft(); }, { defer: true }));
 
   const set = async (next: TargetZone, speedBand: SpeedBand | null) => {
-    setUnderFinger(next);
     const why = reason().trim();
-    if (await desk.say('target', { kind: 'zone-set', session: props.session.id, zone: next, speedBand, reason: why === '' ? null : why })) letGoOfDraft();
-    setUnderFinger(null);
+    const draftThen = typed();
+    sent = { zone: next, band: speedBand };
+    const place = await underway.send(next, desk.say('target', { kind: 'zone-set', session: props.session.id, zone: next, speedBand, reason: why === '' ? null : why }));
+    if (place !== null && typed() === draftThen) letGoOfDraft();
   };
   const setTypedTarget = () => {
     const next = zoneFrom(draft(), speech().units);
@@ -42,7 +46,7 @@ export function TargetPart(props: { readonly session: SessionView }) {
   return (
     <section class="part target" aria-labelledby="target-title">
       <h2 id="target-title">{say().title}</h2>
-      <ZonePlane session={props.session} zone={zone()} onZone={(next, letGo) => (letGo ? void set(next, props.session.speedBand) : setUnderFinger(next))} />
+      <ZonePlane session={props.session} zone={zone()} onZone={(next, letGo) => (letGo ? void set(next, props.session.speedBand) : underway.hold(next))} />
       <Answer corner="target" />
       <Show when={props.session.zone !== null} fallback={
         <div class="propose">

@@ -47,13 +47,25 @@ export function zoneFrom(draft: ZoneDraft, units: Units): { readonly zone: Targe
   if (height === null) return { wrong: 'height' };
   const width = within(metres(draft.width), LIMITS_M.width);
   if (width === null) return { wrong: 'width' };
-  const zone: TargetZone = { kind: 'ellipse', verticalM: -below, armSideM: armSide, verticalRadiusM: height / 2, armSideRadiusM: width / 2 };
+  const zone: TargetZone = { kind: 'ellipse', verticalM: 0 - below, armSideM: armSide, verticalRadiusM: height / 2, armSideRadiusM: width / 2 };
   if (draft.band === null) return { zone, band: null };
   const least = within(mps(draft.band.least), LIMITS_MPS);
   if (least === null) return { wrong: 'least' };
   const most = within(mps(draft.band.most), LIMITS_MPS);
   if (most === null || most <= least) return { wrong: 'most' };
   return { zone, band: { lowMps: -most, highMps: -least } };
+}
+
+/** What a view rounds away, in metres and metres per second. */
+const ROUNDED = 0.001;
+
+/** Whether what the server shows is the target that was set, but for the rounding of views. */
+export function sameTarget(set: { readonly zone: TargetZone; readonly band: SpeedBand | null }, shown: { readonly zone: TargetZone | null; readonly speedBand: SpeedBand | null }): boolean {
+  const numbers = (zone: TargetZone, band: SpeedBand | null) => [zone.verticalM, zone.armSideM, zone.verticalRadiusM, zone.armSideRadiusM, ...(band === null ? [] : [band.lowMps, band.highMps])];
+  if (shown.zone === null) return false;
+  const here = numbers(set.zone, set.band);
+  const there = numbers(shown.zone, shown.speedBand);
+  return here.length === there.length && here.every((value, index) => Math.abs(value - there[index]!) <= ROUNDED);
 }
 
 function scaled(text: string, toSi: (value: number) => number): number | null {

@@ -20,7 +20,10 @@ export function SelectionBar(props: { readonly session: SessionView; readonly se
   const [open, setOpen] = createSignal<Panel>('tag');
   const anyExcluded = () => props.selection.chosen().some(({ excluded }) => excluded !== null);
   const tell = async (says: CoachSays) => {
-    if (await desk.say('throws', says)) props.selection.clear();
+    if ((await desk.say('throws', says)) === null) return;
+    // The bar goes away with what had the focus: the keyboard goes on from the head of the list.
+    document.querySelector<HTMLElement>('#throws-title')?.focus();
+    props.selection.clear();
   };
   return (
     <div class="selection-bar" role="group" aria-label={say().selected(props.selection.chosen().length)}>

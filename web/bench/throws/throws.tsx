@@ -1,11 +1,11 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import type { SessionView } from '../../../core/facts/views.ts';
+import type { SessionView, ThrowView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
 import { Answer } from '../answer.tsx';
 import { useDesk } from '../desk.ts';
 import { ArmCare } from '../session/arm-care.tsx';
 import { SelectionBar } from './selection-bar.tsx';
-import { createSelection } from './selection.ts';
+import { createSelection, type Selection } from './selection.ts';
 import { ThrowLine } from './throw-line.tsx';
 import { Unclaimed } from './unclaimed.tsx';
 
@@ -19,15 +19,16 @@ export function ThrowsPart(props: { readonly session: SessionView }) {
   const say = () => words().bench.throws;
   const [shown, setShown] = createSignal(LINES_AT_FIRST);
   const selection = createSelection(() => desk.view().throws);
-  const newestFirst = createMemo(() => [...desk.view().throws].reverse());
+  const byPlace = createMemo(() => new Map(desk.view().throws.map((thrown) => [thrown.place, thrown])));
+  const newestFirst = createMemo(() => desk.view().throws.map(({ place }) => place).reverse());
   const left = () => newestFirst().length - shown();
   return (
     <section class="part throws" aria-labelledby="throws-title">
-      <h2 id="throws-title">{say().title} <span class="quiet count">{props.session.counts.all}</span></h2>
+      <h2 id="throws-title" tabindex="-1">{say().title} <span class="quiet count">{props.session.counts.all}</span></h2>
       <Unclaimed session={props.session} />
       <ol class="throw-lines" reversed>
         <For each={newestFirst().slice(0, shown())} fallback={<li class="quiet">{say().none}</li>}>
-          {(thrown) => <ThrowLine thrown={thrown} session={props.session} chosen={selection.has(thrown.place)} onToggle={() => selection.toggle(thrown.place)} />}
+          {(place) => <Line place={place} byPlace={byPlace()} session={props.session} selection={selection} />}
         </For>
       </ol>
       <Show when={left() > 0}><button type="button" onClick={() => setShown(shown() + 200)}>{say().more(Math.min(left(), 200))}</button></Show>
@@ -38,4 +39,10 @@ export function ThrowsPart(props: { readonly session: SessionView }) {
       </div>
     </section>
   );
+}
+
+/** A line lives as long as its throw, so that focus stays on it whatever is said about the throw meanwhile. */
+function Line(props: { readonly place: number; readonly byPlace: ReadonlyMap<number, ThrowView>; readonly session: SessionView; readonly selection: Selection }) {
+  const thrown = createMemo<ThrowView>((before) => props.byPlace.get(props.place) ?? before, props.byPlace.get(props.place)!);
+  return <ThrowLine thrown={thrown()} session={props.session} chosen={props.selection.has(props.place)} onToggle={() => props.selection.toggle(props.place)} />;
 }
