@@ -1,6 +1,8 @@
+import { defaultLaw, dragCoefficient, type AerodynamicLaw } from './aerodynamics.ts';
+
 /**
  * Other published fits of lift against the spin parameter. They differ from the default law by 8–12 % where pitches live,
- * which is the model error that any spin recovered from a path carries.
+ * which is the model error that any spin recovered from a path, and any movement computed from a spin, carries.
  */
 
 /** Sawicki, Hubbard & Stronge, Am. J. Phys. 71:1152 (2003). */
@@ -12,3 +14,10 @@ export function sawickiLiftCoefficient(spinParameter: number): number {
 export function crossLiftCoefficient(spinParameter: number): number {
   return spinParameter === 0 ? 0 : 1 / (2.32 + 0.4 / spinParameter);
 }
+
+/** The published lift laws, the default first. Drag is the default's in all three, so that they differ in lift alone. */
+export const publishedLaws: readonly [AerodynamicLaw, AerodynamicLaw, AerodynamicLaw] = [
+  defaultLaw,
+  { dragCoefficient, liftCoefficient: sawickiLiftCoefficient },
+  { dragCoefficient, liftCoefficient: crossLiftCoefficient },
+];

@@ -25,11 +25,28 @@ export interface TiltedSpin {
 
 /** The spin vector, rad/s, of a tilt. Efficiency outside 0–1 is clamped into it. Convention of the trade; see `TiltedSpin`. */
 export function spinAxisFromTilt({ tiltRad, efficiency, spinRpm, gyroSign = 1, velocityMps = towardsPlate }: TiltedSpin): Vector {
-  const direction = scale(velocityMps, 1 / norm(velocityMps));
   const across = Math.min(1, Math.max(0, efficiency));
-  const along = gyroSign * Math.sqrt(1 - across * across);
+  const along = gyroSign * Math.sqrt((1 - across) * (1 + across));
+  return scale(axisOf(tiltRad, across, along, velocityMps), spinRpm / rpmPerRadps);
+}
+
+export interface GyroSpin extends Omit<TiltedSpin, 'efficiency' | 'gyroSign'> {
+  /** From the axis's transverse part to the axis, positive along the flight, −π/2 to π/2; its cosine is the efficiency. */
+  readonly gyroRad: number;
+}
+
+/**
+ * The spin vector, rad/s, of a tilt and a signed gyro angle. To be preferred to the efficiency where both are known: near an
+ * efficiency of 1 the cosine forgets half of the digits of the angle, and it never knew the sign.
+ */
+export function spinAxisFromGyro({ tiltRad, gyroRad, spinRpm, velocityMps = towardsPlate }: GyroSpin): Vector {
+  return scale(axisOf(tiltRad, Math.cos(gyroRad), Math.sin(gyroRad), velocityMps), spinRpm / rpmPerRadps);
+}
+
+function axisOf(tiltRad: number, across: number, along: number, velocityMps: Vector): Vector {
+  const direction = scale(velocityMps, 1 / norm(velocityMps));
   const transverse = cross(direction, forceDirection(tiltRad, direction));
-  return scale(add(scale(transverse, across), scale(direction, along)), spinRpm / rpmPerRadps);
+  return add(scale(transverse, across), scale(direction, along));
 }
 
 /** The unit vector across the flight whose picture in the x–z plane has this tilt. */
