@@ -1,0 +1,64 @@
+import type { ArmArea, ArmSaid } from './arm-says.ts';
+import type { Effort, Stage } from './vocabulary.ts';
+
+/** What a screen gets about an athlete's arm. Days are calendar days of the bullpen, as YYYY-MM-DD. */
+export type IsoDay = string;
+
+export interface ThrowCount {
+  readonly stage: Stage;
+  readonly effort: Effort;
+  readonly count: number;
+}
+/** Every tracked throw of an athlete on one calendar day of the bullpen, by kind. */
+export interface ThrowingDay {
+  readonly day: IsoDay;
+  readonly throws: readonly ThrowCount[];
+}
+export interface ArmReport {
+  readonly atMs: number;
+  readonly day: IsoDay;
+  readonly from: 'bench' | 'glance';
+  readonly said: ArmSaid;
+  readonly areas: readonly ArmArea[];
+}
+
+/** Where our reading goes beyond the guideline; each is a house rule and said as such. */
+export type ArmCareHouseRule = 'practice-counted' | 'no-guideline-over-22' | 'no-guideline-under-7' | 'beyond-last-column';
+
+export interface Counted {
+  readonly day: IsoDay;
+  readonly today: readonly ThrowCount[];
+  /** From a mound, with hitters or without, whatever the effort: what is held against the day's most. */
+  readonly moundThrows: number;
+  readonly dayMost: number;
+  readonly dayMostFrom: 'guideline' | 'own-rule';
+  readonly source: ArmCareSource;
+}
+interface ArmCareSource {
+  readonly version: string;
+  readonly mark: 'published';
+  readonly age: number;
+  readonly rowFromAge: number;
+  readonly rowToAge: number;
+  readonly house: readonly ArmCareHouseRule[];
+}
+export type RestReason = 'rest-days' | 'third-day-running';
+export interface NextDay {
+  readonly day: IsoDay;
+  readonly reasons: readonly RestReason[];
+}
+/** What today's throws from a mound ask for; null while there are none. */
+interface AfterToday {
+  readonly earliestNextDay: NextDay | null;
+}
+
+/**
+ * There is no state for an arm that is fine, because nobody here can know that. Only `under` and `near` carry a number
+ * of throws left: advice to throw takes one of these two and so cannot be given in any other state.
+ */
+export type ArmCare =
+  | (Counted & { readonly kind: 'pain-reported'; readonly report: ArmReport })
+  | (Counted & { readonly kind: 'soreness-reported'; readonly report: ArmReport })
+  | (Counted & { readonly kind: 'rest-due'; readonly until: NextDay })
+  | (Counted & AfterToday & { readonly kind: 'reached' })
+  | (Counted & AfterToday & { readonly kind: 'near' | 'under'; readonly left: number });
