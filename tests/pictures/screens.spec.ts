@@ -17,6 +17,7 @@ for (const scene of SCENES) {
         await page.goto(server.address + address);
         await page.evaluate(() => document.fonts.ready);
         await expect(page.locator('h1').first()).toBeVisible();
+        await expect(page.locator('[data-standing="connecting"]')).toHaveCount(0);
         if (scene === 'stale' && (name === 'wall' || name === 'glance')) await expect(page.locator('.standing-word')).toHaveAttribute('data-standing', /silent/, { timeout: 20_000 });
         await page.screenshot({ path: `docs/screens/${name}-${scene}-${viewport.width}x${viewport.height}.png`, animations: 'disabled' });
       }

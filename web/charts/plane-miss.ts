@@ -27,7 +27,7 @@ export function drawMiss(layer: Layer, { miss }: PlaneData, scale: PlaneScale, {
   const { width, height, y } = said.node()!.getBBox();
   const line = lines[0]!;
   const along = boxesAlong(line.x1, line.y1, line.x2, line.y2, textPx * 0.2);
-  const box = placeLabel({ width, height }, middleOf(line), wishesAround(line, width, height, textPx * 0.45), bounds, [...taken, ...along]);
+  const box = placeLabel({ width, height }, middleOf(line), wishesAround(line, width, height, markRadius(textPx, true), textPx), bounds, [...taken, ...along]);
   said.attr('transform', `translate(${box.x},${box.y - y})`);
   return [box, ...along];
 }
@@ -43,8 +43,12 @@ function middleOf({ x1, y1, x2, y2 }: Drawn): Anchor {
   return { x: (x1 + x2) / 2, y: (y1 + y2) / 2 };
 }
 
-/** To either side of the middle of the line. */
-function wishesAround(line: Drawn, width: number, height: number, gap: number): Anchor[] {
+/** To either side of the middle of the line, clear of the mark that a short line ends in. */
+function wishesAround(line: Drawn, width: number, height: number, radius: number, textPx: number): Anchor[] {
   const { x, y } = middleOf(line);
-  return [x + gap, x - gap - width].flatMap((left) => [{ x: left, y: y - height }, { x: left, y }, { x: left, y: y - height / 2 }]);
+  const besideLine = textPx * 0.45;
+  const besideMark = Math.abs(line.y1 - y) < height ? radius + textPx * 0.2 : 0;
+  const right = Math.max(x + besideLine, line.x1 + besideMark);
+  const left = Math.min(x - besideLine, line.x1 - besideMark) - width;
+  return [right, left].flatMap((start) => [{ x: start, y: y - height }, { x: start, y }, { x: start, y: y - height / 2 }]);
 }

@@ -28,11 +28,11 @@ export function drawSeparationPlane(element: SVGSVGElement, data: PlaneData, opt
   drawCloud(layer(svg, 'cloud'), data, scale);
   const axes = layer(svg, 'axes');
   taken.push(...drawAxes(axes, data, scale, options));
-  const zoned = drawZone(zoneLayer, data, scale, textPx, bounds, taken);
-  taken.push(...zoned);
   const spreadLayer = layer(svg, 'spread');
   const placed = drawMarks(layer(svg, 'marks'), data.marks, scale, options, goesOn);
   taken.push(...coveredBy(placed));
+  const zoned = drawZone(zoneLayer, data, scale, textPx, bounds, taken);
+  taken.push(...zoned);
   const missed = drawMiss(layer(svg, 'miss'), data, scale, options, bounds, taken);
   taken.push(...missed);
   const named = drawSpread(spreadLayer, data.spread, scale, textPx, bounds, taken);
