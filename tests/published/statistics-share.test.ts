@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { shareEvidence } from '../../core/statistics/share-lower-bound.ts';
 import { wilsonInterval } from '../../core/statistics/wilson.ts';
 
 // Published: Newcombe, Statistics in Medicine 17:857 (1998), to four places.
@@ -12,4 +13,12 @@ it.each([
   expect(found?.share).toBe(hits / throws);
   expect(found?.low.toFixed(4)).toBe(low.toFixed(4));
   expect(found?.high.toFixed(4)).toBe(high.toFixed(4));
+});
+
+// Computed independently (SciPy) from the beta mixture of Robbins (1970): evidence that more than half are on target.
+it.each([
+  [10, 10, '93.1'],
+  [8, 10, '2.07'],
+])('%i of %i on target is evidence of %s against one half', (hits, count, expected) => {
+  expect(shareEvidence(hits, count, 0.5).toPrecision(3)).toBe(expected);
 });
