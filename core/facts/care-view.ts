@@ -1,4 +1,4 @@
-import type { ArmArea, ArmSaid } from './arm-says.ts';
+import type { ArmArea, ArmSaid, PainAnswer } from './arm-says.ts';
 import type { Effort, Stage } from './vocabulary.ts';
 
 /** What a screen gets about an athlete's arm. Days are calendar days of the bullpen, as YYYY-MM-DD. */
@@ -20,6 +20,21 @@ export interface ArmReport {
   readonly from: 'bench' | 'glance';
   readonly said: ArmSaid;
   readonly areas: readonly ArmArea[];
+}
+
+/** What was said about reported pain later. It stands beside the arm; it clears nobody. */
+export interface ArmAnswer {
+  readonly atMs: number;
+  readonly answer: PainAnswer;
+  readonly words: string;
+}
+
+/** What coach and athlete have said about the arm in this session. */
+export interface ArmTalk {
+  /** So many throws since the last answer that fatigue and pain are to be asked about. */
+  readonly questionDue: boolean;
+  readonly lastReport: ArmReport | null;
+  readonly lastAnswer: ArmAnswer | null;
 }
 
 /** Where our reading goes beyond the guideline; each is a house rule and said as such. */

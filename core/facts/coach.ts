@@ -1,4 +1,7 @@
 import { z } from 'zod';
+import { airSetSchema } from './air-says.ts';
+import { armReportedSchema, comfortSaidSchema, painAnsweredSchema } from './arm-says.ts';
+import { feedbackSetSchema, throwGuessedSchema } from './feedback-says.ts';
 import { effortSchema, HANDS, idSchema, intentSchema, stageSchema } from './vocabulary.ts';
 
 /** What a coach may say on Bench. Each is stored as one fact; none edits an earlier one. */
@@ -68,6 +71,12 @@ export const coachSaysSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('throws-restored'), session: idSchema, places: placesSchema }),
   z.strictObject({ kind: z.literal('throws-moved'), places: placesSchema, session: idSchema.nullable() }).describe('To another session, or to none. Claiming an unclaimed throw is moving it.'),
   z.strictObject({ kind: z.literal('note-written'), session: idSchema, text: text(500), place: placeSchema.nullable() }),
+  airSetSchema,
+  armReportedSchema,
+  painAnsweredSchema,
+  comfortSaidSchema,
+  feedbackSetSchema,
+  throwGuessedSchema,
 ]);
 
 export type CoachSays = z.infer<typeof coachSaysSchema>;

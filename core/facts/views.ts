@@ -1,4 +1,7 @@
+import type { MoundAir } from './air-says.ts';
+import type { ArmCare, ArmTalk } from './care-view.ts';
 import type { Athlete, Cue, Grip, SpeedBand, TargetZone } from './coach.ts';
+import type { FeedbackView } from './feedback-view.ts';
 import type { AxisKnowledge, Effort, Intent, Sight, Stage } from './vocabulary.ts';
 
 /**
@@ -162,6 +165,13 @@ export interface SessionView {
   readonly counts: { readonly all: number; readonly stage: number; readonly trial: number };
   readonly windows: readonly WindowView[];
   readonly notes: readonly NoteView[];
+  /** When the athlete is shown what. */
+  readonly feedback: FeedbackView;
+  /** Of the athlete's day and last days, as this mound knows them. */
+  readonly armCare: ArmCare;
+  readonly armTalk: ArmTalk;
+  /** What the athlete last said of the present trial in the present stage; null when nothing. */
+  readonly comfort: { readonly comfortable: boolean; readonly atMs: number } | null;
 }
 
 /** Everything about a mound but its throws. */
@@ -177,6 +187,8 @@ export interface MoundHead {
   readonly openSessions: readonly { readonly id: string; readonly athleteName: string; readonly active: boolean }[];
   /** Of the device that measured the newest throw. */
   readonly source: { readonly device: string; readonly sight: Sight; readonly axis: AxisKnowledge } | null;
+  /** The mound's air as last said. */
+  readonly air: { readonly atMs: number; readonly air: MoundAir } | null;
 }
 
 /** The view of one mound. `throws` are those of the session shown, oldest first. */

@@ -14,6 +14,7 @@ export interface Objection {
 export function objection(ledger: Ledger, says: CoachSays): Objection | null {
   if (says.kind === 'session-opened') return toOpening(ledger, says);
   if (says.kind === 'throws-moved') return toMoving(ledger, says);
+  if (says.kind === 'air-set') return null;
   const session = ledger.sessions[says.session];
   if (session === undefined) return unknownSession(says.session);
   return whileClosed(session, says) ?? inSession(ledger, session, says);
@@ -48,13 +49,16 @@ function whileClosed(session: SessionEntry, says: CoachSays): Objection | null {
     case 'throws-restored':
     case 'note-written':
     case 'zone-set':
+    case 'arm-reported':
+    case 'pain-answered':
+    case 'throw-guessed':
       return null;
     default:
       return { code: 'session-closed', path: 'session', sentence: `The session of ${session.athlete.name} is closed; open a new one to go on.` };
   }
 }
 
-function inSession(ledger: Ledger, session: SessionEntry, says: Exclude<CoachSays, { kind: 'session-opened' | 'throws-moved' }>): Objection | null {
+function inSession(ledger: Ledger, session: SessionEntry, says: Exclude<CoachSays, { kind: 'session-opened' | 'throws-moved' | 'air-set' }>): Objection | null {
   switch (says.kind) {
     case 'trial-resumed':
       return hasTrial(session, says.trial) ? null : noTrial(says.trial);
@@ -64,6 +68,10 @@ function inSession(ledger: Ledger, session: SessionEntry, says: Exclude<CoachSay
     case 'throws-excluded':
     case 'throws-restored':
       return notOfSession(ledger, session, says.places);
+    case 'throw-guessed':
+      return notOfSession(ledger, session, [says.place]);
+    case 'pain-answered':
+      return session.told.pain === null ? { code: 'no-pain-reported', path: 'answer', sentence: `No pain of ${session.athlete.name} stands unanswered.` } : null;
     case 'note-written':
       return says.place === null ? null : notOfSession(ledger, session, [says.place]);
     case 'baseline-renewed': {

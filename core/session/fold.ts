@@ -2,6 +2,9 @@ import type { CoachSays } from '../facts/coach.ts';
 import type { DeviceSays, Fact } from '../facts/fact.ts';
 import { earlierBaselines } from './fastballs.ts';
 import type { Ledger, SessionEntry, Tags, ThrowEntry } from './ledger.ts';
+import { dayIn } from './local-day.ts';
+import { daysBefore } from './throwing-days.ts';
+import { NOTHING_BROUGHT, toldAfter, toldAtOpening, type ToldSays } from './told.ts';
 
 /** The next state of a mound after one fact. Pure: going back means folding again from the start. */
 export function foldFact(ledger: Ledger, fact: Fact): Ledger {
@@ -16,6 +19,12 @@ export function foldFact(ledger: Ledger, fact: Fact): Ledger {
     case 'throws-tagged': return retag(next, said, (tags) => ({ ...tags, intent: said.intent, trial: said.trial, taggedLater: true }));
     case 'throws-excluded': return retag(next, said, (tags) => ({ ...tags, excluded: said.reason }));
     case 'throws-restored': return retag(next, said, (tags) => ({ ...tags, excluded: null }));
+    case 'air-set': return { ...next, air: { atMs: fact.atMs, air: said.air } };
+    case 'arm-reported':
+    case 'pain-answered':
+    case 'comfort-said':
+    case 'feedback-set':
+    case 'throw-guessed': return told(next, fact, said);
     case 'session-closed':
     case 'stage-set':
     case 'intent-set':
@@ -36,9 +45,10 @@ function measured(ledger: Ledger, fact: Fact, said: Extract<DeviceSays, { kind: 
     atMs: fact.atMs,
     source,
     body,
+    air: ledger.air?.air ?? null,
     corrected: false,
     session,
-    tags: owner === undefined ? {} : { [owner.id]: tagsOnThrowing(owner) },
+    tags: owner === undefined ? {} : { [owner.id]: tagsOnThrowing(owner, fact.atMs) },
   };
   return {
     ...ledger,
@@ -48,10 +58,10 @@ function measured(ledger: Ledger, fact: Fact, said: Extract<DeviceSays, { kind: 
 }
 
 /** What was said carries over to the next throw; a throw enters the trial only with the trial's intent. */
-function tagsOnThrowing(session: SessionEntry): Tags {
-  const { stage, distanceM, intent } = session;
+function tagsOnThrowing(session: SessionEntry, atMs: number): Tags {
+  const { stage, distanceM, effort, intent } = session;
   const trial = session.trials.find(({ letter }) => letter === session.trial);
-  return { stage, distanceM, intent, taggedLater: false, trial: trial !== undefined && trial.intent === intent ? trial.letter : null, excluded: null };
+  return { stage, distanceM, effort, day: dayIn(session.timeZone, atMs), intent, taggedLater: false, trial: trial !== undefined && trial.intent === intent ? trial.letter : null, excluded: null };
 }
 
 function corrected(ledger: Ledger, said: Extract<DeviceSays, { kind: 'throw-corrected' }>): Ledger {
@@ -70,6 +80,7 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     id, athlete, timeZone, stage, distanceM, effort,
     openedPlace: fact.place,
     openedAtMs: fact.atMs,
+    openedDay: dayIn(timeZone, fact.atMs),
     closedAtMs: null,
     intent: null,
     trial: null,
@@ -79,6 +90,7 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     notes: [],
     earlier: earlierBaselines(ledger, athlete.id),
     renewals: [],
+    told: toldAtOpening(daysBefore(ledger, athlete.id, dayIn(timeZone, fact.atMs)), known?.arm ?? NOTHING_BROUGHT),
   };
   return {
     ...ledger,
@@ -86,7 +98,7 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     generation: ledger.generation + 1,
     order: [...ledger.order, id],
     sessions: { ...ledger.sessions, [id]: session },
-    athletes: { ...ledger.athletes, [athlete.id]: { zone: null, speedBand: null, baselines: {}, ...known, athlete } },
+    athletes: { ...ledger.athletes, [athlete.id]: { zone: null, speedBand: null, baselines: {}, arm: NOTHING_BROUGHT, ...known, athlete } },
   };
 }
 
@@ -96,13 +108,13 @@ function moved(ledger: Ledger, said: Extract<CoachSays, { kind: 'throws-moved' }
   return mapThrows(ledger, said.places, (entry) => ({
     ...entry,
     session: said.session,
-    tags: target === undefined || entry.tags[target.id] !== undefined ? entry.tags : { ...entry.tags, [target.id]: tagsOnMoving(target) },
+    tags: target === undefined || entry.tags[target.id] !== undefined ? entry.tags : { ...entry.tags, [target.id]: tagsOnMoving(target, entry.atMs) },
   }));
 }
 
 /** What the other session had said was about somebody else's throw, so a moved throw comes untagged into the stage of its new session. */
-function tagsOnMoving({ stage, distanceM }: SessionEntry): Tags {
-  return { stage, distanceM, intent: null, taggedLater: false, trial: null, excluded: null };
+function tagsOnMoving({ stage, distanceM, effort, timeZone }: SessionEntry, atMs: number): Tags {
+  return { stage, distanceM, effort, day: dayIn(timeZone, atMs), intent: null, taggedLater: false, trial: null, excluded: null };
 }
 
 function retag(ledger: Ledger, said: { readonly session: string; readonly places: readonly number[] }, change: (tags: Tags) => Tags): Ledger {
@@ -119,6 +131,20 @@ function mapThrows(ledger: Ledger, places: readonly number[], change: (entry: Th
     if (entry !== undefined) throws[place] = change(entry);
   }
   return { ...ledger, throws };
+}
+
+/** Pain and soreness go with the athlete into the next session. */
+function told(ledger: Ledger, fact: Fact, said: ToldSays): Ledger {
+  const session = ledger.sessions[said.session];
+  const athlete = session === undefined ? undefined : ledger.athletes[session.athlete.id];
+  if (session === undefined || athlete === undefined) return ledger;
+  const after = toldAfter(session, fact, said);
+  const { pain, soreness } = after;
+  return {
+    ...ledger,
+    sessions: { ...ledger.sessions, [session.id]: { ...session, told: after } },
+    athletes: { ...ledger.athletes, [session.athlete.id]: { ...athlete, arm: { ...athlete.arm, pain, soreness } } },
+  };
 }
 
 type SessionSays = Extract<CoachSays, { kind: 'session-closed' | 'stage-set' | 'intent-set' | 'trial-begun' | 'trial-resumed' | 'zone-set' | 'baseline-renewed' | 'note-written' }>;

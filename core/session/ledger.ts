@@ -1,13 +1,19 @@
+import type { MoundAir } from '../facts/air-says.ts';
 import type { Athlete, Cue, Grip, SpeedBand, TargetZone } from '../facts/coach.ts';
 import type { Source } from '../facts/fact.ts';
 import type { ThrowBody } from '../facts/frames.ts';
+import type { IsoDay } from '../facts/care-view.ts';
 import type { Effort, Intent, Stage } from '../facts/vocabulary.ts';
 import type { FastballBaseline } from '../coaching/baseline.ts';
+import type { ArmBrought, Told } from './told.ts';
 
 /** What a session says about one of its throws. Kept per session, so that a throw moved away and back is as it was. */
 export interface Tags {
   readonly stage: Stage;
   readonly distanceM: number;
+  readonly effort: Effort;
+  /** Calendar day of the session's time zone. */
+  readonly day: IsoDay;
   readonly intent: Intent | null;
   readonly taggedLater: boolean;
   readonly trial: string | null;
@@ -19,6 +25,8 @@ export interface ThrowEntry {
   readonly atMs: number;
   readonly source: Source;
   readonly body: ThrowBody;
+  /** What was last said about the mound's air before it. */
+  readonly air: MoundAir | null;
   readonly corrected: boolean;
   readonly session: string | null;
   readonly tags: Readonly<Record<string, Tags>>;
@@ -39,6 +47,7 @@ export interface SessionEntry {
   readonly timeZone: string;
   readonly openedPlace: number;
   readonly openedAtMs: number;
+  readonly openedDay: IsoDay;
   readonly closedAtMs: number | null;
   readonly stage: Stage;
   readonly distanceM: number;
@@ -53,6 +62,7 @@ export interface SessionEntry {
   readonly earlier: BaselinesByStage;
   /** Where a new baseline was asked for, oldest first. */
   readonly renewals: readonly { readonly stage: Stage; readonly place: number }[];
+  readonly told: Told;
 }
 
 /** What an athlete brings to the next session. */
@@ -62,6 +72,7 @@ export interface AthleteEntry {
   readonly speedBand: SpeedBand | null;
   /** From sessions that this ledger no longer holds. */
   readonly baselines: BaselinesByStage;
+  readonly arm: ArmBrought;
 }
 
 /**
@@ -80,10 +91,11 @@ export interface Ledger {
   readonly throws: Readonly<Record<number, ThrowEntry>>;
   readonly athletes: Readonly<Record<string, AthleteEntry>>;
   readonly source: { readonly device: string; readonly sight: Source['sight']; readonly axis: Source['axis'] } | null;
+  readonly air: { readonly atMs: number; readonly air: MoundAir } | null;
 }
 
 export function emptyLedger(mound: string): Ledger {
-  return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], sessions: {}, throws: {}, athletes: {}, source: null };
+  return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], sessions: {}, throws: {}, athletes: {}, source: null, air: null };
 }
 
 /** Throws of a session in the order of the log. */

@@ -2,7 +2,8 @@ import type { Fact } from '../facts/fact.ts';
 import type { SessionListing } from '../facts/wire.ts';
 import { earlierBaselines } from './fastballs.ts';
 import { foldFact } from './fold.ts';
-import { emptyLedger, throwsOf, type AthleteEntry, type Ledger } from './ledger.ts';
+import { emptyLedger, throwsOf, type AthleteEntry, type Ledger, type ThrowEntry } from './ledger.ts';
+import { daysOf, lastDays, tagsOf } from './throwing-days.ts';
 
 /** The sessions of a mound, newest first. */
 export function listSessions(ledger: Ledger): SessionListing[] {
@@ -70,12 +71,16 @@ function trimmed(ledger: Ledger, next: readonly Fact[]): Ledger {
   const moved = new Set(moves.flatMap(({ places }) => places));
   const open = new Set<string | null>(ledger.order.filter((id) => ledger.sessions[id]?.closedAtMs === null));
   const order = ledger.order.filter((id) => open.has(id) || movedTo.has(id));
-  const athletes = Object.entries(ledger.athletes).map(([id, entry]): [string, AthleteEntry] => [id, { ...entry, baselines: earlierBaselines(ledger, id) }]);
+  const kept = ({ place, session }: ThrowEntry): boolean => session === null || open.has(session) || moved.has(place);
+  const athletes = Object.entries(ledger.athletes).map(([id, entry]): [string, AthleteEntry] => {
+    const dropped = Object.values(ledger.throws).filter((thrown) => !kept(thrown) && ledger.sessions[thrown.session!]?.athlete.id === id);
+    return [id, { ...entry, baselines: earlierBaselines(ledger, id), arm: { ...entry.arm, days: lastDays([...entry.arm.days, ...daysOf(tagsOf(dropped))]) } }];
+  });
   return {
     ...ledger,
     order,
     sessions: Object.fromEntries(order.map((id) => [id, ledger.sessions[id]!])),
-    throws: Object.fromEntries(Object.entries(ledger.throws).filter(([, { place, session }]) => session === null || open.has(session) || moved.has(place))),
+    throws: Object.fromEntries(Object.entries(ledger.throws).filter(([, thrown]) => kept(thrown))),
     athletes: Object.fromEntries(athletes),
   };
 }

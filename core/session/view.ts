@@ -2,6 +2,7 @@ import { FASTBALLS_NEEDED, type FastballBaseline } from '../coaching/baseline.ts
 import type { BaselineState, MoundView, SessionView, ThrowView, TrialView } from '../facts/views.ts';
 import type { Stage } from '../facts/vocabulary.ts';
 import { SCIENCE_VERSION } from './analyse.ts';
+import { armCareView, armTalkView, comfortView, feedbackView } from './coaching-view.ts';
 import { fastballsOf, sessionBaselines } from './fastballs.ts';
 import { throwsOf, type Ledger, type SessionEntry, type ThrowEntry } from './ledger.ts';
 import { rounded } from './quanta.ts';
@@ -24,6 +25,7 @@ export function moundView(ledger: Ledger, session: string | null): MoundView {
     session: shown?.session ?? null,
     openSessions: openSessions(ledger),
     source: ledger.source,
+    air: ledger.air,
     throws: shown?.throws ?? [],
     unclaimed: throwsOf(ledger, null).map((thrown, index) => unclaimedView(thrown, index + 1)),
   });
@@ -58,6 +60,10 @@ function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionVie
       baseline: baselineState(baselines(stage), entries, entry),
       counts: { all: throws.length, stage: current.length, trial: worked.length },
       windows: windowsOver(worked.flatMap(({ separation, miss, excluded }) => (separation === null || excluded !== null ? [] : [{ separation, miss }])), zone !== null),
+      feedback: feedbackView(entry.told, throws),
+      armCare: armCareView(entry, entries),
+      armTalk: armTalkView(entry.told, entries),
+      comfort: comfortView(entry),
     },
   };
 }

@@ -38,10 +38,11 @@ describe('feedback to the athlete', () => {
 
   it('while it fades says how many more throws it takes, and keeps its word', () => {
     const all = thrown(...Array.from({ length: 60 }, () => true));
-    for (let count = 1; count <= 50; count += 1) {
-      const now = feedbackNow({ kind: 'fading' }, false, all.slice(0, count));
-      if (now.kind === 'waits') expect(feedbackNow({ kind: 'fading' }, false, all.slice(0, count + now.more)).kind).toBe('full');
-    }
+    const kindAfter = (count: number): string => feedbackNow({ kind: 'fading' }, false, all.slice(0, count)).kind;
+    const waits = Array.from({ length: 50 }, (_, index) => ({ count: index + 1, now: feedbackNow({ kind: 'fading' }, false, all.slice(0, index + 1)) }));
+    const kept = waits.flatMap(({ count, now }) => (now.kind === 'waits' ? [kindAfter(count + now.more)] : []));
+    expect(kept).toHaveLength(5 + 23);
+    expect(new Set(kept)).toEqual(new Set(['full']));
   });
 
   it('lets the athlete say first what the throw was, before anything is shown that is due', () => {

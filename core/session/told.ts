@@ -1,0 +1,65 @@
+import type { ArmAnswer, ArmReport, ThrowingDay } from '../facts/care-view.ts';
+import type { CoachSays } from '../facts/coach.ts';
+import type { Fact } from '../facts/fact.ts';
+import type { FeedbackMode, ThrowGuess } from '../facts/feedback-says.ts';
+import type { Stage } from '../facts/vocabulary.ts';
+import { dayIn } from './local-day.ts';
+
+/** What an athlete brings to the next session besides fastballs and target: what the arm has done, and what was said about it. */
+export interface ArmBrought {
+  /** From throws that the ledger no longer holds. */
+  readonly days: readonly ThrowingDay[];
+  readonly pain: ArmReport | null;
+  readonly soreness: ArmReport | null;
+}
+export const NOTHING_BROUGHT: ArmBrought = { days: [], pain: null, soreness: null };
+
+/** What coach and athlete have told about arm, comfort and feedback in one session. */
+export interface Told {
+  /** The athlete's days before this session, as they were known when it opened. */
+  readonly before: readonly ThrowingDay[];
+  readonly pain: ArmReport | null;
+  readonly soreness: ArmReport | null;
+  readonly lastReport: { readonly report: ArmReport; readonly place: number } | null;
+  readonly lastAnswer: ArmAnswer | null;
+  readonly comfort: readonly { readonly stage: Stage; readonly trial: string | null; readonly comfortable: boolean; readonly atMs: number }[];
+  readonly feedback: { readonly mode: FeedbackMode; readonly askFirst: boolean; readonly sincePlace: number };
+  /** By the place of the throw. */
+  readonly guesses: Readonly<Record<number, ThrowGuess>>;
+}
+
+export type ToldSays = Extract<CoachSays, { kind: 'arm-reported' | 'pain-answered' | 'comfort-said' | 'feedback-set' | 'throw-guessed' }>;
+
+export function toldAtOpening(before: readonly ThrowingDay[], { pain, soreness }: ArmBrought): Told {
+  return { before, pain, soreness, lastReport: null, lastAnswer: null, comfort: [], feedback: { mode: { kind: 'every-throw' }, askFirst: false, sincePlace: 0 }, guesses: {} };
+}
+
+/** What of a session the statements refer to. */
+interface Present {
+  readonly told: Told;
+  readonly timeZone: string;
+  readonly stage: Stage;
+  readonly trial: string | null;
+}
+
+export function toldAfter({ told, timeZone, stage, trial }: Present, fact: Fact, said: ToldSays): Told {
+  switch (said.kind) {
+    case 'arm-reported': return reported(told, fact.place, { atMs: fact.atMs, day: dayIn(timeZone, fact.atMs), from: said.from, said: said.said, areas: said.areas });
+    case 'pain-answered': return { ...told, pain: null, lastAnswer: { atMs: fact.atMs, answer: said.answer, words: said.words } };
+    case 'comfort-said': return { ...told, comfort: [...told.comfort, { stage, trial, comfortable: said.comfortable, atMs: fact.atMs }] };
+    case 'feedback-set': return { ...told, feedback: { mode: said.mode, askFirst: said.askFirst, sincePlace: fact.place } };
+    case 'throw-guessed': return { ...told, guesses: { ...told.guesses, [said.place]: { went: said.went, moved: said.moved } } };
+  }
+}
+
+/** "Nothing to report" takes back neither pain nor soreness: only an answer of its own does. */
+function reported(told: Told, place: number, report: ArmReport): Told {
+  const lastReport = { report, place };
+  switch (report.said) {
+    case 'pain':
+    case 'numb': return { ...told, pain: report, lastReport };
+    case 'sore': return { ...told, soreness: report, lastReport };
+    case 'tired':
+    case 'nothing': return { ...told, lastReport };
+  }
+}
