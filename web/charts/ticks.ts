@@ -5,7 +5,7 @@ export interface Ruling {
 }
 
 /** Steps a reader can count in. */
-const STEPS = [1, 2, 5, 10, 20, 50, 100];
+const STEPS = [1, 2, 5, 10, 20, 50, 100, 200, 500];
 
 /** Round values from `low` to `high` (SI), far enough apart for their labels; zero left out. Each in SI and as read. */
 export function ticksBetween(low: number, high: number, pxPerSi: number, leastPx: number, { perSi }: Ruling): { readonly si: number; readonly value: number }[] {

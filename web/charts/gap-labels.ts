@@ -1,0 +1,62 @@
+import type { Layer } from './described.ts';
+import type { GapLineData, GapLineOptions, GapScale } from './gap-scale.ts';
+import { boxesAlong, placeLabel, type Anchor, type Box, type Taken } from './place-label.ts';
+
+interface Flag {
+  readonly kind: 'decision' | 'plate';
+  readonly x: number;
+  readonly y: number;
+  readonly words: readonly [value: string, place: string];
+}
+interface Planted extends Flag {
+  readonly box: Box;
+}
+
+const LINE = 1.08;
+/** Free places are looked for straight up, in steps of half a text size. */
+const STEPS_UP = 24;
+
+/** Writes the two values like flags above their points, each on a pole that ends at the line; neither covers line, balls or the other. */
+export function drawGapLabels(group: Layer, data: GapLineData, scale: GapScale, { width, textPx }: GapLineOptions): void {
+  const flags: Flag[] = [
+    { kind: 'decision', x: scale.x(data.decisionS), y: scale.y(data.decisionWidths), words: data.texts.decision },
+    { kind: 'plate', x: scale.x(scale.endS), y: scale.y(data.plateWidths), words: data.texts.plate },
+  ];
+  const texts = group.selectAll<SVGTextElement, Flag>('text').data(flags, ({ kind }) => kind)
+    .join((enter) => {
+      const text = enter.append('text').attr('class', ({ kind }) => `gap-text ${kind}`);
+      text.append('tspan').attr('class', 'gap-value');
+      text.append('tspan').attr('class', 'gap-place').attr('dy', `${LINE}em`);
+      return text;
+    });
+  texts.attr('transform', null);
+  texts.selectAll<SVGTSpanElement, string>('tspan').data(({ words }) => [...words]).attr('x', 0).text((words) => words);
+  const planted = plant(texts.nodes(), flags, { x: 0, y: 0, width, height: scale.y(0) }, takenBy(data, scale, textPx), textPx);
+  const poles = planted.filter(({ box, y }) => y - box.y - box.height > textPx * 0.4);
+  group.selectAll<SVGLineElement, Planted>('line').data(poles, ({ kind }) => kind).join((enter) => enter.insert('line', 'text')).attr('class', 'pole')
+    .attr('x1', ({ x }) => x).attr('x2', ({ x }) => x).attr('y1', ({ y }) => y - textPx * 0.3).attr('y2', ({ box }) => box.y + box.height + textPx * 0.02);
+}
+
+function plant(texts: readonly SVGTextElement[], flags: readonly Flag[], bounds: Box, covered: readonly Taken[], textPx: number): Planted[] {
+  const taken = [...covered];
+  return flags.map((flag, index) => {
+    const size = texts[index]!.getBBox();
+    const box = placeLabel(size, flag, wishesUp(flag, size, textPx), bounds, taken);
+    texts[index]!.setAttribute('transform', `translate(${box.x},${box.y - size.y})`);
+    taken.push(box);
+    return { ...flag, box };
+  });
+}
+
+/** Higher and higher above the point: leaning left, in the middle, leaning right. */
+function wishesUp({ x, y }: Anchor, { width, height }: { readonly width: number; readonly height: number }, textPx: number): Anchor[] {
+  return Array.from({ length: STEPS_UP }, (_, step) => y - height - textPx * (0.3 + step / 2)).flatMap((top) => [
+    { x: x - width + textPx * 0.4, y: top }, { x: x - width / 2, y: top }, { x: x - textPx * 0.4, y: top },
+  ]).filter(({ y: top }) => top >= 0);
+}
+
+function takenBy({ line, decisionS, decisionWidths, plateWidths }: GapLineData, { x, y, ballPx, endS }: GapScale, textPx: number): Taken[] {
+  const along = line.slice(1).flatMap(([timeS, widths], index) => boxesAlong(x(line[index]![0]), y(line[index]![1]), x(timeS), y(widths), textPx * 0.4));
+  const column = (timeS: number, widths: number): Taken => ({ x: x(timeS) - ballPx / 2, y: y(widths), width: ballPx, height: widths * ballPx });
+  return [...along.filter((box) => Number.isFinite(box.x + box.y)), column(decisionS, decisionWidths), column(endS, plateWidths)];
+}

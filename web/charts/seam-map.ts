@@ -1,0 +1,146 @@
+import { select } from 'd3';
+import { continues, describe, layer, type Layer } from './described.ts';
+import { drawKey, keyHeight, type KeyRow } from './seam-key.ts';
+import { ballMap, passes, pathOn, radiusAt, seamRuns, stitches, type OnBall } from './seam-geometry.ts';
+
+/** What the seam map shows: one throw's ball. */
+export interface SeamMapData {
+  /** Another value starts the picture anew. */
+  readonly generation: string;
+  /** The closed seam as unit vectors turned so that the spin axis is +z; null where the device does not tell where the seams are. */
+  readonly seam: readonly OnBall[] | null;
+  readonly spinRpm: number | null;
+  /** Cosine of the angle between spin axis and direction of flight: 0 with all spin across the flight. Left out where it is not known. */
+  readonly gyroShare?: number | null;
+  readonly texts: {
+    readonly name: string;
+    /** What is seen, in words. */
+    readonly description: string;
+    /** The axis, and how fast the ball turns about it. */
+    readonly axis: string;
+    readonly farSide: string;
+    /** How many seams pass the front of the ball in one turn. */
+    readonly front: (count: number) => string;
+    /** Why there is no seam. */
+    readonly axisAlone: string;
+  };
+}
+
+export interface SeamMapOptions {
+  readonly width: number;
+  readonly height: number;
+  readonly textPx: number;
+}
+
+/** Where the disc lies. */
+interface Disc {
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+}
+
+/** Room round the disc for the arc that says which way the ball turns, in text sizes. */
+const ARC_ROOM = 0.85;
+
+/**
+ * Draws the ball unrolled round its spin axis, so that spin is a turning of the map: the near side within the inner ring, the
+ * far side stretched round it. Each ring about the middle passes the same seams again and again. Drawing again with the same
+ * data changes nothing.
+ */
+export function drawSeamMap(element: SVGSVGElement, data: SeamMapData, options: SeamMapOptions): void {
+  const svg = select(element).classed('seam-map', true);
+  const { textPx } = options;
+  const front = frontOf(data);
+  const rows = keyRows(data, front?.longitudes.length ?? null);
+  continues(svg, data.generation);
+  describe(svg, options, data.texts.name, data.texts.description);
+  svg.style('font-size', `${textPx}px`);
+  const room = roomFor(options, rows);
+  drawBall(layer(svg, 'ball'), room.disc);
+  drawSeam(layer(svg, 'seam'), data.seam, room.disc);
+  drawFront(layer(svg, 'front'), front, room.disc, textPx);
+  drawAxis(layer(svg, 'axis-end'), room.disc, textPx);
+  drawTurning(layer(svg, 'turning'), room.disc, textPx, data.spinRpm);
+  drawKey(layer(svg, 'key'), rows, room.key, textPx);
+}
+
+/** The disc above its key, or beside it where the room is wide. */
+function roomFor({ width, height, textPx }: SeamMapOptions, rows: readonly KeyRow[]): { readonly disc: Disc; readonly key: { readonly x: number; readonly y: number; readonly width: number } } {
+  const rim = ARC_ROOM * textPx;
+  if (width > height * 1.6) {
+    const radius = height / 2 - rim;
+    const x = radius * 2 + rim * 2 + textPx * 0.6;
+    const key = { x, width: width - x };
+    return { disc: { x: radius + rim, y: height / 2, radius }, key: { ...key, y: Math.max(0, (height - keyHeight(rows, key.width, textPx)) / 2) } };
+  }
+  const below = keyHeight(rows, width, textPx);
+  const radius = Math.max(textPx, Math.min(width / 2, (height - below - textPx * 0.4) / 2) - rim);
+  const y = radius + rim;
+  return { disc: { x: Math.min(width / 2, radius + rim), y, radius }, key: { x: 0, y: y + radius + rim + textPx * 0.4, width } };
+}
+
+interface Front {
+  readonly fromAxisRad: number;
+  readonly longitudes: readonly number[];
+}
+
+/** The ring that the front of the ball runs along while it turns, and where the seam passes it. */
+function frontOf({ seam, gyroShare }: SeamMapData): Front | null {
+  if (seam === null || gyroShare === undefined || gyroShare === null) return null;
+  const fromAxisRad = Math.acos(Math.max(-1, Math.min(1, gyroShare)));
+  return { fromAxisRad, longitudes: passes(seam, fromAxisRad) };
+}
+
+function keyRows({ seam, texts }: SeamMapData, count: number | null): KeyRow[] {
+  const axis: KeyRow = { sign: 'axis', words: texts.axis };
+  if (seam === null) return [axis, { sign: null, words: texts.axisAlone }];
+  return [axis, ...(count === null ? [] : [{ sign: 'front', words: texts.front(count) } as const]), { sign: 'far', words: texts.farSide }];
+}
+
+/** The rim, which is the other end of the axis, and the ring halfway, the equator of the spin. */
+function drawBall(group: Layer, { x, y, radius }: Disc): void {
+  const rings = [{ kind: 'rim', r: radius }, { kind: 'equator', r: radiusAt(Math.PI / 2, radius) }];
+  group.selectAll<SVGCircleElement, (typeof rings)[number]>('circle').data(rings, ({ kind }) => kind).join('circle')
+    .attr('class', ({ kind }) => kind).attr('cx', x).attr('cy', y).attr('r', ({ r }) => r);
+}
+
+function drawSeam(group: Layer, seam: SeamMapData['seam'], { x, y, radius }: Disc): void {
+  const projection = ballMap(radius, x, y);
+  const drawn = seam === null ? [] : [
+    ...stitches(seam).map((stitch) => ({ ...stitch, kind: 'stitch' })),
+    ...seamRuns(seam).map((run) => ({ ...run, kind: 'seam-line' })),
+  ];
+  group.selectAll<SVGPathElement, (typeof drawn)[number]>('path').data(drawn).join('path')
+    .attr('class', ({ kind, side }) => `${kind} ${side}`).attr('d', ({ coordinates }) => pathOn(projection, coordinates));
+}
+
+function drawFront(group: Layer, front: Front | null, { x, y, radius }: Disc, textPx: number): void {
+  const rings = front === null ? [] : [front];
+  const r = front === null ? 0 : radiusAt(front.fromAxisRad, radius);
+  group.selectAll<SVGCircleElement, Front>('circle.front-ring').data(rings).join('circle').attr('class', 'front-ring').attr('cx', x).attr('cy', y).attr('r', r);
+  group.selectAll<SVGCircleElement, number>('circle.front-pass').data(front?.longitudes ?? []).join('circle').attr('class', 'front-pass')
+    .attr('cx', (longitude) => x + r * Math.sin(longitude)).attr('cy', (longitude) => y + r * Math.cos(longitude)).attr('r', textPx * 0.17);
+}
+
+/** A ring with a dot: the tip of an arrow that comes towards the reader. */
+function drawAxis(group: Layer, { x, y }: Disc, textPx: number): void {
+  const parts = [{ kind: 'axis-ring', r: textPx * 0.24 }, { kind: 'axis-dot', r: textPx * 0.075 }];
+  group.selectAll<SVGCircleElement, (typeof parts)[number]>('circle').data(parts).join('circle')
+    .attr('class', ({ kind }) => kind).attr('cx', x).attr('cy', y).attr('r', ({ r }) => r);
+}
+
+/** Between these angles, anticlockwise from the right, the arc outside the rim goes round; its arrowhead is at the second. */
+const ARC_FROM_RAD = Math.PI / 9;
+const ARC_TO_RAD = (Math.PI * 7) / 18;
+
+/** A quiet arc outside the rim with an arrowhead: the way the map turns. None for a ball of unknown spin. */
+function drawTurning(group: Layer, { x, y, radius }: Disc, textPx: number, spinRpm: number | null): void {
+  const r = radius + textPx * 0.45;
+  const at = (angle: number, length: number): string => `${x + length * Math.cos(angle)},${y - length * Math.sin(angle)}`;
+  const head = (textPx * 0.34) / r;
+  const arcs = spinRpm === null || spinRpm <= 0 ? [] : [
+    `M${at(ARC_FROM_RAD, r)}A${r},${r} 0 0,0 ${at(ARC_TO_RAD, r)}`,
+    `M${at(ARC_TO_RAD - head, r + textPx * 0.2)}L${at(ARC_TO_RAD, r)}L${at(ARC_TO_RAD - head, r - textPx * 0.2)}`,
+  ];
+  group.selectAll<SVGPathElement, string>('path').data(arcs).join('path').attr('class', 'turning-arc').attr('d', (d) => d);
+}
