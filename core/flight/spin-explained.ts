@@ -12,6 +12,8 @@ export interface ThrownBall {
   readonly velocityMps: Vector;
   readonly plateYM: number;
   readonly airDensityKgM3: number;
+  /** Where it is known; still air when absent, and the wind is then in what the spin does not explain. */
+  readonly windMps?: Vector;
   /** That of this throw's path, so that drag is the same in both flights; null takes the law's for the rate of spin. */
   readonly dragCoefficient: number | null;
   /** Total spin, where `dragCoefficient` is null. */
@@ -35,16 +37,14 @@ const stepS = 0.03;
  * Null when the ball does not reach the plate.
  */
 export function spinExplainedBreak(thrown: ThrownBall, spinRadps: Vector, law: AerodynamicLaw = defaultLaw): PlaneVector | null {
-  const { positionM, velocityMps, plateYM, airDensityKgM3 } = thrown;
+  const { positionM, velocityMps, plateYM, airDensityKgM3, windMps } = thrown;
   const drag = thrown.dragCoefficient ?? dragCoefficient(thrown.rateRpm);
-  const flight = flyPitch(
-    { positionM, velocityMps, spinRadps },
-    { airDensityKgM3, law: { dragCoefficient: () => drag, liftCoefficient: law.liftCoefficient }, until: { yM: plateYM }, timeStepS: stepS, longestS: longestS(thrown) },
-  );
+  const forces = { airDensityKgM3, law: { dragCoefficient: () => drag, liftCoefficient: law.liftCoefficient }, ...(windMps && { windMps }) };
+  const flight = flyPitch({ positionM, velocityMps, spinRadps }, { ...forces, until: { yM: plateYM }, timeStepS: stepS, longestS: longestS(thrown) });
   return flight.ending === 'plane' ? breakOf(flight, thrown) : null;
 }
 
-/** The break that drag alone leaves in the same convention: what is to be taken away to see the push of a spin. */
+/** The break that drag, and a known wind, leave in the same convention: what is to be taken away to see the push of a spin. */
 export function spinlessBreak(thrown: ThrownBall): PlaneVector | null {
   return spinExplainedBreak(thrown, [0, 0, 0]);
 }
