@@ -1,5 +1,5 @@
 import type { Vector } from '../core/flight/vector.ts';
-import type { PathSample } from '../core/flight/path-fit.ts';
+import type { PathSample } from '../core/flight/path-samples.ts';
 import { noisyVector } from './noise.ts';
 import type { Random } from './random.ts';
 import type { ThrownBall } from './throw.ts';

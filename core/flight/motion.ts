@@ -4,13 +4,15 @@ import type { Derivative } from './runge-kutta.ts';
 import type { Vector } from './vector.ts';
 
 /** A force across the flight that spin does not explain: coefficients along the frame's x (catcher's right) and z (up), not along the arm side. */
-interface SeamCoefficient {
+export interface SeamCoefficient {
   readonly x: number;
   readonly z: number;
 }
 
 export interface Forces {
   readonly airDensityKgM3: number;
+  /** Velocity of the air over the ground; still air when absent. The forces follow the velocity against the air. */
+  readonly windMps?: Vector;
   /** K·C·|v|² along this direction, projected across the velocity; a coefficient of 0.01 is 0.93 in over a pitch at any speed. */
   readonly seamCoefficient?: SeamCoefficient;
   readonly law?: AerodynamicLaw;
@@ -22,11 +24,12 @@ export interface Forces {
 const rpmPerRadps = 30 / Math.PI;
 
 /**
- * The equations of motion over the state (x, y, z, vx, vy, vz), SI:
+ * The equations of motion over the state (x, y, z, vx, vy, vz), SI, with v the velocity against the air:
  * a = −g·ẑ − K·C_D·|v|·v + K·C_L·|v|²·(ω×v)/|ω×v| + K·|v|²·(seam across v). The spin axis stays fixed in space.
  */
 export function equationsOfMotion(spinRadps: Vector, forces: Forces): Derivative {
   const [wx, wy, wz] = spinRadps;
+  const [windX, windY, windZ] = forces.windMps ?? [0, 0, 0];
   const k = aerodynamicConstantPerM(forces.airDensityKgM3);
   const law = forces.law ?? defaultLaw;
   const gravity = forces.gravityMps2 ?? standardGravityMps2;
@@ -34,27 +37,28 @@ export function equationsOfMotion(spinRadps: Vector, forces: Forces): Derivative
   const seamZ = forces.seamCoefficient?.z ?? 0;
   const decayPerM = forces.spinDecayLengthM === undefined ? 0 : 1 / forces.spinDecayLengthM;
   const totalRpm = Math.hypot(wx, wy, wz) * rpmPerRadps;
+  const steadyDrag = law.dragCoefficient(totalRpm);
 
   return (timeS, state, rate) => {
-    const vx = state[3]!;
-    const vy = state[4]!;
-    const vz = state[5]!;
+    const vx = state[3]! - windX;
+    const vy = state[4]! - windY;
+    const vz = state[5]! - windZ;
     const speed = Math.sqrt(vx * vx + vy * vy + vz * vz);
     const left = decayPerM === 0 ? 1 : Math.exp(-timeS * speed * decayPerM);
-    const drag = k * law.dragCoefficient(totalRpm * left) * speed;
+    const drag = k * (decayPerM === 0 ? steadyDrag : law.dragCoefficient(totalRpm * left)) * speed;
     const mx = wy * vz - wz * vy;
     const my = wz * vx - wx * vz;
     const mz = wx * vy - wy * vx;
     const cross = Math.sqrt(mx * mx + my * my + mz * mz);
     const spinParameter = cross > 0 ? (ball.radiusM * left * cross) / (speed * speed) : 0;
     const lift = cross > 0 ? (k * law.liftCoefficient(spinParameter) * speed * speed) / cross : 0;
-    const seamAlong = seamX * vx + seamZ * vz; // × |v|, so that a ball at rest needs no division
+    const seamAlong = k * (seamX * vx + seamZ * vz); // × |v|, so that a ball at rest needs no division
     const push = k * speed * speed;
-    rate[0] = vx;
-    rate[1] = vy;
-    rate[2] = vz;
-    rate[3] = -drag * vx + lift * mx + push * seamX - k * seamAlong * vx;
-    rate[4] = -drag * vy + lift * my - k * seamAlong * vy;
-    rate[5] = -gravity - drag * vz + lift * mz + push * seamZ - k * seamAlong * vz;
+    rate[0] = state[3]!;
+    rate[1] = state[4]!;
+    rate[2] = state[5]!;
+    rate[3] = -drag * vx + lift * mx + push * seamX - seamAlong * vx;
+    rate[4] = -drag * vy + lift * my - seamAlong * vy;
+    rate[5] = -gravity - drag * vz + lift * mz + push * seamZ - seamAlong * vz;
   };
 }

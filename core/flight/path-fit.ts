@@ -1,65 +1,50 @@
+import { defaultLaw, type AerodynamicLaw } from './aerodynamics.ts';
 import { standardAirDensityKgM3 } from './air.ts';
 import { plate } from './ball.ts';
 import { stateAtTime, type ConstantAcceleration, type PathState } from './constant-acceleration.ts';
-import { accelerationOn, crossingOf, placeOn, stateOn, type FadingPath } from './fading-path.ts';
-import { propagate, type Matrix3 } from './normal-equations.ts';
-import { fitRobustly, type RobustFit } from './robust-fit.ts';
+import { firstGuess } from './first-guess.ts';
+import { fitMotion, mostRejectedShare, type MotionFit, type NoMotionFit } from './fit-motion.ts';
+import { gradientOf, liftOf, pushAcross, spinOf, unknownsOf } from './fitted-forces.ts';
+import type { FittedPath, PathProblem } from './fitted-path.ts';
+import { flyPitch, type Flight } from './fly.ts';
+import { equationsOfMotion, type Forces } from './motion.ts';
+import { breaksAndErrors } from './path-errors.ts';
+import { columnsOf, spanOf, type Columns, type PathSample } from './path-samples.ts';
+import { crossingOf, type Crossing } from './plane-crossing.ts';
+import { variedMotion, type VariedForces } from './varied-motion.ts';
 import { norm, type Vector } from './vector.ts';
-
-export interface PathSample {
-  readonly timeS: number;
-  readonly positionM: Vector;
-}
 
 export interface PathFitOptions {
   /** The plane of release; the y of the earliest sample when absent. */
   readonly fromYM?: number;
   /** The plane of arrival; the front of the plate when absent. */
   readonly toYM?: number;
-  /** Only bends the path by how drag and lift fade; standard air when absent. */
+  /** Standard air when absent. Coefficients and spin depend on it, places and breaks hardly. */
   readonly airDensityKgM3?: number;
+  readonly windMps?: Vector;
+  /** The law by which lift follows from spin, along the flight and back to the spin reported. */
+  readonly law?: AerodynamicLaw;
   /** Measured spin along the flight, positive with it; none when absent. 500 rpm of it is 0.1 in on the break of a changeup. */
   readonly alongSpinRadps?: number;
-}
-
-export interface FittedPath {
-  readonly kind: 'path';
-  /** t = 0 is the moment at the plane of release; exact at release (place, velocity) and at arrival (place, time). */
-  readonly path: ConstantAcceleration;
-  /** The clock of the samples at the path's t = 0. */
-  readonly startTimeS: number;
-  /** The path that touches the flight at its middle: the one for `transverseCoefficients`, whose spin the other would put 2–3 % too high. */
-  readonly midFlight: ConstantAcceleration;
-  /** The state at the plane of arrival, t from release, with the velocity the fading drag leaves. */
-  readonly arrival: PathState;
-  /** Root mean square distance of the kept samples from the path, all three axes together. */
-  readonly residualRmsM: number;
-  /** Indexes of samples that were misreads. */
-  readonly rejected: readonly number[];
-  readonly standardErrors: { readonly positionM: Vector; readonly velocityMps: Vector; readonly accelerationMps2: Vector };
-  /** For x, y and z: covariance of position, velocity and acceleration at t = 0. Measurement only, not the spread of lift laws. */
-  readonly covariance: readonly [Matrix3, Matrix3, Matrix3];
-}
-
-export interface PathProblem {
-  readonly kind: 'problem';
-  readonly code: 'too-short' | 'too-noisy' | 'impossible';
-  readonly sentence: string;
+  /** The whole spin where it was measured: the fit then looks for the push that it leaves over, instead of for the spin. */
+  readonly measuredSpinRadps?: Vector;
 }
 
 const fewestSamples = 8;
 const leastSeenShare = 0.4;
-const mostRejectedShare = 0.3;
 /** Three inches: a break known no better than this says nothing about a changeup. */
 const coarsestBreakM = 0.0762;
 const speedRangeMps = [3, 60] as const;
+/** No path of a thrown ball, and no clock that counts in other units, takes longer. */
+const longestS = 10;
+/** A drag coefficient beyond these, by more than four standard errors, is no ball in air. */
+const dragRange = [0, 1.2] as const;
 
 /**
- * The path of a ball through samples of time and place, in any order, m and s. Misreads are found and left out. The samples
- * are fitted with constant acceleration plus the fading of drag and lift that the equations of motion give, then told as
- * the constant acceleration that has the release and the arrival right. A plain parabola through the same samples shifts
- * the induced break of a pitch by 0.2–0.7 in, because its slope at release pays for the forces that fade; this one keeps
- * it within 0.1 in, and pays with an end speed 0.1–0.2 m/s off, which `arrival` has right (measured in tests/core/flight).
+ * The flight of a ball through samples of time and place, in any order, m and s: the release state, the drag coefficient and
+ * the spin across the flight (or, with a measured spin, the push that it leaves over) whose equations of motion come nearest
+ * in least squares, misreads left out. Drag and lift follow the speed along the flight; a plain parabola through the same
+ * samples is 0.2–0.7 in off in the induced break of a pitch. Never a wrong number: samples that are too few, too scattered, or no ball's, give a problem that says so.
  */
 export function fitPath(samples: readonly PathSample[], options: PathFitOptions = {}): FittedPath | PathProblem {
   if (samples.length < fewestSamples) {
@@ -68,90 +53,117 @@ export function fitPath(samples: readonly PathSample[], options: PathFitOptions 
   if (!samples.every(({ timeS, positionM }) => Number.isFinite(timeS) && positionM.every(Number.isFinite))) {
     return problem('impossible', 'The path holds a time or a place that is not a number.');
   }
-  const times = samples.map((sample) => sample.timeS);
-  const column = (axis: 0 | 1 | 2): number[] => samples.map((sample) => sample.positionM[axis]);
-  const fit = fitRobustly(times, [column(0), column(1), column(2)], {
+  const columns = columnsOf(samples);
+  const { firstS, lastS } = spanOf(columns.times);
+  if (lastS - firstS > longestS) {
+    return problem('impossible', `The times of the path lie more than ${longestS} s apart; send seconds.`);
+  }
+  const guess = firstGuess(columns);
+  if (guess === null) return problem('impossible', 'The samples of the path do not spread over time, so no speed can be had from them.');
+  const speed = norm(guess.velocityMps);
+  if (!(speed >= speedRangeMps[0] && speed <= speedRangeMps[1])) {
+    return problem('impossible', `The samples move at ${speed.toFixed(1)} m/s in the middle, which no thrown ball does; check units and times.`);
+  }
+  const forces: VariedForces = {
     airDensityKgM3: options.airDensityKgM3 ?? standardAirDensityKgM3,
-    alongSpinRadps: options.alongSpinRadps ?? 0,
+    windMps: options.windMps ?? [0, 0, 0],
+    law: options.law ?? defaultLaw,
+    push: pushAcross(guess.velocityMps, options.alongSpinRadps ?? 0, options.measuredSpinRadps),
+  };
+  const varied = variedMotion(forces);
+  const fit = fitMotion(columns, varied, unknownsOf(guess, forces));
+  if (fit.kind !== 'fit') return noFlight(fit, samples.length);
+  const [fromYM, toYM] = [options.fromYM ?? earliestYM(samples, fit.kept), options.toYM ?? plate.frontYM];
+  const release = crossingOf(varied, fit.unknowns, fromYM);
+  const arrival = crossingOf(varied, fit.unknowns, toYM);
+  if (release === null || arrival === null || !(arrival.timeS > release.timeS)) {
+    return problem('impossible', `The samples do not fly from y = ${fromYM.toFixed(2)} m to y = ${toYM.toFixed(2)} m.`);
+  }
+  return doubtful(fit, columns, release, arrival) ?? describe(fit, columns, release, arrival, forces);
+}
+
+function noFlight(fit: NoMotionFit, count: number): PathProblem {
+  switch (fit.kind) {
+    case 'scattered': return problem('too-noisy', `${fit.off} of ${count} samples of the path lie off any one flight; more than ${mostRejectedShare * 100} % cannot be left out.`);
+    case 'stray': return problem('impossible', 'No flight of a ball through air comes near the samples of the path; check units, axes and times.');
+  }
+}
+
+function earliestYM(samples: readonly PathSample[], kept: Uint8Array): number {
+  return samples.reduce((first, sample, i) => (kept[i] === 1 && sample.timeS < first.timeS ? sample : first), { timeS: Infinity, positionM: [0, Number.NaN, 0] } as PathSample).positionM[1];
+}
+
+/** What is wrong with a fit that came out: seen too little of, or forces that no air has. */
+function doubtful(fit: MotionFit, { times, count }: Columns, release: Crossing, arrival: Crossing): PathProblem | null {
+  const { firstS, lastS } = spanOf(times, fit.kept);
+  const share = (Math.min(lastS, arrival.timeS) - Math.max(firstS, release.timeS)) / (arrival.timeS - release.timeS);
+  const seen = fit.kept.reduce((sum, keep) => sum + keep, 0);
+  if (seen < fewestSamples || !(share >= leastSeenShare)) {
+    return problem('too-short', `The path was seen in ${seen} of ${count} samples and for ${Math.max(0, Math.round(share * 100))} % of the flight; at least ${fewestSamples} samples and ${leastSeenShare * 100} % are needed.`);
+  }
+  const drag = fit.unknowns[6]!;
+  const doubt = 4 * Math.sqrt(fit.covariance[60]!);
+  if (!(drag + doubt >= dragRange[0] && drag - doubt <= dragRange[1])) {
+    return problem('impossible', `The ball would have a drag coefficient of ${drag.toFixed(2)}, which no ball has in air; check units and times.`);
+  }
+  return null;
+}
+
+function describe(fit: MotionFit, columns: Columns, release: Crossing, arrival: Crossing, forces: VariedForces): FittedPath | PathProblem {
+  const { unknowns, covariance, kept } = fit;
+  const { push, law, windMps } = forces;
+  const spin = spinOf(unknowns, push);
+  const { breaks, errors } = breaksAndErrors(release, arrival, covariance, {
+    liftCoefficient: gradientOf((at) => liftOf(at, push, law, windMps), unknowns),
+    transverseSpin: push.kind === 'seam' ? new Float64Array(unknowns.length) : gradientOf((at) => norm(spinOf(at, push).transverseRadps), unknowns),
+    seam: push.kind === 'seam',
   });
-  if (!fit) return problem('impossible', 'The samples of the path do not spread over time, so no speed can be had from them.');
-  const earliest = samples.reduce((first, sample, i) => (fit.kept[i] && sample.timeS < first.timeS ? sample : first), { ...samples[0]!, timeS: Infinity });
-  return assemble(fit, samples, options.fromYM ?? earliest.positionM[1], options.toYM ?? plate.frontYM);
-}
-
-function assemble(fit: RobustFit, samples: readonly PathSample[], fromYM: number, toYM: number): FittedPath | PathProblem {
-  const rejected = fit.kept.flatMap((kept, i) => (kept ? [] : [i]));
-  if (rejected.length > mostRejectedShare * samples.length) {
-    return problem('too-noisy', `${rejected.length} of ${samples.length} samples of the path lie off any one flight.`);
+  const coarsestM = Math.max(errors.verticalM, errors.horizontalM);
+  if (!(coarsestM <= coarsestBreakM)) {
+    return problem('too-noisy', `The samples scatter so much that the break is known only to ±${(coarsestM * 100).toFixed(0)} cm.`);
   }
-  const fromS = crossingOf(fit.path, fromYM);
-  const toS = crossingOf(fit.path, toYM);
-  const speed = norm(stateOn(fit.path, fit.path.middleS).velocityMps);
-  if (fromS === null || toS === null || !(toS > fromS) || speed < speedRangeMps[0] || speed > speedRangeMps[1]) {
-    return problem('impossible', `The samples do not fly from y = ${fromYM.toFixed(2)} m to y = ${toYM.toFixed(2)} m at a speed a thrown ball has (${speed.toFixed(1)} m/s in the middle).`);
-  }
-  const seen = seenShare(fit, samples, fromS, toS);
-  if (samples.length - rejected.length < fewestSamples || seen < leastSeenShare) {
-    return problem('too-short', `The path was seen for ${Math.round(seen * 100)} % of the flight; at least ${leastSeenShare * 100} % are needed.`);
-  }
-  return describe(fit, rejected, fromS, toS);
-}
-
-function describe(fit: RobustFit, rejected: number[], fromS: number, toS: number): FittedPath | PathProblem {
-  const flightS = toS - fromS;
-  const covariance = [covarianceOf(fit, 0, fromS, flightS), covarianceOf(fit, 1, fromS, flightS), covarianceOf(fit, 2, fromS, flightS)] as const;
-  const error = (row: 0 | 1 | 2): Vector => [Math.sqrt(covariance[0][row][row]), Math.sqrt(covariance[1][row][row]), Math.sqrt(covariance[2][row][row])];
-  const standardErrors = { positionM: error(0), velocityMps: error(1), accelerationMps2: error(2) };
-  const breakErrorM = 0.5 * flightS * flightS * Math.max(standardErrors.accelerationMps2[0], standardErrors.accelerationMps2[2]);
-  if (!(breakErrorM <= coarsestBreakM)) {
-    return problem('too-noisy', `The samples scatter so much that the break is known only to ±${(breakErrorM * 100).toFixed(0)} cm.`);
-  }
-  const arrival = stateOn(fit.path, toS);
+  const seamCoefficient = push.kind === 'seam' ? { x: unknowns[7]!, z: unknowns[8]! } : null;
+  const acting: Forces = {
+    airDensityKgM3: forces.airDensityKgM3, windMps,
+    law: { dragCoefficient: () => unknowns[6]!, liftCoefficient: law.liftCoefficient },
+    ...(seamCoefficient && { seamCoefficient }),
+  };
+  const start = stateOf(release, 0);
+  const end = stateOf(arrival, arrival.timeS - release.timeS);
+  let flight: Flight | null = null;
+  const at = (timeS: number): PathState => (flight ??= flyPitch({ ...start, spinRadps: spin.spinRadps }, { ...acting, until: { yM: end.positionM[1] } })).stateAt(timeS);
   return {
-    kind: 'path',
-    path: anchored(fit.path, fromS, flightS),
-    midFlight: touching(fit.path, fromS, flightS),
-    startTimeS: fromS,
-    arrival: { ...arrival, timeS: flightS },
+    kind: 'path', release: start, arrival: end, at,
+    startTimeS: columns.middleS + release.timeS,
+    path: anchored(start, end),
+    midFlight: touching(at(end.timeS / 2), equationsOfMotion(spin.spinRadps, acting)),
+    breaks,
+    dragCoefficient: unknowns[6]!,
+    liftCoefficient: liftOf(unknowns, push, law, windMps),
+    transverseSpinRadps: spin.transverseRadps,
+    seamCoefficient,
+    errors,
+    noiseM: fit.noiseM,
     residualRmsM: fit.residualRmsM,
-    rejected,
-    standardErrors,
-    covariance,
+    rejected: Array.from(kept.keys()).filter((i) => kept[i] === 0),
   };
 }
 
-/** The constant acceleration with the path's place and velocity at release and its place at arrival. */
-function anchored(path: FadingPath, fromS: number, flightS: number): ConstantAcceleration {
-  const { positionM, velocityMps } = stateOn(path, fromS);
-  const acceleration = (axis: 0 | 1 | 2): number =>
-    (2 * (placeOn(path, axis, fromS + flightS) - positionM[axis] - velocityMps[axis] * flightS)) / flightS ** 2;
-  return { positionM, velocityMps, accelerationMps2: [acceleration(0), acceleration(1), acceleration(2)] };
+function stateOf({ state }: Crossing, timeS: number): PathState {
+  return { timeS, positionM: [state[0]!, state[1]!, state[2]!], velocityMps: [state[3]!, state[4]!, state[5]!] };
 }
 
-/** The constant acceleration with the path's place, velocity and acceleration in the middle of the flight, told from release. */
-function touching(path: FadingPath, fromS: number, flightS: number): ConstantAcceleration {
-  const { positionM, velocityMps } = stateOn(path, fromS + flightS / 2);
-  const accelerationMps2 = accelerationOn(path, fromS + flightS / 2);
-  const release = stateAtTime({ positionM, velocityMps, accelerationMps2 }, -flightS / 2);
-  return { positionM: release.positionM, velocityMps: release.velocityMps, accelerationMps2 };
+function anchored(start: PathState, end: PathState): ConstantAcceleration {
+  const acceleration = (axis: 0 | 1 | 2): number => (2 * (end.positionM[axis] - start.positionM[axis] - start.velocityMps[axis] * end.timeS)) / end.timeS ** 2;
+  return { positionM: start.positionM, velocityMps: start.velocityMps, accelerationMps2: [acceleration(0), acceleration(1), acceleration(2)] };
 }
 
-/** Covariance of place and velocity at release and of the anchored acceleration, as functions of the fit in the middle. */
-function covarianceOf(fit: RobustFit, axis: 0 | 1 | 2, fromS: number, flightS: number): Matrix3 {
-  const u = fromS - fit.path.middleS;
-  const bend = fit.path.fading.bendPerS[axis];
-  return propagate(
-    fit.unitCovariances[axis],
-    [[1, u, u * u * (1 / 2 + (bend * u) / 6)], [0, 1, u * (1 + (bend * u) / 2)], [0, 0, 1 + bend * (u + flightS / 3)]],
-    fit.noiseM[axis] ** 2,
-  );
-}
-
-function seenShare(fit: RobustFit, samples: readonly PathSample[], fromS: number, toS: number): number {
-  const times = samples.flatMap((sample, i) => (fit.kept[i] ? [sample.timeS] : []));
-  const first = times.reduce((a, b) => Math.min(a, b), Infinity);
-  const last = times.reduce((a, b) => Math.max(a, b), -Infinity);
-  return (Math.min(last, toS) - Math.max(first, fromS)) / (toS - fromS);
+function touching(middle: PathState, motion: ReturnType<typeof equationsOfMotion>): ConstantAcceleration {
+  const rate = new Float64Array(6);
+  motion(middle.timeS, Float64Array.of(...middle.positionM, ...middle.velocityMps), rate);
+  const path = { positionM: middle.positionM, velocityMps: middle.velocityMps, accelerationMps2: [rate[3]!, rate[4]!, rate[5]!] as const };
+  const { positionM, velocityMps } = stateAtTime(path, -middle.timeS);
+  return { ...path, positionM, velocityMps };
 }
 
 function problem(code: PathProblem['code'], sentence: string): PathProblem {

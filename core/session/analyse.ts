@@ -16,7 +16,7 @@ import { dot, norm, scale, type Vector } from '../flight/vector.ts';
 import { feetToM, rpmToRadps } from '../units/convert.ts';
 
 /** Raised when the same facts would be read differently: exports and playback name it. */
-export const SCIENCE_VERSION = 1;
+export const SCIENCE_VERSION = 2;
 
 /** Where a device does not send the extension: 5.5 ft in front of the rubber, so 55 ft from the rear point of the plate on a full mound. */
 const ASSUMED_EXTENSION_M = feetToM(5.5);
@@ -59,9 +59,7 @@ function flightOf(measured: MeasuredThrow, { distanceM }: Circumstances, source:
     case 'path': {
       const fit = fitPath(flight.samples, { fromYM: releaseYM, ...alongFlight(measured) });
       if (fit.kind === 'problem') return unusable(fit.sentence);
-      const { accelerationMps2 } = fit.standardErrors;
-      const half = 0.5 * fit.arrival.timeS ** 2;
-      return fromFlight({ timeS: 0, positionM: fit.path.positionM, velocityMps: fit.path.velocityMps }, fit.arrival, { verticalM: half * accelerationMps2[2], armSideM: half * accelerationMps2[0] });
+      return fromFlight(fit.release, fit.arrival, { verticalM: fit.errors.verticalM, armSideM: fit.errors.horizontalM });
     }
     case 'constant': {
       const path: ConstantAcceleration = flight;

@@ -3,7 +3,9 @@ import { verticalApproachRad } from '../../../core/flight/approach.ts';
 import { stateAtTime, stateAtY } from '../../../core/flight/constant-acceleration.ts';
 import { flyPitch, type Flight, type FlightConditions } from '../../../core/flight/fly.ts';
 import { inducedBreak, inducedBreakBetween, transverseCoefficients } from '../../../core/flight/movement.ts';
-import { fitPath, type FittedPath, type PathFitOptions, type PathSample } from '../../../core/flight/path-fit.ts';
+import type { FittedPath } from '../../../core/flight/fitted-path.ts';
+import { fitPath, type PathFitOptions } from '../../../core/flight/path-fit.ts';
+import type { PathSample } from '../../../core/flight/path-samples.ts';
 import { tiltFromForce, tiltFromClock, tiltFromSpin } from '../../../core/flight/spin.ts';
 import { norm, type Vector } from '../../../core/flight/vector.ts';
 import { degreeRad, inchM, mphMps } from './feet-and-miles.ts';
@@ -113,12 +115,10 @@ describe('A noisy path', () => {
     for (let run = 0; run < runs; run += 1) {
       const fit = fitted(samplesOf(flight, { count: 80 + Math.floor(121 * uniform()), noiseM: 0.002 + 0.004 * uniform(), seed: 1000 + run }));
       const moved = inducedBreak(fit.path, releaseYM)!;
-      const { accelerationMps2, velocityMps, positionM } = fit.standardErrors;
-      const half = 0.98 * moved.timeS ** 2; // 1.96 · ½t²
-      inside.vertical += Number(Math.abs(moved.verticalM - truth.verticalM) < half * accelerationMps2[2]);
-      inside.horizontal += Number(Math.abs(moved.horizontalM - truth.horizontalM) < half * accelerationMps2[0]);
-      inside.speed += Number(Math.abs(fit.path.velocityMps[1] - flight.start.velocityMps[1]) < 1.96 * velocityMps[1]);
-      inside.height += Number(Math.abs(fit.path.positionM[2] - flight.start.positionM[2]) < 1.96 * positionM[2]);
+      inside.vertical += Number(Math.abs(moved.verticalM - truth.verticalM) < 1.96 * fit.errors.verticalM);
+      inside.horizontal += Number(Math.abs(moved.horizontalM - truth.horizontalM) < 1.96 * fit.errors.horizontalM);
+      inside.speed += Number(Math.abs(fit.path.velocityMps[1] - flight.start.velocityMps[1]) < 1.96 * fit.errors.releaseVelocityMps[1]);
+      inside.height += Number(Math.abs(fit.path.positionM[2] - flight.start.positionM[2]) < 1.96 * fit.errors.releaseM[2]);
     }
     const shares = Object.entries(inside).map(([key, count]) => [key, count / runs] as const);
     console.log(`coverage of 95 % intervals: ${shares.map(([key, share]) => `${key} ${(100 * share).toFixed(1)} %`).join(', ')}`);
@@ -136,10 +136,9 @@ describe('A noisy path', () => {
       const [before, after] = [fitted(clean), fitted(dirty)];
       expect(after.rejected).toEqual(expect.arrayContaining([...bad]));
       expect(after.rejected.length).toBeLessThan(5);
-      const half = 0.5 * before.arrival.timeS ** 2;
       const [a, b] = [inducedBreak(before.path, releaseYM)!, inducedBreak(after.path, releaseYM)!];
-      expect(Math.abs(a.verticalM - b.verticalM)).toBeLessThan(half * before.standardErrors.accelerationMps2[2]);
-      expect(Math.abs(a.horizontalM - b.horizontalM)).toBeLessThan(half * before.standardErrors.accelerationMps2[0]);
+      expect(Math.abs(a.verticalM - b.verticalM)).toBeLessThan(before.errors.verticalM);
+      expect(Math.abs(a.horizontalM - b.horizontalM)).toBeLessThan(before.errors.horizontalM);
     }
   });
 

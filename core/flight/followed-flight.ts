@@ -1,0 +1,72 @@
+import { rungeKutta4 } from './runge-kutta.ts';
+import { spanOf, type Columns } from './path-samples.ts';
+import { columnCount, startVaried, variedSize, type VariedMotion } from './varied-motion.ts';
+
+/** Place and velocity in the middle, C_D, two numbers of the push. */
+export const unknownCount = 3 + columnCount;
+/** Twelve to fifteen steps a pitch: 10 nm at the plate (measured in tests/core/flight). */
+export const followStepS = 0.03;
+
+/** A flight with its derivatives, followed from the middle of the samples over all of them, and told at each. */
+export interface FollowedFlight {
+  /** Flies again with these unknowns. */
+  follow(unknowns: Float64Array): void;
+  /** Writes what is left of each sample, place minus flight, axis by axis. */
+  leave(residuals: readonly Float64Array[]): void;
+  /** The derivative of a sample's place along an axis by unknown 3 … 8, into `into`; by the starting place it is one or nothing. */
+  slopes(sample: number, axis: number, into: Float64Array): void;
+}
+
+/**
+ * Nodes lie on a grid about the middle; between two of them the flight and its derivatives are cubics through place and
+ * velocity of both. Where the samples lie on the grid is worked out once; nothing is allocated after that.
+ */
+export function followedFlight({ times, places, count }: Columns, { motion, unknowns: forces }: VariedMotion): FollowedFlight {
+  const step = rungeKutta4(variedSize, motion);
+  const { firstS, lastS } = spanOf(times);
+  const back = Math.max(1, Math.ceil(-firstS / followStepS));
+  const last = back + Math.max(1, Math.ceil(lastS / followStepS));
+  const nodes = new Float64Array((last + 1) * variedSize);
+  const rows = Array.from({ length: last + 1 }, (_, at) => nodes.subarray(at * variedSize, (at + 1) * variedSize));
+  const { before, cubic } = placedOnGrid(times, back, last);
+
+  const follow = (unknowns: Float64Array): void => {
+    startVaried(unknowns.subarray(0, 3), unknowns.subarray(3, 6), rows[back]!);
+    forces.set(unknowns.subarray(6));
+    for (let at = back; at < last; at += 1) step(0, followStepS, rows[at]!, rows[at + 1]!);
+    for (let at = back; at > 0; at -= 1) step(0, -followStepS, rows[at]!, rows[at - 1]!);
+  };
+  const at = (sample: number, offset: number): number => {
+    const from = before[sample]! + offset;
+    const c = 4 * sample;
+    return cubic[c]! * nodes[from]! + cubic[c + 1]! * nodes[from + 3]! + cubic[c + 2]! * nodes[from + variedSize]! + cubic[c + 3]! * nodes[from + variedSize + 3]!;
+  };
+  const leave = (residuals: readonly Float64Array[]): void => {
+    for (let axis = 0; axis < 3; axis += 1) {
+      const residual = residuals[axis]!;
+      const place = places[axis]!;
+      for (let i = 0; i < count; i += 1) residual[i] = place[i]! - at(i, axis);
+    }
+  };
+  const slopes = (sample: number, axis: number, into: Float64Array): void => {
+    for (let column = 0; column < columnCount; column += 1) into[column] = at(sample, 6 + 6 * column + axis);
+  };
+  return { follow, leave, slopes };
+}
+
+/** Where each sample's interval begins in the nodes, and the four weights of its cubic: both places, both velocities. */
+function placedOnGrid(times: Float64Array, back: number, last: number): { before: Int32Array; cubic: Float64Array } {
+  const before = new Int32Array(times.length);
+  const cubic = new Float64Array(4 * times.length);
+  for (let i = 0; i < times.length; i += 1) {
+    const on = times[i]! / followStepS + back;
+    const node = Math.min(last - 1, Math.max(0, Math.floor(on)));
+    const u = on - node;
+    before[i] = node * variedSize;
+    cubic[4 * i] = 1 - u * u * (3 - 2 * u);
+    cubic[4 * i + 1] = followStepS * u * (1 - u) * (1 - u);
+    cubic[4 * i + 2] = u * u * (3 - 2 * u);
+    cubic[4 * i + 3] = followStepS * u * u * (u - 1);
+  }
+  return { before, cubic };
+}
