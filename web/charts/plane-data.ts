@@ -32,6 +32,24 @@ export interface PlaneSpread extends Separation {
   readonly named: string;
 }
 
+/** The region of separation that spin alone can reach, and how it is named. */
+export interface PlaneReach {
+  /** Its corners; the last joins the first. */
+  readonly outline: readonly Separation[];
+  /** Round the place of no lift, where an arm that spins every ball cannot come; null where there is none. */
+  readonly hole: readonly Separation[] | null;
+  readonly named: string;
+}
+
+/** What the spin of the last throw does not explain: from where the spin alone would have taken it to where it went. */
+export interface PlaneUnexplained {
+  readonly from: Separation;
+  readonly to: Separation;
+  /** The 95 % ellipse of the difference; null where nobody knows how sure it is. */
+  readonly ellipse: { readonly semiMajorM: number; readonly semiMinorM: number; readonly angleRad: number } | null;
+  readonly words: readonly string[];
+}
+
 /** What the separation plane shows. SI; up and arm side positive. */
 export interface PlaneData {
   /** Another value starts the picture anew. */
@@ -46,6 +64,8 @@ export interface PlaneData {
   readonly marks: readonly PlaneMark[];
   readonly miss: PlaneMiss | null;
   readonly spread: PlaneSpread | null;
+  readonly reach: PlaneReach | null;
+  readonly unexplained: PlaneUnexplained | null;
   readonly ruling: Ruling;
   readonly texts: {
     readonly name: string;

@@ -1,13 +1,15 @@
 import { select } from 'd3';
-import { continues, describe, layer } from './described.ts';
+import { continues, describe, layer, type Layer, type Svg } from './described.ts';
 import type { Box, Taken } from './place-label.ts';
 import { drawAxes, giveWay } from './plane-axes.ts';
 import { coveredBy, drawCloud, drawMarks } from './plane-marks.ts';
 import { drawLetters } from './plane-letters.ts';
 import { drawMiss } from './plane-miss.ts';
 import type { PlaneData, PlaneOptions } from './plane-data.ts';
-import { planeScale, reachOf } from './plane-scale.ts';
+import { drawReach, nameReach } from './plane-reach.ts';
+import { planeScale, reachOf, type PlaneScale } from './plane-scale.ts';
 import { drawSpread } from './plane-spread.ts';
+import { drawUnexplained } from './plane-unexplained.ts';
 import { drawZone } from './plane-zone.ts';
 import { drawHandles } from './zone-handles.ts';
 
@@ -21,25 +23,33 @@ export function drawSeparationPlane(element: SVGSVGElement, data: PlaneData, opt
   const goesOn = continues(svg, data.generation);
   describe(svg.classed('separation-plane', true), options, data.texts.name, data.texts.description, options.onZone === undefined ? 'img' : 'group');
   svg.style('font-size', `${textPx}px`);
-  const scale = planeScale(reachOf(data.marks, data.zone), width, height, data.armSideOn === 'right' ? 1 : -1);
-  const bounds: Box = { x: 0, y: 0, width, height };
-  const taken: Taken[] = [];
-  const zoneLayer = layer(svg, 'zone');
-  drawCloud(layer(svg, 'cloud'), data, scale);
-  const axes = layer(svg, 'axes');
-  taken.push(...drawAxes(axes, data, scale, options));
-  const spreadLayer = layer(svg, 'spread');
-  const placed = drawMarks(layer(svg, 'marks'), data.marks, scale, options, goesOn);
-  taken.push(...coveredBy(placed));
-  const zoned = drawZone(zoneLayer, data, scale, textPx, bounds, taken);
-  taken.push(...zoned);
-  const missed = drawMiss(layer(svg, 'miss'), data, scale, options, bounds, taken);
-  taken.push(...missed);
-  const named = drawSpread(spreadLayer, data.spread, scale, textPx, bounds, taken);
-  taken.push(...named);
-  giveWay(axes, [...missed.slice(0, 1), ...named, ...coveredBy(placed), ...zoned.slice(0, 1)], zoned.slice(1));
-  drawLetters(layer(svg, 'letters'), placed, taken, options);
+  const scale = planeScale(reachOf([...data.marks, ...(data.unexplained === null ? [] : [data.unexplained.from])], data.zone), width, height, data.armSideOn === 'right' ? 1 : -1);
+  drawContents(svg, data, options, scale, goesOn);
   if (options.onZone !== undefined && options.handleTexts !== undefined) {
     drawHandles(layer(svg, 'handles'), data.zone, scale, { onZone: options.onZone, texts: options.handleTexts, radius: Math.max(12, textPx * 0.6) });
   }
+}
+
+/** From the ground up. Each name then finds its place among what is drawn, the more pressing first. */
+function drawContents(svg: Svg, data: PlaneData, options: PlaneOptions, scale: PlaneScale, goesOn: boolean): void {
+  const { width, height, textPx } = options;
+  const bounds: Box = { x: 0, y: 0, width, height };
+  const taken: Taken[] = [];
+  const take = <T extends Taken>(boxes: T[]): T[] => {
+    taken.push(...boxes);
+    return boxes;
+  };
+  const [reachable, zone, cloud, axes, spread] = ['reachable', 'zone', 'cloud', 'axes', 'spread'].map((name) => layer(svg, name)) as [Layer, Layer, Layer, Layer, Layer];
+  drawReach(reachable, data.reach, scale);
+  drawCloud(cloud, data, scale);
+  take(drawAxes(axes, data, scale, options));
+  const placed = drawMarks(layer(svg, 'marks'), data.marks, scale, options, goesOn);
+  const marks = take(coveredBy(placed));
+  const zoned = take(drawZone(zone, data, scale, textPx, bounds, taken));
+  const missed = take(drawMiss(layer(svg, 'miss'), data, scale, options, bounds, taken));
+  const pushed = take(drawUnexplained(layer(svg, 'unexplained'), data.unexplained, scale, textPx, bounds, taken));
+  const spreadName = take(drawSpread(spread, data.spread, scale, textPx, bounds, taken));
+  const reachName = take(nameReach(reachable, data.reach, scale, textPx, bounds, taken));
+  giveWay(axes, [...missed.slice(0, 1), ...pushed, ...spreadName, ...reachName, ...marks, ...zoned.slice(0, 1)], zoned.slice(1));
+  drawLetters(layer(svg, 'letters'), placed, taken, options);
 }

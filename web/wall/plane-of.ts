@@ -21,6 +21,8 @@ export function planeOf(view: MoundView, speech: Speech, spreadOf: WindowView['s
     marks,
     miss: missOf(view, marks.at(-1)?.place ?? null, speech),
     spread: spreadOf === null ? null : spreadIn(view, spreadOf, speech),
+    reach: null,
+    unexplained: null,
     ruling: { perSi: speech.units === 'imperial' ? mToInches(1) : 100, unit: MOVEMENT_UNIT[speech.units] },
     texts: {
       name: wall.plane.name,
