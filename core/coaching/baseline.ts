@@ -1,5 +1,7 @@
 import type { Stage } from '../facts/vocabulary.ts';
-import type { BaselineView, Reading } from '../facts/views.ts';
+import type { BaselineView, Missing, Reading } from '../facts/views.ts';
+import type { ConstantAcceleration } from '../flight/constant-acceleration.ts';
+import type { Vector } from '../flight/vector.ts';
 import { hodgesLehmann } from '../statistics/centre.ts';
 import { correctedMad } from '../statistics/spread.ts';
 
@@ -16,12 +18,16 @@ export interface FastballReading {
   readonly flightTimeS: Reading;
   readonly releaseHeightM: Reading;
   readonly releaseArmSideM: Reading;
+  /** From the release to the plate, in a right-hander's terms. */
+  readonly path: ConstantAcceleration | Missing;
 }
 
 /** The athlete's own fastball as a view says it, before rounding, and from where in the log it holds. */
 export type FastballBaseline = Omit<BaselineView, 'kind' | 'origin'> & {
   /** Place of the fact that completed or renewed it. */
   readonly sincePlace: number;
+  /** The path in the middle of its fastballs' paths. */
+  readonly path: ConstantAcceleration | Missing;
 };
 
 /**
@@ -59,6 +65,7 @@ function baselineFrom(run: readonly FastballReading[], stage: Stage, number: num
     flightTimeS: centreOfKnown(run.map((fastball) => fastball.flightTimeS)),
     releaseHeightM: centreOfKnown(run.map((fastball) => fastball.releaseHeightM)),
     releaseArmSideM: centreOfKnown(run.map((fastball) => fastball.releaseArmSideM)),
+    path: middlePath(run.map((fastball) => fastball.path)),
     cloud: run.map((fastball) => [fastball.verticalM - verticalM, fastball.armSideM - armSideM] as const),
   };
 }
@@ -67,6 +74,22 @@ function baselineFrom(run: readonly FastballReading[], stage: Stage, number: num
 function centreOfKnown(readings: readonly Reading[]): Reading {
   const missing = readings.find((reading) => typeof reading !== 'number');
   return missing ?? centreOf(readings as readonly number[]);
+}
+
+/** Number by number, like the rest of a baseline. */
+function middlePath(paths: readonly (ConstantAcceleration | Missing)[]): ConstantAcceleration | Missing {
+  const missing = paths.find((path) => typeof path === 'string');
+  if (missing !== undefined) return missing;
+  const known = paths.filter((path) => typeof path !== 'string');
+  const centre = (of: (path: ConstantAcceleration) => Vector): Vector => {
+    const along = (axis: 0 | 1 | 2): number => centreOf(known.map((path) => of(path)[axis]));
+    return [along(0), along(1), along(2)];
+  };
+  return {
+    positionM: centre((path) => path.positionM),
+    velocityMps: centre((path) => path.velocityMps),
+    accelerationMps2: centre((path) => path.accelerationMps2),
+  };
 }
 
 /** Never empty here: a baseline has five fastballs. */

@@ -11,7 +11,7 @@ import type { AxisKnowledge, Effort, Intent, Sight, Stage } from './vocabulary.t
 
 /** Why a number is not there. `not-visible`: this device cannot see it; `not-defined`: the stage has no such thing;
  *  `not-sent`: the device could have sent it and did not; `problem`: the measurement contradicts itself. */
-type Missing = 'not-visible' | 'not-defined' | 'not-sent' | 'problem';
+export type Missing = 'not-visible' | 'not-defined' | 'not-sent' | 'problem';
 export type Reading = number | Missing;
 
 export interface ThrowView {
@@ -51,6 +51,25 @@ export interface ThrowView {
   /** Throw minus fastball baseline; null without a baseline or for an excluded throw. */
   readonly separation: SeparationView | null;
   readonly miss: MissView | null;
+  /** What the batter has against the fastball aimed at the same place; null where there is no separation, and for fastballs. */
+  readonly gap: GapView | Missing | null;
+}
+
+/** A throw against the fastball baseline aimed at the throw's plate place, both released at the same moment. */
+export interface GapView {
+  /** The throw's arrival minus the aimed fastball's. */
+  readonly aimedArrivalS: number;
+  /** From release, at the decision point, which lies `decisionBeforeS` before the fastball arrives. */
+  readonly decisionS: number;
+  readonly decisionBeforeS: number;
+  readonly decisionBasis: 'same-time' | 'same-distance';
+  /** Ball widths between the two balls, across the flight. */
+  readonly decisionWidths: number;
+  /** When the first of the two is at the plate. */
+  readonly plateWidths: number;
+  /** The gap at 0, lineStepS, 2·lineStepS … up to then; at 0 it is the release shift. */
+  readonly lineStepS: number;
+  readonly lineWidths: readonly number[];
 }
 
 export interface SeparationView {

@@ -2,12 +2,14 @@ import { STAGE_HAS_PLATE, type Hand, type Stage } from '../facts/vocabulary.ts';
 import type { Source } from '../facts/fact.ts';
 import type { ThrowBody } from '../facts/frames.ts';
 import { toSi, type MeasuredThrow } from '../facts/si.ts';
-import type { Reading, ThrowView } from '../facts/views.ts';
+import type { Missing, Reading, ThrowView } from '../facts/views.ts';
+import { pathFromRelease } from '../flight/aim.ts';
 import { standardAirDensityKgM3 } from '../flight/air.ts';
 import { verticalApproachRad } from '../flight/approach.ts';
 import { flightTimeFromSpeedS } from '../flight/arrival.ts';
 import { plate } from '../flight/ball.ts';
 import { stateAtY, type ConstantAcceleration, type PathState } from '../flight/constant-acceleration.ts';
+import { mirrorPath } from '../flight/mirror.ts';
 import { inducedBreakBetween } from '../flight/movement.ts';
 import { fitPath } from '../flight/path-fit.ts';
 import { movementFromSpin } from '../flight/spin-flight.ts';
@@ -26,7 +28,10 @@ export type AnalysedThrow = Pick<
   ThrowView,
   | 'problem' | 'inferred' | 'speedMps' | 'verticalM' | 'armSideM' | 'flightTimeS' | 'releaseHeightM' | 'releaseArmSideM'
   | 'plateHeightM' | 'plateRightM' | 'verticalApproachRad' | 'spinRpm' | 'tiltRad' | 'efficiency' | 'standardErrors'
->;
+> & {
+  /** From the release to the plate, in a right-hander's terms. */
+  readonly path: ConstantAcceleration | Missing;
+};
 
 export interface Circumstances {
   /** Null for an unclaimed throw: arm side is then not defined. */
@@ -97,6 +102,7 @@ function fromFlight(release: PathState, arrival: PathState, standardErrors: Anal
       plateHeightM: arrival.positionM[2],
       plateRightM: arrival.positionM[0],
       verticalApproachRad: verticalApproachRad(arrival.velocityMps),
+      path: pathFromRelease(release, arrival) ?? 'problem',
       standardErrors,
     },
   };
@@ -124,6 +130,7 @@ function fromSummary(measured: MeasuredThrow, releaseYM: number, source: Pick<So
       plateHeightM: flight.plate?.heightM ?? 'not-sent',
       plateRightM: flight.plate?.rightM ?? 'not-sent',
       verticalApproachRad: 'not-sent',
+      path: source.sight === 'spin-only' ? 'not-visible' : 'not-sent',
       standardErrors: null,
     },
   };
@@ -132,7 +139,7 @@ function fromSummary(measured: MeasuredThrow, releaseYM: number, source: Pick<So
 function unusable(problem: string): Seen {
   const readings: FlightReadings = {
     speedMps: 'problem', verticalM: 'problem', armSideM: 'problem', flightTimeS: 'problem', releaseHeightM: 'problem', releaseArmSideM: 'problem',
-    plateHeightM: 'problem', plateRightM: 'problem', verticalApproachRad: 'problem', standardErrors: null,
+    plateHeightM: 'problem', plateRightM: 'problem', verticalApproachRad: 'problem', path: 'problem', standardErrors: null,
   };
   return { readings, velocityMps: null, problem };
 }
@@ -150,7 +157,7 @@ function spinOf({ spin }: MeasuredThrow, source: Pick<Source, 'axis'>, velocityM
 }
 
 function withoutPlate(analysed: AnalysedThrow): AnalysedThrow {
-  return { ...analysed, plateHeightM: 'not-defined', plateRightM: 'not-defined', verticalApproachRad: 'not-defined' };
+  return { ...analysed, plateHeightM: 'not-defined', plateRightM: 'not-defined', verticalApproachRad: 'not-defined', path: 'not-defined' };
 }
 
 /** The one mirror: a right-hander's arm side is −x, a left-hander's +x. Tilt and plate place stay as the eye sees them. */
@@ -160,5 +167,6 @@ function inTheAthletesTerms(analysed: AnalysedThrow, hand: Hand | null): Analyse
     if (typeof right !== 'number') return right;
     return hand === 'right' ? -right : right;
   };
-  return { ...analysed, armSideM: turn(analysed.armSideM), releaseArmSideM: turn(analysed.releaseArmSideM) };
+  const path = hand === 'left' && typeof analysed.path !== 'string' ? mirrorPath(analysed.path) : analysed.path;
+  return { ...analysed, armSideM: turn(analysed.armSideM), releaseArmSideM: turn(analysed.releaseArmSideM), path };
 }

@@ -13,9 +13,9 @@ export function fastballsOf(entries: readonly ThrowEntry[], session: SessionEntr
   return entries.flatMap((entry) => {
     const tags = entry.tags[session.id];
     if (tags === undefined || tags.stage !== stage || tags.excluded !== null || !isFastball(entry, session)) return [];
-    const { speedMps, verticalM, armSideM, flightTimeS, releaseHeightM, releaseArmSideM } = analysisOf(entry, session);
+    const { speedMps, verticalM, armSideM, flightTimeS, releaseHeightM, releaseArmSideM, path } = analysisOf(entry, session);
     if (typeof speedMps !== 'number' || typeof verticalM !== 'number' || typeof armSideM !== 'number') return [];
-    return [{ place: entry.place, atMs: entry.atMs, speedMps, verticalM, armSideM, flightTimeS, releaseHeightM, releaseArmSideM }];
+    return [{ place: entry.place, atMs: entry.atMs, speedMps, verticalM, armSideM, flightTimeS, releaseHeightM, releaseArmSideM, path }];
   });
 }
 

@@ -10,6 +10,7 @@ const QUANTA: readonly (readonly [suffix: string, quantum: number])[] = [
   ['Rpm', 1e-1],
   ['Ms', 1],
   ['S', 1e-5],
+  ['Widths', 1e-2],
 ];
 const PLAIN_QUANTUM = 1e-4;
 

@@ -5,12 +5,14 @@ import type { SpeedBand, TargetZone } from '../facts/coach.ts';
 import type { MissView, SeparationView, ThrowView } from '../facts/views.ts';
 import type { Stage } from '../facts/vocabulary.ts';
 import { isFastball } from './fastballs.ts';
+import { gapOf } from './gap.ts';
 import type { SessionEntry, ThrowEntry } from './ledger.ts';
 import { analysisOf } from './memory.ts';
 
 /** A throw of a session, held against the baseline of its stage and the session's zone. */
 export function throwView(entry: ThrowEntry, number: number, session: SessionEntry, baselines: (stage: Stage) => readonly FastballBaseline[]): ThrowView {
   const analysed = analysisOf(entry, session);
+  const { path, ...shown } = analysed;
   const tags = entry.tags[session.id]!;
   const baseline = baselineAt(baselines(tags.stage), entry.place) ?? session.earlier[tags.stage] ?? null;
   const fastball = isFastball(entry, session);
@@ -26,17 +28,19 @@ export function throwView(entry: ThrowEntry, number: number, session: SessionEnt
     fastball,
     excluded: tags.excluded,
     corrected: entry.corrected,
-    ...analysed,
+    ...shown,
     separation,
     miss: fastball ? null : judge(separation, session.zone, session.speedBand),
+    gap: fastball || baseline === null || separation === null ? null : gapOf(path, baseline.path),
   };
 }
 
 /** A throw that belongs to nobody yet. */
 export function unclaimedView(entry: ThrowEntry, number: number): ThrowView {
+  const { path: _, ...shown } = analysisOf(entry, null);
   return {
     place: entry.place, number, atMs: entry.atMs, stage: 'mound', intent: null, taggedLater: false, trial: null, fastball: false,
-    excluded: null, corrected: entry.corrected, ...analysisOf(entry, null), separation: null, miss: null,
+    excluded: null, corrected: entry.corrected, ...shown, separation: null, miss: null, gap: null,
   };
 }
 

@@ -28,8 +28,13 @@ export class Story {
 
   /** A summary throw: speed in mph, induced vertical break and break to the catcher's right in inches. Returns its place. */
   throw(speed: number, vertical: number, right: number): number {
+    return this.measured(summary(speed, vertical, right));
+  }
+
+  /** A throw as the device sends it, in metres and m/s. Returns its place. */
+  measured(body: ThrowBody, sight: Source['sight'] = 'full-flight'): number {
     this.sequence += 1;
-    this.add({ kind: 'throw-measured', source: sourceOf(this.sequence), body: summary(speed, vertical, right) }, 'device:lamp-1');
+    this.add({ kind: 'throw-measured', source: { ...sourceOf(this.sequence), sight }, body }, 'device:lamp-1');
     return this.facts.length;
   }
 
