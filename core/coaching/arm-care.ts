@@ -1,4 +1,4 @@
-import type { ArmCare, ArmReport, Counted, IsoDay, NextDay, RestReason, ThrowCount, ThrowingDay } from '../facts/care-view.ts';
+import type { ArmCare, ArmReport, Counted, IsoDay, MayThrow, NextDay, RestReason, ThrowCount, ThrowingDay } from '../facts/care-view.ts';
 import { youngerAge } from './age.ts';
 import { GUIDELINE, guidelineRow, restDaysAfter, type GuidelineRow } from './arm-care-guideline.ts';
 import { dayAfter, daysBetween, yearOf } from './calendar.ts';
@@ -17,9 +17,6 @@ export interface ArmCareInput {
   /** Throws from a mound that the coach has planned for today, if any. */
   readonly planned: number | null;
 }
-
-/** The states in which a number of further throws may be shown at all. */
-export type MayThrow = Extract<ArmCare, { kind: 'near' | 'under' }>;
 
 /** From this share of the day's most on the tool warns. */
 const NEAR_SHARE = 0.75;

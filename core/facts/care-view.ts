@@ -77,3 +77,14 @@ export type ArmCare =
   | (Counted & { readonly kind: 'rest-due'; readonly until: NextDay })
   | (Counted & AfterToday & { readonly kind: 'reached' })
   | (Counted & AfterToday & { readonly kind: 'near' | 'under'; readonly left: number });
+
+/** The states in which a number of further throws may be shown at all. */
+export type MayThrow = Extract<ArmCare, { kind: 'near' | 'under' }>;
+
+/**
+ * What fastball speed suggests to ask. `no-speed-sign` is no sign in this one measure, and says nothing about the arm.
+ * `change` is the smoothed speed as a share of the athlete's own first fastballs, negative when slower.
+ */
+export type FatigueSign =
+  | { readonly kind: 'forming'; readonly have: number; readonly need: number }
+  | { readonly kind: 'no-speed-sign' | 'ask-the-pitcher' | 'ask-to-end'; readonly change: number };
