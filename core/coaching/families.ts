@@ -1,4 +1,5 @@
-import { FAMILIES, familyReasons, type Family, type FamilyInput, type FamilyReason } from './family-reasons.ts';
+import { FAMILIES, type Family } from '../facts/vocabulary.ts';
+import { familyReasons, type FamilyInput, type FamilyReason } from './family-reasons.ts';
 
 export interface FamilyFit {
   readonly family: Family;

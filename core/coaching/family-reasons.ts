@@ -1,10 +1,7 @@
-import type { Intent, Sight } from '../facts/vocabulary.ts';
+import type { Family, Intent, Sight } from '../facts/vocabulary.ts';
 import { inchesToM } from '../units/convert.ts';
 import { EFFICIENCY_HIGH, EFFICIENCY_LOW, type FastballEfficiency } from './fastball-efficiency.ts';
 import { ramp, rampOver } from './ramp.ts';
-
-export const FAMILIES = ['turnover', 'seam-effect', 'split'] as const;
-export type Family = (typeof FAMILIES)[number];
 
 /** What an athlete's trials of one family have shown so far. */
 export interface TriedFamily {

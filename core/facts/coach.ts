@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { airSetSchema } from './air-says.ts';
 import { armReportedSchema, comfortSaidSchema, painAnsweredSchema } from './arm-says.ts';
 import { feedbackSetSchema, throwGuessedSchema } from './feedback-says.ts';
-import { effortSchema, HANDS, idSchema, intentSchema, stageSchema } from './vocabulary.ts';
+import { effortSchema, familySchema, HANDS, idSchema, intentSchema, stageSchema } from './vocabulary.ts';
 
 /** What a coach may say on Bench. Each is stored as one fact; none edits an earlier one. */
 const placeSchema = z.int().min(1);
@@ -61,8 +61,8 @@ export const coachSaysSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('mound-passed'), session: idSchema }).describe('The open session that throws belong to from now on.'),
   z.strictObject({ kind: z.literal('stage-set'), session: idSchema, stage: stageSchema, distanceM: distanceSchema, effort: effortSchema }),
   z.strictObject({ kind: z.literal('intent-set'), session: idSchema, intent: intentSchema }),
-  z.strictObject({ kind: z.literal('trial-begun'), session: idSchema, intent: intentSchema, grip: gripSchema.nullable(), cue: cueSchema.nullable() })
-    .describe('A new trial; its letter follows from the order in the session.'),
+  z.strictObject({ kind: z.literal('trial-begun'), session: idSchema, intent: intentSchema, grip: gripSchema.nullable(), cue: cueSchema.nullable(), family: familySchema.optional() })
+    .describe('A new trial; its letter follows from the order in the session. `family` is how it is meant to get its separation; absent where nobody said.'),
   z.strictObject({ kind: z.literal('trial-resumed'), session: idSchema, trial: z.string().regex(/^[A-Z]{1,2}$/) }),
   z.strictObject({ kind: z.literal('zone-set'), session: idSchema, zone: zoneSchema, speedBand: speedBandSchema.nullable(), reason: text(200).nullable() }),
   z.strictObject({ kind: z.literal('baseline-renewed'), session: idSchema, stage: stageSchema }).describe('The baseline is formed anew from the last five fastballs of the stage.'),

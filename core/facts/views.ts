@@ -2,7 +2,7 @@ import type { MoundAir } from './air-says.ts';
 import type { ArmCare, ArmTalk } from './care-view.ts';
 import type { Athlete, Cue, Grip, SpeedBand, TargetZone } from './coach.ts';
 import type { FeedbackView } from './feedback-view.ts';
-import type { AxisKnowledge, Effort, Intent, Sight, Stage } from './vocabulary.ts';
+import type { AxisKnowledge, Effort, Family, Intent, Sight, Stage } from './vocabulary.ts';
 
 /**
  * What a screen gets: numbers in SI and radians rounded to their quantum, arm side positive for either hand,
@@ -155,6 +155,8 @@ export interface TrialView {
   readonly intent: Intent;
   readonly grip: Grip | null;
   readonly cue: Cue | null;
+  /** As said at its beginning; absent where nobody said. */
+  readonly family?: Family;
   readonly count: number;
 }
 

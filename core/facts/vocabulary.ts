@@ -5,6 +5,8 @@ import { feetToM } from '../units/convert.ts';
 export const STAGES = ['catch-play', 'long-toss', 'flat-ground', 'mound', 'hitters'] as const;
 export const EFFORTS = ['easy', 'firm', 'full'] as const;
 export const INTENTS = ['four-seam', 'sinker', 'cutter', 'changeup', 'split', 'curve', 'slider', 'other'] as const;
+/** How a changeup gets its separation. */
+export const FAMILIES = ['turnover', 'seam-effect', 'split'] as const;
 export const HANDS = ['right', 'left'] as const;
 const SIGHTS = ['full-flight', 'spin-only'] as const;
 const AXES = ['measured', 'inferred', 'none'] as const;
@@ -12,12 +14,14 @@ const AXES = ['measured', 'inferred', 'none'] as const;
 export const stageSchema = z.enum(STAGES);
 export const effortSchema = z.enum(EFFORTS);
 export const intentSchema = z.enum(INTENTS);
+export const familySchema = z.enum(FAMILIES);
 export const sightSchema = z.enum(SIGHTS);
 export const axisSchema = z.enum(AXES);
 
 export type Stage = (typeof STAGES)[number];
 export type Effort = (typeof EFFORTS)[number];
 export type Intent = (typeof INTENTS)[number];
+export type Family = (typeof FAMILIES)[number];
 export type Hand = (typeof HANDS)[number];
 export type Sight = (typeof SIGHTS)[number];
 export type AxisKnowledge = (typeof AXES)[number];

@@ -168,7 +168,7 @@ function sessionAfter(session: SessionEntry, fact: Fact, said: SessionSays): Ses
     case 'intent-set': return { ...session, intent: said.intent };
     case 'trial-begun': {
       const letter = letterOf(session.trials.length);
-      return { ...session, intent: said.intent, trial: letter, trials: [...session.trials, { letter, intent: said.intent, grip: said.grip, cue: said.cue }] };
+      return { ...session, intent: said.intent, trial: letter, trials: [...session.trials, { letter, intent: said.intent, grip: said.grip, cue: said.cue, ...(said.family === undefined ? {} : { family: said.family }) }] };
     }
     case 'trial-resumed': {
       const trial = session.trials.find(({ letter }) => letter === said.trial);

@@ -3,7 +3,7 @@ import type { Athlete, Cue, Grip, SpeedBand, TargetZone } from '../facts/coach.t
 import type { Source } from '../facts/fact.ts';
 import type { ThrowBody } from '../facts/frames.ts';
 import type { IsoDay } from '../facts/care-view.ts';
-import type { Effort, Intent, Stage } from '../facts/vocabulary.ts';
+import type { Effort, Family, Intent, Stage } from '../facts/vocabulary.ts';
 import type { FastballBaseline } from '../coaching/baseline.ts';
 import type { ArmBrought, Told } from './told.ts';
 
@@ -37,6 +37,8 @@ interface TrialEntry {
   readonly intent: Intent;
   readonly grip: Grip | null;
   readonly cue: Cue | null;
+  /** As said at its beginning; absent where nobody said. */
+  readonly family?: Family;
 }
 
 export type BaselinesByStage = Readonly<Partial<Record<Stage, FastballBaseline>>>;

@@ -1,7 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { rankFamilies } from '../../../core/coaching/families.ts';
-import type { Family, FamilyInput, TriedFamily } from '../../../core/coaching/family-reasons.ts';
+import type { FamilyInput, TriedFamily } from '../../../core/coaching/family-reasons.ts';
+import type { Family } from '../../../core/facts/vocabulary.ts';
 import { fastballEfficiency } from '../../../core/coaching/fastball-efficiency.ts';
 import { inchesToM } from '../../../core/units/convert.ts';
 
