@@ -35,7 +35,7 @@ export interface Fact {
   readonly mound: string;
   /** Milliseconds since 1970 on the server's clock when the fact arrived. */
   readonly atMs: number;
-  /** `device:<id>` or `coach`. */
+  /** `device:<id>`, `coach` or `athlete`. */
   readonly by: string;
   readonly version: number;
   readonly said: Said;

@@ -1,9 +1,16 @@
 import { z } from 'zod';
 import { coachSaysSchema } from './coach.ts';
+import type { ArmReport, ThrowingDay } from './care-view.ts';
 import { idSchema } from './vocabulary.ts';
 import type { MoundHead, MoundView, ThrowView } from './views.ts';
 
 /** Between the server and its viewers. Events: `watch` and `say` up (both answered), `view` and `pulse` down. */
+
+const SPEAKERS = ['coach', 'athlete'] as const;
+export type Speaker = (typeof SPEAKERS)[number];
+
+/** With what a screen connects: who speaks there. On Glance it is the athlete. */
+export const screenHelloSchema = z.object({ speaker: z.enum(SPEAKERS).default('coach') });
 
 export const watchSchema = z.strictObject({
   mound: idSchema,
@@ -84,4 +91,18 @@ export interface SessionListing {
   readonly throws: number;
   readonly stages: readonly string[];
   readonly trials: readonly string[];
+}
+
+/** The throws of one athlete on one mound on one calendar day. */
+export interface MoundDay extends ThrowingDay {
+  readonly mound: string;
+}
+
+/** Answer to GET /api/athletes/<id>/days: every tracked throw of an athlete, and what stands unanswered about the arm. */
+export interface AthleteDays {
+  readonly athlete: string;
+  /** The earliest day first; a day on two mounds stands twice. */
+  readonly days: readonly MoundDay[];
+  readonly pain: { readonly mound: string; readonly report: ArmReport } | null;
+  readonly soreness: { readonly mound: string; readonly report: ArmReport } | null;
 }

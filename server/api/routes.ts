@@ -3,6 +3,7 @@ import { sliceOf } from '../../core/session/recorded.ts';
 import type { Presence } from '../devices/presence.ts';
 import type { Ledgers } from '../ledgers.ts';
 import type { FactLog } from '../log/fact-log.ts';
+import { athleteDays } from './athlete-days.ts';
 import { listAllSessions, listAthletes, listMounds } from './mounds.ts';
 import { refuse } from './refuse.ts';
 
@@ -15,6 +16,11 @@ export function apiRoutes({ log, ledgers, presence, build }: { log: FactLog; led
   });
   routes.get('/health', (_, response) => void response.json({ kind: 'healthy', build, log: log.id, refusals: log.refusals() }));
   routes.get('/athletes', (_, response) => void response.json(listAthletes(ledgers.all())));
+  routes.get('/athletes/:id/days', (request, response) => {
+    const days = athleteDays(ledgers.all(), request.params.id);
+    if (days === null) return refuse(response, 404, 'unknown-athlete', 'id', 'There is no athlete with this id; the list of athletes has those there are.');
+    response.json(days);
+  });
   routes.get('/mounds', (_, response) => void response.json(listMounds(ledgers.all(), presence.mounds(), presence.stateOf)));
   routes.get('/sessions', (_, response) => void response.json(listAllSessions(ledgers.all())));
   routes.get('/sessions/:id', (request, response) => {

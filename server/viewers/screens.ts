@@ -1,6 +1,6 @@
 import type { Server as HttpServer } from 'node:http';
 import { Server, type Socket } from 'socket.io';
-import { PULSE_SECONDS, watchSchema, type Pulse, type SayReply, type ViewMessage, type WatchReply } from '../../core/facts/wire.ts';
+import { PULSE_SECONDS, screenHelloSchema, watchSchema, type Pulse, type SayReply, type ViewMessage, type WatchReply } from '../../core/facts/wire.ts';
 import { SCIENCE_VERSION } from '../../core/session/analyse.ts';
 import { foreignness } from '../access/origin.ts';
 import type { Clock } from '../clock.ts';
@@ -10,7 +10,7 @@ import type { Ledgers } from '../ledgers.ts';
 import type { FactLog } from '../log/fact-log.ts';
 import { Channel } from './channel.ts';
 import { backlogOf, type Viewer } from './line.ts';
-import { coachesSpeak } from './speaking.ts';
+import { takeStatements } from './speaking.ts';
 
 const LARGEST_MESSAGE_BYTES = 256 * 1024;
 /** Channels that nobody watches, kept for viewers that come back. */
@@ -41,7 +41,7 @@ interface Watched {
   readonly channel: Channel;
 }
 
-/** Serves the screens: views and pulses down, what coaches say up. */
+/** Serves the screens: views and pulses down, what coaches and athletes say up. */
 export function serveScreens(http: HttpServer, parts: ScreensParts): { close(): Promise<void> } {
   const { log, ledgers, presence, clock, listenHost, build, onTrouble } = parts;
   const io = new Server<Up, Down>(http, {
@@ -55,7 +55,7 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { close(): 
   });
   const channels = new Map<string, Channel>();
   const watched = new Map<Viewer, Watched>();
-  const speak = coachesSpeak(log, ledgers);
+  const speak = takeStatements(log, ledgers);
 
   function channelOf(mound: string, session: string | null): Channel {
     const key = `${mound} ${session ?? ''}`;
@@ -101,6 +101,9 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { close(): 
   }
 
   function connected(screen: Screen): void {
+    const hello = screenHelloSchema.safeParse(screen.handshake.auth);
+    if (!hello.success) return void screen.disconnect(true);
+    const { speaker } = hello.data;
     const backlog = backlogOf(screen.conn, () => watched.get(viewer)?.channel.catchUp(viewer));
     const viewer: Viewer = {
       isSlow: backlog.isSlow,
@@ -109,7 +112,7 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { close(): 
     };
     screen.on('watch', (request, reply) => answer(reply, watch(viewer, request)));
     screen.on('say', (request, reply) => {
-      speak(request).then((said) => answer(reply, said), onTrouble);
+      speak(speaker, request).then((said) => answer(reply, said), onTrouble);
     });
     screen.on('disconnect', () => {
       watched.get(viewer)?.channel.leave(viewer);

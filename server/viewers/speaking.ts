@@ -1,26 +1,27 @@
 import type { CoachSays } from '../../core/facts/coach.ts';
-import { saySchema, type Refusal, type SayReply } from '../../core/facts/wire.ts';
+import { saySchema, type Refusal, type SayReply, type Speaker } from '../../core/facts/wire.ts';
 import { objection } from '../../core/session/admit.ts';
+import { notTheirs } from '../access/may-say.ts';
 import { complaint } from '../complaint.ts';
 import type { Ledgers } from '../ledgers.ts';
 import type { FactLog } from '../log/fact-log.ts';
 
 /**
- * Takes what coaches say, one statement after the other: each is judged by a state that holds the one before, so two
+ * Takes what coaches and athletes say, one statement after the other: each is judged by a state that holds the one before, so two
  * coaches cannot both close the same session. A request that is said again gets the answer it had.
  */
-export function coachesSpeak(log: FactLog, ledgers: Ledgers): (value: unknown) => Promise<SayReply> {
+export function takeStatements(log: FactLog, ledgers: Ledgers): (speaker: Speaker, value: unknown) => Promise<SayReply> {
   let turn: Promise<unknown> = Promise.resolve();
 
-  async function speak(value: unknown): Promise<SayReply> {
+  async function speak(speaker: Speaker, value: unknown): Promise<SayReply> {
     const said = saySchema.safeParse(value);
     if (!said.success) return refused({ code: 'malformed', ...complaint(said.error) });
     const { request, mound, says } = said.data;
     if (!log.knowsRequest(request)) {
-      const objected = elsewhere(mound, says) ?? objection(ledgers.of(mound), says);
+      const objected = notTheirs(speaker, says) ?? elsewhere(mound, says) ?? objection(ledgers.of(mound), says);
       if (objected !== null) return refused({ ...objected, path: `says.${objected.path}` });
     }
-    const reply = await log.append({ mound, by: 'coach', said: says, request });
+    const reply = await log.append({ mound, by: speaker, said: says, request });
     switch (reply.kind) {
       case 'stored': return { kind: 'stored', place: reply.place };
       case 'failed': return refused({ code: 'storage-failed', path: '', sentence: reply.sentence });
@@ -35,8 +36,8 @@ export function coachesSpeak(log: FactLog, ledgers: Ledgers): (value: unknown) =
     return other === undefined ? null : { code: 'session-known', path: 'session', sentence: `There is already a session ${says.session} on mound ${other.mound}; choose another id.` };
   }
 
-  return (value) => {
-    const answered = turn.then(() => speak(value));
+  return (speaker, value) => {
+    const answered = turn.then(() => speak(speaker, value));
     turn = answered.catch(() => {});
     return answered;
   };

@@ -16,8 +16,9 @@ export class ScreenClient {
   log: string | null = null;
   #waiting: { readonly until: () => boolean; readonly resolve: () => void }[] = [];
 
-  constructor(server: RunningServer) {
-    this.socket = io(server.address, { transports: ['websocket'], forceNew: true });
+  /** @param auth what it says when it connects; nothing is a coach's screen */
+  constructor(server: RunningServer, auth: Record<string, unknown> = {}) {
+    this.socket = io(server.address, { transports: ['websocket'], forceNew: true, auth });
     onTestFinished(() => void this.socket.close());
     this.socket.on('view', (message: ViewMessage) => this.#take(message));
     this.socket.on('pulse', (pulse: Pulse) => {

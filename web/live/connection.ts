@@ -1,7 +1,7 @@
 import { distinctUntilChanged, fromEvent, interval, map, merge, scan, shareReplay, Subject, type Observable } from 'rxjs';
 import { io } from 'socket.io-client';
 import type { CoachSays } from '../../core/facts/coach.ts';
-import type { Pulse, SayReply, ViewMessage, WatchReply, WatchRequest } from '../../core/facts/wire.ts';
+import type { Pulse, SayReply, Speaker, ViewMessage, WatchReply, WatchRequest } from '../../core/facts/wire.ts';
 import { nowMs } from './clock.ts';
 import { nextLink, UNLINKED, type LinkEvent, type LinkState } from './link.ts';
 import { sayTo } from './say.ts';
@@ -16,8 +16,8 @@ export interface Connection {
 }
 
 /** Watches a mound: a fixed session of it, or with null whoever has it. Reconnects by the last place that it knows. */
-export function connect(mound: string, session: string | null): Connection {
-  const socket = io({ reconnectionDelay: 250, reconnectionDelayMax: 2000 });
+export function connect(mound: string, session: string | null, speaker: Speaker): Connection {
+  const socket = io({ auth: { speaker }, reconnectionDelay: 250, reconnectionDelayMax: 2000 });
   const own$ = new Subject<LinkEvent>();
   const heard = <T>(name: string): Observable<T> => fromEvent(socket, name) as Observable<T>;
   const events$: Observable<LinkEvent> = merge(

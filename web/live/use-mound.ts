@@ -1,7 +1,7 @@
 import { createMemo, createSignal, onCleanup, type Accessor } from 'solid-js';
 import type { CoachSays } from '../../core/facts/coach.ts';
 import type { MoundView } from '../../core/facts/views.ts';
-import type { SayReply } from '../../core/facts/wire.ts';
+import type { SayReply, Speaker } from '../../core/facts/wire.ts';
 import { connect } from './connection.ts';
 import { freshnessOf, UNLINKED, type Freshness } from './link.ts';
 
@@ -16,8 +16,8 @@ export interface LiveMound {
 }
 
 /** Watches a mound for as long as the component lives; a session keeps to that session, null follows whoever has the mound. */
-export function useMound(mound: string, session: string | null = null): LiveMound {
-  const connection = connect(mound, session);
+export function useMound(mound: string, session: string | null = null, speaker: Speaker = 'coach'): LiveMound {
+  const connection = connect(mound, session, speaker);
   const [state, setState] = createSignal(UNLINKED, { equals: false });
   const listening = connection.state$.subscribe((next) => setState(next));
   onCleanup(() => {
