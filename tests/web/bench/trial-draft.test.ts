@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { PLAIN_GRIP } from '../../../core/coaching/starting-grip.ts';
 import type { Grip } from '../../../core/facts/coach.ts';
 import type { SessionView, TrialView } from '../../../core/facts/views.ts';
-import { cueOf, draftToStart, nextLetter, PLAIN_GRIP } from '../../../web/bench/trial/draft.ts';
-import { gripWords, trialWords } from '../../../web/bench/trial/grip-words.ts';
+import { cueOf, draftToStart, nextLetter } from '../../../web/bench/trial/draft.ts';
+import { gripWords, trialWords } from '../../../web/grip/grip-words.ts';
 import { WORDS } from '../../../web/words/language.ts';
 
 const GRIP: Grip = { seams: 'one-seam', spread: 'wide', thumbDeg: -15, pressure: 'ring', depth: 'deep', tiltDeg: 10 };

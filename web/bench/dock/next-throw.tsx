@@ -1,7 +1,7 @@
 import { Show } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
-import { trialWords } from '../trial/grip-words.ts';
+import { trialWords } from '../../grip/grip-words.ts';
 
 /** The next throw as a sentence: intent, trial, grip and cue. Only a trial of that intent is entered by it. */
 export function NextThrow(props: { readonly session: SessionView }) {

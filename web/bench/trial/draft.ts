@@ -10,9 +10,6 @@ export interface TrialDraft {
   readonly focus: Cue['focus'];
 }
 
-/** Nobody's first changeup needs a clever grip: begin with two-seam, everything else as usual. */
-export const PLAIN_GRIP: Grip = { seams: 'two-seam', spread: 'normal', thumbDeg: 0, pressure: 'even', depth: 'normal', tiltDeg: 0 };
-
 /** The draft that repeats a trial. */
 export function draftOf({ intent, grip, cue }: Pick<TrialView, 'intent' | 'grip' | 'cue'>): TrialDraft {
   return { intent, grip, cueWords: cue?.words ?? '', focus: cue?.focus ?? null };

@@ -2,8 +2,8 @@ import { createUniqueId } from 'solid-js';
 import type { Grip } from '../../../core/facts/coach.ts';
 import { useWords } from '../../words/use-words.tsx';
 import { Choice } from '../fields/choice.tsx';
-import { GripBall } from './grip-ball.tsx';
-import { sideAngleWords } from './grip-words.ts';
+import { GripBall } from '../../grip/grip-ball.tsx';
+import { sideAngleWords } from '../../grip/grip-words.ts';
 
 /** The six parts of a grip, with a picture of it. */
 export function GripFields(props: { readonly grip: Grip; readonly hand: 'right' | 'left'; readonly onGrip: (grip: Grip) => void }) {

@@ -2,7 +2,7 @@ import { For, Show } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
 import { useDesk } from '../desk.ts';
-import { trialWords } from './grip-words.ts';
+import { trialWords } from '../../grip/grip-words.ts';
 
 /** The trials of the session, newest first; one tap goes back to one. */
 export function TrialList(props: { readonly session: SessionView }) {

@@ -1,4 +1,5 @@
 import { createEffect, createMemo, createSignal, on, Show } from 'solid-js';
+import { PLAIN_GRIP } from '../../../core/coaching/starting-grip.ts';
 import { INTENTS } from '../../../core/facts/vocabulary.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
@@ -6,7 +7,7 @@ import { Answer } from '../answer.tsx';
 import { useDesk } from '../desk.ts';
 import { Choice } from '../fields/choice.tsx';
 import { TextField } from '../fields/text-field.tsx';
-import { cueOf, draftOf, draftToStart, nextLetter, PLAIN_GRIP, type TrialDraft } from './draft.ts';
+import { cueOf, draftOf, draftToStart, nextLetter, type TrialDraft } from './draft.ts';
 import { GripFields } from './grip-fields.tsx';
 import { LastTime } from './last-time.tsx';
 import { TrialList } from './trial-list.tsx';

@@ -1,7 +1,8 @@
 import { Show } from 'solid-js';
-import type { Grip } from '../../../core/facts/coach.ts';
-import { useWords } from '../../words/use-words.tsx';
+import type { Grip } from '../../core/facts/coach.ts';
+import { useWords } from '../words/use-words.tsx';
 import { gripWords } from './grip-words.ts';
+import './grip-ball.css';
 
 /** Half the angle between the two fingertips on top of the ball, in degrees. A picture, not a measurement. */
 const HALF_SPREAD: Readonly<Record<Grip['spread'], number>> = { together: 9, normal: 17, wide: 29, split: 50 };
