@@ -1,0 +1,121 @@
+import { anytimeRadius } from '../statistics/anytime-t.ts';
+import { moments } from '../statistics/moments.ts';
+import { inchesToM, mphToMps } from '../units/convert.ts';
+
+/** What tells about the body's speed, of one throw; null where the device does not give it. Arm side positive. */
+export interface BodyReadings {
+  readonly deliveryDurationS: number | null;
+  readonly armSpeedMps: number | null;
+  readonly releaseHeightM: number | null;
+  readonly releaseArmSideM: number | null;
+  readonly extensionM: number | null;
+}
+type BodyMeasure = keyof BodyReadings;
+
+/** One measure, changeup minus fastball (for `fastballSpeedMps`: fastballs of late minus the first ones). */
+export interface BodyEvidence {
+  readonly measure: BodyMeasure | 'fastballSpeedMps';
+  readonly difference: number;
+  /** Holds at every look; null while the throws are too few. */
+  readonly interval: { readonly low: number; readonly high: number } | null;
+  /** Below this in either direction a difference does not matter. House rule. */
+  readonly smallest: number;
+  /** `moved` is a release elsewhere: not slowing, and not the same arm either. */
+  readonly way: 'slowing' | 'same' | 'moved' | 'other-way' | 'cannot-tell';
+}
+export interface HonestArm {
+  readonly kind: 'honest-arm' | 'slowing' | 'cannot-tell';
+  /** `direct`: the delivery or the arm itself was timed; `release`: only where and how the ball left the hand. */
+  readonly basis: 'direct' | 'release' | 'none';
+  readonly evidence: readonly BodyEvidence[];
+}
+export interface HonestArmInput {
+  readonly changeups: readonly BodyReadings[];
+  readonly fastballs: readonly BodyReadings[];
+  /** In the order thrown. */
+  readonly fastballSpeedsMps: readonly number[];
+}
+
+interface Rule {
+  readonly measure: BodyMeasure;
+  readonly smallest: number;
+  /** Sign of a difference that means a slower body; 0 where neither does. */
+  readonly slower: 1 | -1 | 0;
+}
+/** House rules: a delivery of 0.05 s more, an arm 2 mph slower, a release 2 in elsewhere. */
+const DIRECT: readonly Rule[] = [
+  { measure: 'deliveryDurationS', smallest: 0.05, slower: 1 },
+  { measure: 'armSpeedMps', smallest: mphToMps(2), slower: -1 },
+];
+const RELEASE: readonly Rule[] = [
+  { measure: 'releaseHeightM', smallest: inchesToM(2), slower: 0 },
+  { measure: 'releaseArmSideM', smallest: inchesToM(2), slower: 0 },
+  { measure: 'extensionM', smallest: inchesToM(2), slower: -1 },
+];
+const SMALLEST_SPEED_MPS = mphToMps(1);
+const FEWEST = 5;
+const ALPHA = 0.05;
+
+/**
+ * Whether the body slows down for the changeup. A timed delivery or arm decides where there is one; otherwise the release
+ * against the fastball's, and the fastball's own speed, because a changeup held against a lazy fastball looks honest.
+ * The chance of a false word is shared among the measures looked at. One that slows is `slowing`; `honest-arm` needs
+ * every measure of the release to be the same, height and side at least. That the fastball kept its speed takes more
+ * fastballs to show than a session has, so there `honest-arm` only needs that it does not look slower by what matters.
+ */
+export function honestArm(input: HonestArmInput): HonestArm {
+  const direct = evidenceOf(DIRECT, input, DIRECT.length);
+  const alpha = RELEASE.length + 1;
+  const release = [...evidenceOf(RELEASE, input, alpha), ...fastballsOwn(input.fastballSpeedsMps, ALPHA / alpha)];
+  const evidence = [...direct, ...release];
+  if (direct.length > 0) return { kind: said(direct), basis: 'direct', evidence };
+  const shown = release.filter(({ measure, way, difference, smallest }) => measure !== 'fastballSpeedMps' || way !== 'cannot-tell' || difference < -smallest);
+  const whole = release.some(({ measure }) => measure === 'releaseHeightM') && release.some(({ measure }) => measure === 'releaseArmSideM');
+  const kind = said(shown);
+  return { kind: kind === 'honest-arm' && !whole ? 'cannot-tell' : kind, basis: release.length === 0 ? 'none' : 'release', evidence };
+}
+
+function said(evidence: readonly BodyEvidence[]): HonestArm['kind'] {
+  if (evidence.some(({ way }) => way === 'slowing')) return 'slowing';
+  return evidence.length > 0 && evidence.every(({ way }) => way === 'same' || way === 'other-way') ? 'honest-arm' : 'cannot-tell';
+}
+
+function evidenceOf(rules: readonly Rule[], { changeups, fastballs }: HonestArmInput, sharedBy: number): BodyEvidence[] {
+  return rules.flatMap((rule) => {
+    const of = (thrown: readonly BodyReadings[]): number[] => thrown.map((one) => one[rule.measure]).filter((value) => value !== null);
+    return held(rule.measure, of(fastballs), of(changeups), rule, ALPHA / sharedBy);
+  });
+}
+
+/** The first five fastballs against those after them: a fastball that sinks takes the separation with it. */
+function fastballsOwn(speedsMps: readonly number[], alpha: number): BodyEvidence[] {
+  return held('fastballSpeedMps', speedsMps.slice(0, FEWEST), speedsMps.slice(FEWEST), { smallest: SMALLEST_SPEED_MPS, slower: -1 }, alpha);
+}
+
+/** Nothing where one of the two sides never had the measure. */
+function held(measure: BodyEvidence['measure'], before: readonly number[], after: readonly number[], rule: Pick<Rule, 'smallest' | 'slower'>, alpha: number): BodyEvidence[] {
+  const [a, b] = [moments(before), moments(after)];
+  if (a === null || b === null) return [];
+  const difference = b.mean - a.mean;
+  const radius = radiusOf(a, b, alpha);
+  const interval = radius === null ? null : { low: difference - radius, high: difference + radius };
+  return [{ measure, difference, interval, smallest: rule.smallest, way: wayOf(interval, rule) }];
+}
+
+function radiusOf(a: { readonly count: number; readonly sd: number | null }, b: { readonly count: number; readonly sd: number | null }, alpha: number): number | null {
+  if (a.count < FEWEST || b.count < FEWEST) return null;
+  const freedom = a.count + b.count - 2;
+  const pooled = Math.sqrt(((a.count - 1) * a.sd! ** 2 + (b.count - 1) * b.sd! ** 2) / freedom);
+  const radius = anytimeRadius({ effectiveN: (a.count * b.count) / (a.count + b.count), freedom, alpha });
+  // Readings that all repeat come from a device that rounds: no interval has width 0.
+  return pooled === 0 || radius === Infinity ? null : pooled * radius;
+}
+
+function wayOf(interval: BodyEvidence['interval'], { smallest, slower }: Pick<Rule, 'smallest' | 'slower'>): BodyEvidence['way'] {
+  if (interval === null) return 'cannot-tell';
+  const { low, high } = interval;
+  if (low >= -smallest && high <= smallest) return 'same';
+  if (low <= smallest && high >= -smallest) return 'cannot-tell';
+  if (slower === 0) return 'moved';
+  return low > 0 === slower > 0 ? 'slowing' : 'other-way';
+}
