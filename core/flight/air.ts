@@ -37,5 +37,31 @@ function compressibilityFactor(t: number, pressurePa: number, vapour: number): n
   return 1 - ratio * (first + moist) + ratio ** 2 * (1.83e-11 - 0.765e-8 * vapour ** 2);
 }
 
+/** The lowest layer of the U.S. Standard Atmosphere, 1976: 15 °C and 101325 Pa at sea level, 6.5 °C colder for each kilometre. */
+const seaLevel = { pressurePa: 101325, temperatureK: 288.15, lapseKPerM: 0.0065, exponent: 5.255876 } as const;
+
+/**
+ * Pressure at an altitude where no barometer stands, Pa, by the U.S. Standard Atmosphere, 1976 (lowest layer, up to 11 km):
+ * p = p0·(1 − L·h/T0)^5.255876. Weather moves the real one by ±3 %. NaN in, NaN out.
+ */
+export function standardPressurePa(altitudeM: number): number {
+  return seaLevel.pressurePa * (1 - (seaLevel.lapseKPerM * altitudeM) / seaLevel.temperatureK) ** seaLevel.exponent;
+}
+
+export interface MoundAir {
+  readonly temperatureC: number;
+  /** 0 dry, 1 saturated. */
+  readonly relativeHumidity: number;
+  /** What a barometer on the mound shows, not a pressure reduced to sea level as forecasts give it. */
+  readonly pressurePa?: number;
+  /** Used where no pressure is given; sea level when absent. */
+  readonly altitudeM?: number;
+}
+
+/** Density of the air on a mound, kg/m³: the measured pressure where there is one, the standard one of the altitude where not. */
+export function airDensityAt({ temperatureC, relativeHumidity, pressurePa, altitudeM = 0 }: MoundAir): number {
+  return airDensityKgM3({ temperatureC, relativeHumidity, pressurePa: pressurePa ?? standardPressurePa(altitudeM) });
+}
+
 /** Air where nothing else is known: 20 °C, 101325 Pa, 50 % humidity. */
 export const standardAirDensityKgM3 = airDensityKgM3({ temperatureC: 20, pressurePa: 101325, relativeHumidity: 0.5 });

@@ -1,8 +1,8 @@
-import { followedFlight, unknownCount, type FollowedFlight } from './followed-flight.ts';
+import { followedFlight, unknownCount } from './followed-flight.ts';
 import { measureDistances, residualsFor } from './misreads.ts';
 import { factor, inverseOf, solveFactored } from './normal-equations.ts';
 import type { Columns } from './path-samples.ts';
-import { columnCount, type VariedMotion } from './varied-motion.ts';
+import type { VariedMotion } from './varied-motion.ts';
 import type { Vector } from './vector.ts';
 
 export interface MotionFit {
@@ -56,7 +56,7 @@ export function fitMotion(columns: Columns, varied: VariedMotion, unknowns: Floa
     if (round <= roundsOfWeighing) weightsPerM2 = spread.variancesM2.map((variance) => 1 / Math.max(finestNoiseM ** 2, variance));
     const off = columns.count - spread.count;
     if (off > mostRejectedShare * columns.count) return { kind: 'scattered', off };
-    accumulate(flight, residuals.axes, kept, weightsPerM2, normal, pull);
+    flight.addUp(residuals.axes, kept, weightsPerM2, normal, pull);
     if (!factor(normal, unknownCount)) return { kind: 'stray' };
     step.set(pull);
     solveFactored(normal, unknownCount, step);
@@ -102,38 +102,4 @@ function cut(squares: Float64Array, kept: Uint8Array): boolean {
     kept[i] = keep;
   }
   return changed;
-}
-
-/** The lower triangle of JᵀWJ and JᵀWr over the kept samples. The place part of J is one on its own axis. */
-function accumulate(
-  flight: FollowedFlight,
-  residuals: readonly Float64Array[],
-  kept: Uint8Array,
-  weightsPerM2: readonly number[],
-  normal: Float64Array,
-  pull: Float64Array,
-): void {
-  const slopes = new Float64Array(columnCount);
-  normal.fill(0);
-  pull.fill(0);
-  for (let axis = 0; axis < 3; axis += 1) {
-    const weight = weightsPerM2[axis]!;
-    const residual = residuals[axis]!;
-    for (let i = 0; i < kept.length; i += 1) {
-      if (kept[i] === 0) continue;
-      flight.slopes(i, axis, slopes);
-      const weighed = weight * residual[i]!;
-      normal[axis * unknownCount + axis] = normal[axis * unknownCount + axis]! + weight;
-      pull[axis] = pull[axis]! + weighed;
-      for (let row = 0; row < columnCount; row += 1) {
-        const slope = weight * slopes[row]!;
-        const start = (3 + row) * unknownCount;
-        pull[3 + row] = pull[3 + row]! + weighed * slopes[row]!;
-        normal[start + axis] = normal[start + axis]! + slope;
-        for (let column = 0; column <= row; column += 1) {
-          normal[start + 3 + column] = normal[start + 3 + column]! + slope * slopes[column]!;
-        }
-      }
-    }
-  }
 }

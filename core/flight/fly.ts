@@ -37,7 +37,8 @@ const defaultStepS = 0.02;
 const defaultLongestS = 10;
 /** Times this close outside the flight are its ends: sums of steps do not meet it to the last bit. */
 const roundingS = 1e-9;
-const rowSize = 7; // t, position, velocity
+const stateSize = 6;
+const rowSize = 1 + stateSize;
 
 /**
  * Flies a thrown ball by Runge–Kutta 4 until it crosses the plane y = `until.yM`, in whichever direction, and steps
@@ -47,11 +48,11 @@ export function flyPitch(launch: Launch, conditions: FlightConditions): Flight {
   const planeYM = conditions.until?.yM ?? plate.frontYM;
   const stepS = conditions.timeStepS ?? defaultStepS;
   const longestS = conditions.longestS ?? defaultLongestS;
-  const step = rungeKutta4(6, equationsOfMotion(launch.spinRadps, conditions));
-  const state = Float64Array.of(...launch.positionM, ...launch.velocityMps);
-  const next = new Float64Array(6);
+  const step = rungeKutta4(stateSize, equationsOfMotion(launch.spinRadps, conditions));
+  let state: Float64Array = startOf(launch);
+  let next: Float64Array = new Float64Array(stateSize);
   const side = Math.sign(state[1]! - planeYM);
-  const rows = startRows(state);
+  const rows = rowsFrom(state);
   let timeS = 0;
   let ending: Flight['ending'] = side === 0 ? 'plane' : 'time';
   while (ending === 'time' && longestS - timeS > 1e-12) {
@@ -62,13 +63,23 @@ export function flyPitch(launch: Launch, conditions: FlightConditions): Flight {
       ending = 'plane';
     }
     timeS += tookS;
-    state.set(next);
-    rows.push(timeS, state);
+    rows.push(timeS, next);
+    [state, next] = [next, state];
   }
   return flightFrom(rows.values(), ending);
 }
 
-function startRows(state: Float64Array): { push(timeS: number, state: Float64Array): void; values(): Float64Array } {
+function startOf({ positionM, velocityMps }: Launch): Float64Array {
+  const state = new Float64Array(stateSize);
+  for (let axis = 0; axis < 3; axis += 1) {
+    state[axis] = positionM[axis]!;
+    state[3 + axis] = velocityMps[axis]!;
+  }
+  return state;
+}
+
+/** Rows of time, place and velocity, one after the other; room for a pitch at first, and twice as much whenever it is full. */
+function rowsFrom(state: Float64Array): { push(timeS: number, state: Float64Array): void; values(): Float64Array } {
   let rows = new Float64Array(32 * rowSize);
   let used = 0;
   const push = (timeS: number, now: Float64Array): void => {
@@ -78,7 +89,7 @@ function startRows(state: Float64Array): { push(timeS: number, state: Float64Arr
       rows = longer;
     }
     rows[used] = timeS;
-    rows.set(now, used + 1);
+    for (let i = 0; i < stateSize; i += 1) rows[used + 1 + i] = now[i]!;
     used += rowSize;
   };
   push(0, state);

@@ -13,8 +13,11 @@ export interface FollowedFlight {
   follow(unknowns: Float64Array): void;
   /** Writes what is left of each sample, place minus flight, axis by axis. */
   leave(residuals: readonly Float64Array[]): void;
-  /** The derivative of a sample's place along an axis by unknown 3 … 8, into `into`; by the starting place it is one or nothing. */
-  slopes(sample: number, axis: number, into: Float64Array): void;
+  /**
+   * Adds up the lower triangle of JᵀWJ and JᵀWr over the kept samples, with one weight for each axis. The part of J for the
+   * starting place is one on its own axis and nothing elsewhere.
+   */
+  addUp(residuals: readonly Float64Array[], kept: Uint8Array, weightsPerM2: readonly number[], normal: Float64Array, pull: Float64Array): void;
 }
 
 /**
@@ -22,13 +25,17 @@ export interface FollowedFlight {
  * velocity of both. Where the samples lie on the grid is worked out once; nothing is allocated after that.
  */
 export function followedFlight({ times, places, count }: Columns, { motion, unknowns: forces }: VariedMotion): FollowedFlight {
-  const step = rungeKutta4(variedSize, motion);
+  const size = variedSize; // read once: the loops below run ten thousand times a fit
+  const columns = columnCount;
+  const all = unknownCount;
+  const step = rungeKutta4(size, motion);
   const { firstS, lastS } = spanOf(times);
   const back = Math.max(1, Math.ceil(-firstS / followStepS));
   const last = back + Math.max(1, Math.ceil(lastS / followStepS));
-  const nodes = new Float64Array((last + 1) * variedSize);
-  const rows = Array.from({ length: last + 1 }, (_, at) => nodes.subarray(at * variedSize, (at + 1) * variedSize));
+  const nodes = new Float64Array((last + 1) * size);
+  const rows = Array.from({ length: last + 1 }, (_, at) => nodes.subarray(at * size, (at + 1) * size));
   const { before, cubic } = placedOnGrid(times, back, last);
+  const slopes = new Float64Array(columns);
 
   const follow = (unknowns: Float64Array): void => {
     startVaried(unknowns.subarray(0, 3), unknowns.subarray(3, 6), rows[back]!);
@@ -39,7 +46,7 @@ export function followedFlight({ times, places, count }: Columns, { motion, unkn
   const at = (sample: number, offset: number): number => {
     const from = before[sample]! + offset;
     const c = 4 * sample;
-    return cubic[c]! * nodes[from]! + cubic[c + 1]! * nodes[from + 3]! + cubic[c + 2]! * nodes[from + variedSize]! + cubic[c + 3]! * nodes[from + variedSize + 3]!;
+    return cubic[c]! * nodes[from]! + cubic[c + 1]! * nodes[from + 3]! + cubic[c + 2]! * nodes[from + size]! + cubic[c + 3]! * nodes[from + size + 3]!;
   };
   const leave = (residuals: readonly Float64Array[]): void => {
     for (let axis = 0; axis < 3; axis += 1) {
@@ -48,10 +55,32 @@ export function followedFlight({ times, places, count }: Columns, { motion, unkn
       for (let i = 0; i < count; i += 1) residual[i] = place[i]! - at(i, axis);
     }
   };
-  const slopes = (sample: number, axis: number, into: Float64Array): void => {
-    for (let column = 0; column < columnCount; column += 1) into[column] = at(sample, 6 + 6 * column + axis);
+  const addSample = (sample: number, axis: number, weight: number, weighed: number, normal: Float64Array, pull: Float64Array): void => {
+    normal[axis * all + axis] = normal[axis * all + axis]! + weight;
+    pull[axis] = pull[axis]! + weighed;
+    for (let row = 0; row < columns; row += 1) {
+      const slope = at(sample, 6 + 6 * row + axis);
+      const start = (3 + row) * all;
+      slopes[row] = slope;
+      pull[3 + row] = pull[3 + row]! + weighed * slope;
+      normal[start + axis] = normal[start + axis]! + weight * slope;
+      for (let column = 0; column <= row; column += 1) {
+        normal[start + 3 + column] = normal[start + 3 + column]! + weight * slope * slopes[column]!;
+      }
+    }
   };
-  return { follow, leave, slopes };
+  const addUp: FollowedFlight['addUp'] = (residuals, kept, weightsPerM2, normal, pull) => {
+    normal.fill(0);
+    pull.fill(0);
+    for (let axis = 0; axis < 3; axis += 1) {
+      const weight = weightsPerM2[axis]!;
+      const residual = residuals[axis]!;
+      for (let i = 0; i < count; i += 1) {
+        if (kept[i] === 1) addSample(i, axis, weight, weight * residual[i]!, normal, pull);
+      }
+    }
+  };
+  return { follow, leave, addUp };
 }
 
 /** Where each sample's interval begins in the nodes, and the four weights of its cubic: both places, both velocities. */

@@ -43,6 +43,8 @@ export function variedMotion({ airDensityKgM3, windMps, law, push }: VariedForce
   const [e1x, e1y, e1z] = spins ? push.first : [0, 0, 0];
   const [e2x, e2y, e2z] = spins ? push.second : [0, 0, 0];
   const unknowns = new Float64Array(3);
+  const { radiusM } = ball; // read once, like gravity: the equations run 200 times a fit
+  const gravity = standardGravityMps2;
 
   const motion: Derivative = (_, state, rate) => {
     const q1 = unknowns[1]!;
@@ -61,15 +63,15 @@ export function variedMotion({ airDensityKgM3, windMps, law, push }: VariedForce
     const cross = Math.sqrt(mx * mx + my * my + mz * mz);
     const perCross = cross > 0 ? 1 / cross : 0;
 
-    const s = Math.max(leastSpinParameter, (ball.radiusM * cross) / square);
+    const s = Math.max(leastSpinParameter, (radiusM * cross) / square);
     const d = slopeStep * s;
     const lift = law.liftCoefficient(s);
     const slope = (law.liftCoefficient(s + d) - law.liftCoefficient(s - d)) / (2 * d);
-    const g = (k * ball.radiusM * lift) / s;
-    const bend = (k * ball.radiusM * (slope - lift / s)) / s;
+    const g = (k * radiusM * lift) / s;
+    const bend = (k * radiusM * (slope - lift / s)) / s;
 
     // ∂S/∂v = R/|v|²·((m×ω)/|m| − 2|m|·v/|v|²), times the bend of the law
-    const perSquare = (bend * ball.radiusM) / square;
+    const perSquare = (bend * radiusM) / square;
     const fade = (2 * cross) / square;
     const sx = perSquare * ((my * wz - mz * wy) * perCross - fade * ux);
     const sy = perSquare * ((mz * wx - mx * wz) * perCross - fade * uy);
@@ -86,7 +88,7 @@ export function variedMotion({ airDensityKgM3, windMps, law, push }: VariedForce
     rate[2] = state[5]!;
     rate[3] = -drag * ux + g * mx + square * cx - along * ux;
     rate[4] = -drag * uy + g * my - along * uy;
-    rate[5] = -standardGravityMps2 - drag * uz + g * mz + square * cz - along * uz;
+    rate[5] = -gravity - drag * uz + g * mz + square * cz - along * uz;
 
     // ∂a/∂v
     const axx = -drag - stretch * ux * ux + mx * sx + 2 * ux * cx - cx * ux - along;

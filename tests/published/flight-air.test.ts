@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { airDensityKgM3, standardAirDensityKgM3 } from '../../core/flight/air.ts';
+import { airDensityAt, airDensityKgM3, standardAirDensityKgM3, standardPressurePa } from '../../core/flight/air.ts';
 
 test('CIPM-2007 gives 1.19931 kg/m³ at 20 °C, 101325 Pa, 50 % (Picard et al., Metrologia 45:149, 2008, quoted by others)', () => {
   expect(standardAirDensityKgM3).toBeCloseTo(1.19931, 5);
@@ -22,4 +22,21 @@ test('damp air is lighter than dry, warm lighter than cold, high lighter than lo
   expect(airDensityKgM3({ ...base, relativeHumidity: 0.9 })).toBeLessThan(standardAirDensityKgM3);
   expect(airDensityKgM3({ ...base, temperatureC: 30 })).toBeLessThan(standardAirDensityKgM3);
   expect(airDensityKgM3({ ...base, pressurePa: 84000 })).toBeLessThan(standardAirDensityKgM3);
+});
+
+test('pressure at altitude is that of the U.S. Standard Atmosphere, 1976: 22632 Pa at 11 km (published); 14.175, 12.230 and 10.108 psi at 1000, 5000 and 10000 ft (published)', () => {
+  const psi = (feet: number): number => standardPressurePa(feet * 0.3048) / 6894.757;
+  expect(Math.abs(standardPressurePa(11_000) - 22632)).toBeLessThan(1);
+  expect(psi(1000)).toBeCloseTo(14.175, 2);
+  expect(Math.abs(psi(5000) - 12.23)).toBeLessThan(0.003); // printed tables differ by so much: 12.228 and 12.230
+  expect(psi(10_000)).toBeCloseTo(10.108, 2);
+  expect(standardPressurePa(0)).toBe(101325);
+});
+
+test('the air of a mound: a barometer goes before the altitude, and without either the mound lies at sea level', () => {
+  const warm = { temperatureC: 28, relativeHumidity: 0.4 };
+  expect(airDensityAt(warm)).toBe(airDensityKgM3({ ...warm, pressurePa: 101325 }));
+  expect(airDensityAt({ ...warm, pressurePa: 84_000, altitudeM: 0 })).toBe(airDensityKgM3({ ...warm, pressurePa: 84_000 }));
+  // A mile up, air is a sixth thinner: 0.8234 of the pressure in the standard atmosphere (computed independently).
+  expect(airDensityAt({ ...warm, altitudeM: 1609 }) / airDensityAt(warm)).toBeCloseTo(0.8234, 2);
 });

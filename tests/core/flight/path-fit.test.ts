@@ -11,26 +11,10 @@ import { norm, type Vector } from '../../../core/flight/vector.ts';
 import { degreeRad, inchM, mphMps } from './feet-and-miles.ts';
 import { seeded } from './noise.ts';
 import { changeup, fastball, launchOf, tailingFastball, type PitchCard } from './pitches.ts';
+import { samplesOf } from './seen.ts';
 
 const air = { airDensityKgM3: 1.2 };
 const releaseYM = 16.764;
-
-interface Seeing {
-  readonly count?: number;
-  readonly noiseM?: number;
-  readonly seenTo?: number;
-  readonly seed?: number;
-}
-
-/** What an instrument sees of a flight, on a clock of its own that shows 7 s at release. */
-function samplesOf(flight: Flight, { count = 100, noiseM = 0, seenTo = 1, seed = 1 }: Seeing = {}): PathSample[] {
-  const { normal } = seeded(seed);
-  return Array.from({ length: count }, (_, i) => {
-    const timeS = (flight.end.timeS * seenTo * i) / (count - 1);
-    const [x, y, z] = flight.positionAt(timeS);
-    return { timeS: 7 + timeS, positionM: [x + noiseM * normal(), y + noiseM * normal(), z + noiseM * normal()] };
-  });
-}
 
 function fitted(samples: readonly PathSample[], options: PathFitOptions = {}): FittedPath {
   const fit = fitPath(samples, { fromYM: releaseYM, ...air, ...options });
