@@ -1,12 +1,9 @@
-import { anytimeRadius } from './anytime-t.ts';
+import { anytimeRadius, PRIOR_PRECISION } from './anytime-t.ts';
 import type { BlockedDesign } from './blocked-design.ts';
 import { unequalVariance, type BlockedDifference, type Variances } from './blocked-difference.ts';
 
 /** From this ratio of the two spreads on, the spread has changed. House rule. */
 export const SPREAD_CHANGED_ABOVE = 1.5;
-
-/** Precision of real effects in SD units, as the evidence takes it. */
-const PRIOR_PRECISION = 1;
 
 export interface AnytimeDifference {
   /** Mean of B minus mean of A. */
@@ -31,8 +28,8 @@ export function anytimeDifference(found: BlockedDifference, alpha: number): Anyt
  * Half the width of that interval for throws that scatter so, in this design or in one to come.
  *
  * Where one spread is more than 1.5 times the other, the larger of the pooled and the unequal-variance estimate is used:
- * it keeps false alarms down when the new grip scatters twice as much, and costs almost no power when it does not.
- * Using it always would cost a tenth of the power; docs/evidence.md holds the run that shows both.
+ * it keeps false alarms down when the new grip scatters twice as much, and costs one in a hundred of the changes found
+ * when it does not. Using it always would cost six; docs/evidence.md holds the run that shows both.
  */
 export function anytimeRadiusOf(variances: Variances, design: BlockedDesign, alpha: number): number {
   const unequal = spreadChanged(variances) ? (unequalVariance(variances, design) ?? 0) : 0;

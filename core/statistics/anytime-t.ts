@@ -11,7 +11,7 @@
  */
 
 /** Precision (1/variance) of real effects in SD units that the comparison is tuned to. House rule. */
-const PRIOR_PRECISION = 1;
+export const PRIOR_PRECISION = 1;
 
 export interface AnytimeDesign {
   /** n0·n1/(n0 + n1) for two trials, their sum over days, n for one; above 0. */

@@ -4,7 +4,7 @@ import { findCycles } from './cycles.mjs';
 import { readSource } from './read-source.mjs';
 import { CYCLES, IMPORT_RULES, REACH_RULES, TIMED_STREAMS, VAGUE_NAMES } from './rules.mjs';
 
-const ROOMS = ['core', 'server', 'web', 'simulators'];
+const ROOMS = ['core', 'server', 'web', 'simulators', 'studies'];
 
 /**
  * One place where a rule of the house is broken.
@@ -13,7 +13,7 @@ const ROOMS = ['core', 'server', 'web', 'simulators'];
 
 /**
  * Reads every source file of a house and says where its rules are broken.
- * @param {string} root the folder that holds core, server, web and simulators
+ * @param {string} root the folder that holds core, server, web, simulators and studies
  * @returns {{ files: number, breaches: Breach[] }} in the order of the files
  */
 export function checkHouse(root) {
