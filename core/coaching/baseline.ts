@@ -26,8 +26,6 @@ export interface FastballReading {
 export type FastballBaseline = Omit<BaselineView, 'kind' | 'origin'> & {
   /** Place of the fact that completed or renewed it. */
   readonly sincePlace: number;
-  /** The path in the middle of its fastballs' paths. */
-  readonly path: ConstantAcceleration | Missing;
 };
 
 /**

@@ -145,9 +145,18 @@ export interface BaselineView {
   readonly flightTimeS: Reading;
   readonly releaseHeightM: Reading;
   readonly releaseArmSideM: Reading;
+  /** In the middle of its fastballs' paths, in a right-hander's terms: a left-hander's mirrored, arm side −x. */
+  readonly path: PathView | Missing;
   /** Its fastballs about its centre: [vertical, arm side]. */
   readonly cloud: readonly (readonly [number, number])[];
 }
+/** From the release on: position at t = 0, velocity there, and one acceleration for the whole flight, in the frame of the plate. */
+export interface PathView {
+  readonly positionM: readonly [number, number, number];
+  readonly velocityMps: readonly [number, number, number];
+  readonly accelerationMps2: readonly [number, number, number];
+}
+
 export type BaselineState = BaselineView | { readonly kind: 'forming'; readonly have: number; readonly need: number };
 
 export interface TrialView {

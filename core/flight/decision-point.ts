@@ -3,7 +3,7 @@ import { stateAtTime, stateAtY, timeAtY, type ConstantAcceleration } from './con
 import { apartOf, type Apart } from './gap-line.ts';
 
 /** `same-time` is what the batter sees; `same-distance` compares where both pass the same point of the way. They differ by inches. */
-export type DecisionBasis = 'same-time' | 'same-distance';
+type DecisionBasis = 'same-time' | 'same-distance';
 
 export interface DecisionSetting {
   /** Before the fastball arrives at the plate. */

@@ -38,7 +38,7 @@ export function gapLine(thrown: ConstantAcceleration, fastball: ConstantAccelera
 }
 
 /** How far apart two balls are at the same moment after release. */
-export function apartAt(thrown: ConstantAcceleration, fastball: ConstantAcceleration, timeS: number): Apart {
+function apartAt(thrown: ConstantAcceleration, fastball: ConstantAcceleration, timeS: number): Apart {
   return apartOf(stateAtTime(thrown, timeS).positionM, stateAtTime(fastball, timeS).positionM);
 }
 

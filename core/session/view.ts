@@ -82,6 +82,6 @@ function baselineState(own: readonly FastballBaseline[], entries: readonly Throw
 }
 
 function baselineView(baseline: FastballBaseline, origin: 'this-session' | 'earlier'): BaselineState {
-  const { sincePlace: _, path: _path, ...shown } = baseline;
+  const { sincePlace: _, ...shown } = baseline;
   return { kind: 'baseline', origin, ...shown };
 }
