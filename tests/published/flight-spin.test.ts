@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { mirrorSpin, mirrorTilt, mirrorVector } from '../../core/flight/mirror.ts';
 import { spinAxisFromTilt, tiltFromClock, tiltFromSpin } from '../../core/flight/spin.ts';
-import { cross, norm, scale } from '../../core/flight/vector.ts';
+import { cross } from '../../core/flight/vector.ts';
 import { degreeRad } from '../core/flight/feet-and-miles.ts';
 
 const rpm = 30 / Math.PI;
@@ -37,15 +36,4 @@ describe('Tilt (the hour hand as the pitcher sees it: common practice of the tra
     expect(pushAt(3)[0]).toBeLessThan(0);
     expect(pushAt(9)[0]).toBeGreaterThan(0);
   });
-});
-
-test('trap: spin is an axial vector: mirrored it is (ωx, −ωy, −ωz), so that the mirrored spin pushes the mirrored ball to the mirrored side (exact)', () => {
-  const spin = spinAxisFromTilt({ tiltRad: 1.1, efficiency: 0.8, spinRpm: 1800 });
-  const velocity = [1.2, -37, -0.8] as const;
-  expect(mirrorSpin(spin)).toEqual([spin[0], -spin[1], -spin[2]]);
-  const pushed = cross(mirrorSpin(spin), mirrorVector(velocity));
-  const mirrored = mirrorVector(cross(spin, velocity));
-  expect(norm([pushed[0] - mirrored[0], pushed[1] - mirrored[1], pushed[2] - mirrored[2]])).toBeLessThan(1e-9);
-  expect(tiltFromSpin(mirrorSpin(spin))!.tiltRad).toBeCloseTo(mirrorTilt(1.1), 12);
-  expect(scale(mirrorSpin(mirrorSpin(spin)), 1)).toEqual(spin);
 });

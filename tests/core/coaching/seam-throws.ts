@@ -21,15 +21,17 @@ export interface Steady {
 type Random = ReturnType<typeof seeded>;
 const samples = 100;
 const sampleNoiseM = 0.004;
+/** From throw to throw, as a share; the same ball can behave in more than one way. Ours, for want of a published number. */
+const seamScatter = 1 / 3;
 const axisNoiseRad = 1.5 * degreeRad;
 
 /**
  * One right-hander's changeups over a trial, as a device that sees the flight and measures the axis would tell them: flown, sampled
  * with noise, fitted, and the part of the unexplained movement across the Magnus direction, m.
  */
-export function acrossOfTrial(seed: number, throws: number, steady: Steady): number[] {
+export function acrossOfTrial(seed: number, throws: number, steady: Steady, fixedTiltRad?: number): number[] {
   const random = seeded(seed);
-  const tiltRad = (20 + 60 * random.uniform()) * degreeRad;
+  const tiltRad = fixedTiltRad ?? (20 + 60 * random.uniform()) * degreeRad;
   return Array.from({ length: throws }, () => acrossOf(changeupOf(tiltRad, random), steady, tiltRad, random));
 }
 
@@ -42,7 +44,8 @@ function changeupOf(meanTiltRad: number, { normal }: Random): Launch {
   return { positionM: [-0.5 + 0.03 * normal(), 16.8 + 0.05 * normal(), 1.8 + 0.03 * normal()], velocityMps, spinRadps };
 }
 
-function acrossOf(launch: Launch, { seam, axisBiasRad, windMps }: Steady, tiltRad: number, random: Random): number {
+function acrossOf(launch: Launch, { seam: meanSeam, axisBiasRad, windMps }: Steady, tiltRad: number, random: Random): number {
+  const seam = meanSeam * (1 + seamScatter * random.normal());
   const forces = { windMps: [windMps, 0, 0] as Vector, seamCoefficient: { x: -seam * Math.cos(tiltRad), z: -seam * Math.sin(tiltRad) } };
   const flight = flyPitch(launch, { airDensityKgM3, ...forces });
   const jitter = (value: number): number => value + sampleNoiseM * random.normal();
