@@ -1,4 +1,5 @@
 import type { Athlete } from '../core/facts/coach.ts';
+import { ASKED, type Asked } from './wall/asked/asked.ts';
 
 /** What a viewer may ask for in the address. An absent or unreadable setting is null: the screen then decides. */
 export interface Settings {
@@ -9,9 +10,11 @@ export interface Settings {
   readonly diagonalIn: number | null;
   readonly distanceM: number | null;
   readonly windows: boolean;
+  /** The picture shown beside the separation plane. */
+  readonly picture: Asked | null;
 }
 
-/** Reads the settings of a query string: lang, units, theme, diagonal, distance, windows. */
+/** Reads the settings of a query string: lang, units, theme, diagonal, distance, windows, picture. */
 export function settingsIn(search: string): Settings {
   const query = new URLSearchParams(search);
   return {
@@ -21,6 +24,7 @@ export function settingsIn(search: string): Settings {
     diagonalIn: between(query.get('diagonal'), 3, 300),
     distanceM: between(query.get('distance'), 0.2, 60),
     windows: query.get('windows') === '1',
+    picture: oneOf(query.get('picture'), ASKED),
   };
 }
 

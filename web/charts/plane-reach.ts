@@ -37,7 +37,7 @@ export function nameReach(layer: Layer, reach: PlaneReach | null, scale: PlaneSc
 export function freePlaceIn({ outline, hole }: PlaneReach, { width, height }: { readonly width: number; readonly height: number }, scale: PlaneScale, bounds: Box, taken: readonly Taken[], textPx: number): Box | null {
   const edge = cornersOf(outline, scale);
   const gap = hole === null ? null : cornersOf(hole, scale);
-  const step = textPx / 3;
+  const step = textPx / 2;
   const margin = textPx * 0.25;
   let best: Box | null = null;
   let nearest = Number.POSITIVE_INFINITY;

@@ -3,7 +3,7 @@ import { linesOf, writeLines } from './lines.ts';
 
 /** One line of what the signs of the seam map mean; without a sign it is a sentence of its own. */
 export interface KeyRow {
-  readonly sign: 'axis' | 'front' | 'far' | null;
+  readonly sign: 'axis' | 'ring' | 'far' | 'arrow' | null;
   readonly words: string;
 }
 
@@ -43,7 +43,8 @@ function shapesOf(sign: Exclude<KeyRow['sign'], null>, x: number, y: number, tex
   const bar = `M${x - half},${y}H${x + half}`;
   switch (sign) {
     case 'axis': return [{ kind: 'axis-ring', d: circle(x, y, textPx * 0.24) }, { kind: 'axis-dot', d: circle(x, y, textPx * 0.075) }];
-    case 'front': return [{ kind: 'front-ring', d: bar }, { kind: 'front-pass', d: circle(x, y, textPx * 0.17) }];
+    case 'ring': return [{ kind: 'passing-ring', d: bar }, { kind: 'pass', d: circle(x, y, textPx * 0.17) }];
+    case 'arrow': return [{ kind: 'unexplained-arrow', d: `${bar}m${-half * 0.5},${-half * 0.5}l${half * 0.5},${half * 0.5}l${-half * 0.5},${half * 0.5}` }];
     case 'far': return [{ kind: 'seam-line far', d: bar }];
   }
 }

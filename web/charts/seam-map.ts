@@ -10,8 +10,10 @@ export interface SeamMapData {
   /** The closed seam as unit vectors turned so that the spin axis is +z; null where the device does not tell where the seams are. */
   readonly seam: readonly OnBall[] | null;
   readonly spinRpm: number | null;
-  /** Cosine of the angle between spin axis and direction of flight: 0 with all spin across the flight. Left out where it is not known. */
+  /** Cosine of the angle between spin axis and direction of flight: 0 with all spin across the flight. Left out where it or its sign is not known. */
   readonly gyroShare?: number | null;
+  /** The arrow of the separation plane in words, or why there is none; null leaves it to others. */
+  readonly unexplained: { readonly drawn: boolean; readonly words: string } | null;
   readonly texts: {
     readonly name: string;
     /** What is seen, in words. */
@@ -21,6 +23,8 @@ export interface SeamMapData {
     readonly farSide: string;
     /** How many seams pass the front of the ball in one turn. */
     readonly front: (count: number) => string;
+    /** How many pass the equator of the spin, said where the front is not known. */
+    readonly equator: (count: number) => string;
     /** Why there is no seam. */
     readonly axisAlone: string;
   };
@@ -50,15 +54,15 @@ const ARC_ROOM = 0.85;
 export function drawSeamMap(element: SVGSVGElement, data: SeamMapData, options: SeamMapOptions): void {
   const svg = select(element).classed('seam-map', true);
   const { textPx } = options;
-  const front = frontOf(data);
-  const rows = keyRows(data, front?.longitudes.length ?? null);
+  const ring = ringOf(data);
+  const rows = keyRows(data, ring);
   continues(svg, data.generation);
   describe(svg, options, data.texts.name, data.texts.description);
   svg.style('font-size', `${textPx}px`);
   const room = roomFor(options, rows);
   drawBall(layer(svg, 'ball'), room.disc);
   drawSeam(layer(svg, 'seam'), data.seam, room.disc);
-  drawFront(layer(svg, 'front'), front, room.disc, textPx);
+  drawRing(layer(svg, 'passing'), ring, room.disc, textPx);
   drawAxis(layer(svg, 'axis-end'), room.disc, textPx);
   drawTurning(layer(svg, 'turning'), room.disc, textPx, data.spinRpm);
   drawKey(layer(svg, 'key'), rows, room.key, textPx);
@@ -79,22 +83,29 @@ function roomFor({ width, height, textPx }: SeamMapOptions, rows: readonly KeyRo
   return { disc: { x: Math.min(width / 2, radius + rim), y, radius }, key: { x: 0, y: y + radius + rim + textPx * 0.4, width } };
 }
 
-interface Front {
+interface Ring {
   readonly fromAxisRad: number;
+  /** Where the seam passes it. */
   readonly longitudes: readonly number[];
+  readonly words: string;
 }
 
-/** The ring that the front of the ball runs along while it turns, and where the seam passes it. */
-function frontOf({ seam, gyroShare }: SeamMapData): Front | null {
-  if (seam === null || gyroShare === undefined || gyroShare === null) return null;
-  const fromAxisRad = Math.acos(Math.max(-1, Math.min(1, gyroShare)));
-  return { fromAxisRad, longitudes: passes(seam, fromAxisRad) };
+/** The ring that the front of the ball runs along while it turns; where the front is not known, the equator of the spin. None without a seam. */
+function ringOf({ seam, gyroShare, texts }: SeamMapData): Ring | null {
+  if (seam === null) return null;
+  const frontKnown = gyroShare !== undefined && gyroShare !== null;
+  const fromAxisRad = frontKnown ? Math.acos(Math.max(-1, Math.min(1, gyroShare))) : Math.PI / 2;
+  const longitudes = passes(seam, fromAxisRad);
+  return { fromAxisRad, longitudes, words: (frontKnown ? texts.front : texts.equator)(longitudes.length) };
 }
 
-function keyRows({ seam, texts }: SeamMapData, count: number | null): KeyRow[] {
-  const axis: KeyRow = { sign: 'axis', words: texts.axis };
-  if (seam === null) return [axis, { sign: null, words: texts.axisAlone }];
-  return [axis, ...(count === null ? [] : [{ sign: 'front', words: texts.front(count) } as const]), { sign: 'far', words: texts.farSide }];
+function keyRows({ seam, unexplained, texts }: SeamMapData, ring: Ring | null): KeyRow[] {
+  return [
+    { sign: 'axis', words: texts.axis },
+    ...(ring === null ? [] : [{ sign: 'ring', words: ring.words } as const]),
+    seam === null ? { sign: null, words: texts.axisAlone } : { sign: 'far', words: texts.farSide },
+    ...(unexplained === null ? [] : [{ sign: unexplained.drawn ? 'arrow' : null, words: unexplained.words } as const]),
+  ];
 }
 
 /** The rim, which is the other end of the axis, and the ring halfway, the equator of the spin. */
@@ -114,11 +125,10 @@ function drawSeam(group: Layer, seam: SeamMapData['seam'], { x, y, radius }: Dis
     .attr('class', ({ kind, side }) => `${kind} ${side}`).attr('d', ({ coordinates }) => pathOn(projection, coordinates));
 }
 
-function drawFront(group: Layer, front: Front | null, { x, y, radius }: Disc, textPx: number): void {
-  const rings = front === null ? [] : [front];
-  const r = front === null ? 0 : radiusAt(front.fromAxisRad, radius);
-  group.selectAll<SVGCircleElement, Front>('circle.front-ring').data(rings).join('circle').attr('class', 'front-ring').attr('cx', x).attr('cy', y).attr('r', r);
-  group.selectAll<SVGCircleElement, number>('circle.front-pass').data(front?.longitudes ?? []).join('circle').attr('class', 'front-pass')
+function drawRing(group: Layer, ring: Ring | null, { x, y, radius }: Disc, textPx: number): void {
+  const r = ring === null ? 0 : radiusAt(ring.fromAxisRad, radius);
+  group.selectAll<SVGCircleElement, Ring>('circle.passing-ring').data(ring === null ? [] : [ring]).join('circle').attr('class', 'passing-ring').attr('cx', x).attr('cy', y).attr('r', r);
+  group.selectAll<SVGCircleElement, number>('circle.pass').data(ring?.longitudes ?? []).join('circle').attr('class', 'pass')
     .attr('cx', (longitude) => x + r * Math.sin(longitude)).attr('cy', (longitude) => y + r * Math.cos(longitude)).attr('r', textPx * 0.17);
 }
 

@@ -4,6 +4,7 @@ import { FOLDED_QUIET_MS, QUIET_AFTER_MS } from '../../core/session/timeline.ts'
 import type { PlaybackState } from '../live/playback.ts';
 import { dateText, lengthText, timeText } from '../words/moments.ts';
 import { useSpeech, useWords } from '../words/use-words.tsx';
+import type { Requests } from '../wall/asked/requests.ts';
 import { playOrPause, RATES } from './keys.ts';
 import { Scrubber } from './scrubber.tsx';
 import { throwWords } from './where.ts';
@@ -13,10 +14,9 @@ export interface DeckProps {
   /** The recorded moment, milliseconds since 1970. */
   readonly moment: number;
   readonly timeZone: string;
-  readonly windows: boolean;
+  readonly requests: Requests;
   readonly move: (move: PlayheadMove) => void;
   readonly foldQuiet: (on: boolean) => void;
-  readonly toggleWindows: () => void;
 }
 
 /** Everything that moves a recording: buttons, rate, scrubber, and the same by keys. */
@@ -49,7 +49,9 @@ export function Deck(props: DeckProps) {
       </section>
       <section class="deck-more">
         <Quiet {...props} />
-        <button type="button" aria-pressed={props.windows} onClick={() => props.toggleWindows()}>{words().windows}</button>
+        <button type="button" aria-pressed={props.requests.windows()} onClick={() => props.requests.toggleWindows()}>{words().windows}</button>
+        <button type="button" aria-pressed={props.requests.picture() === 'seam-map'} onClick={() => props.requests.ask('seam-map')}>{words().seamMap}</button>
+        <button type="button" aria-pressed={props.requests.picture() === 'gap-line'} onClick={() => props.requests.ask('gap-line')}>{words().gapLine}</button>
         <Keys />
       </section>
     </>
@@ -82,6 +84,8 @@ function Keys() {
       { keys: [key.up, key.down], does: keyDoes.rate },
       { keys: [key.home, key.end], does: keyDoes.ends },
       { keys: [key.windows], does: keyDoes.windows },
+      { keys: [key.seamMap], does: keyDoes.seamMap },
+      { keys: [key.gapLine], does: keyDoes.gapLine },
       { keys: [key.live], does: keyDoes.live },
     ];
   };

@@ -3,8 +3,9 @@ import type { MoundView } from '../../core/facts/views.ts';
 import { momentMs } from '../../core/session/timeline.ts';
 import { playBack, type PlaybackState } from '../live/playback.ts';
 import type { RecordedSession } from '../live/recorded.ts';
-import { settingsIn, withSetting } from '../settings.ts';
+import { withSetting } from '../settings.ts';
 import type { Standing } from '../standing/standing.ts';
+import { createRequests } from '../wall/asked/requests.ts';
 import { MoundPicture } from '../wall/mound-picture.tsx';
 import { Speaking } from '../words/use-words.tsx';
 import { Deck } from './deck.tsx';
@@ -36,16 +37,9 @@ export function Player(props: { readonly recorded: RecordedSession }) {
     return playhead.mode === 'following' ? growth.standing() : { kind: 'behind', seconds: (growth.nowMs() - moment()) / 1000 };
   });
 
-  const [windows, setWindows] = createSignal(settingsIn(location.search).windows);
-  const toggleWindows = (): void => {
-    setWindows(!windows());
-    history.replaceState(null, '', `${location.pathname}${withSetting(location.search, 'windows', windows() ? '1' : null)}`);
-  };
+  const requests = createRequests();
   listenForKeys((event) => {
-    if (event.key.toLowerCase() === 'w') {
-      toggleWindows();
-      return true;
-    }
+    if (requests.takeKey(event.key)) return true;
     const { playhead, checkpoints } = state();
     const move = moveOfKey(event.key, playhead, checkpoints.facts.length);
     if (move === null) return false;
@@ -58,8 +52,8 @@ export function Player(props: { readonly recorded: RecordedSession }) {
     <Speaking athlete={session().athlete}>
       <main class="player" data-mode={state().playhead.mode} data-place={state().view.place}>
         <Title session={session()} mound={recorded.mound} />
-        <div class="player-picture"><MoundPicture view={afresh(state())} standing={standing()} windows={windows()} /></div>
-        <Deck state={state()} moment={moment()} timeZone={session().timeZone} windows={windows()} move={playback.move} foldQuiet={playback.foldQuiet} toggleWindows={toggleWindows} />
+        <div class="player-picture"><MoundPicture view={afresh(state())} standing={standing()} windows={requests.windows()} picture={requests.picture()} /></div>
+        <Deck state={state()} moment={moment()} timeZone={session().timeZone} requests={requests} move={playback.move} foldQuiet={playback.foldQuiet} />
       </main>
     </Speaking>
   );

@@ -5,6 +5,8 @@ import type { MoundView, SessionView } from '../../core/facts/views.ts';
 import type { Standing } from '../standing/standing.ts';
 import { StandingWord } from '../standing/frame.tsx';
 import { useSpeech, useWords } from '../words/use-words.tsx';
+import type { Asked } from './asked/asked.ts';
+import { AskedPicture } from './asked/asked-picture.tsx';
 import { Drawn } from './drawn.tsx';
 import { lastThrow, lastThrowWords } from './last-throw.ts';
 import { planeOf } from './plane-of.ts';
@@ -20,15 +22,17 @@ export interface MoundPictureProps {
   readonly standing: Standing;
   /** Whether the windows are drawn too. */
   readonly windows: boolean;
+  /** The picture that was asked for; it takes the place of the pace rail, unless there is room for both. */
+  readonly picture: Asked | null;
 }
 
 /** Separation plane, pace rail, last throw in words, trial and intent, count. Speaks the language around it. */
 export function MoundPicture(props: MoundPictureProps) {
   return (
-    <WallRoom standing={props.standing} windows={props.windows} place={props.view.place} generation={props.view.generation}>
+    <WallRoom standing={props.standing} windows={props.windows} asked={props.picture !== null && props.view.session !== null} place={props.view.place} generation={props.view.generation}>
       {(sizes) => (
         <Show when={props.view.session} fallback={<NoSession view={props.view} standing={props.standing} />}>
-          {(session) => <SessionPicture view={props.view} session={session()} standing={props.standing} windows={props.windows} textPx={sizes().textPx} />}
+          {(session) => <SessionPicture view={props.view} session={session()} standing={props.standing} windows={props.windows} picture={props.picture} textPx={sizes().textPx} />}
         </Show>
       )}
     </WallRoom>
@@ -67,6 +71,7 @@ function SessionPicture(props: MoundPictureProps & { readonly session: SessionVi
         </Switch>
       </div>
       <div class="wall-rail"><Drawn draw={(svg, { width, height }) => drawPaceRail(svg, rail(), { width, height, textPx: props.textPx })} /></div>
+      <Show when={props.picture}>{(picture) => <AskedPicture view={props.view} asked={picture()} textPx={props.textPx} />}</Show>
       <Words view={props.view} session={props.session} />
       <Show when={props.windows}><Windows view={props.view} textPx={props.textPx} /></Show>
     </div>

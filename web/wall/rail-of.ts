@@ -1,4 +1,4 @@
-import type { MoundView } from '../../core/facts/views.ts';
+import type { MoundView, Reading, ThrowView } from '../../core/facts/views.ts';
 import { mpsToKmh, mpsToMph } from '../../core/units/convert.ts';
 import type { RailData, RailThrow } from '../charts/pace-rail.ts';
 import { speedText, SPEED_UNIT } from '../words/numbers.ts';
@@ -19,8 +19,10 @@ export function railOf(view: MoundView, speech: Speech): RailData {
     place, speedMps, fastball, onPace: fastball ? null : miss?.paceOnTarget ?? paceInBand(separation?.speedMps, band),
   }])).slice(-RAIL_THROWS);
   const last = shown.findLast(({ place }) => place === throws.at(-1)?.place) ?? null;
-  const arrival = last === null || last.fastball ? undefined : last.separation?.arrivalS;
-  const lastWords = last === null || typeof last.speedMps !== 'number' ? [] : [speedText(last.speedMps, speech), ...(typeof arrival === 'number' ? [arrivalWords(arrival, speech)] : [])];
+  const arrival = last === null ? null : arrivalOf(last);
+  const later = arrival === null ? [] : [typeof arrival === 'number' ? arrivalWords(arrival, speech) : rail.arrivalUnknown];
+  const lastWords = last === null || typeof last.speedMps !== 'number' ? [] : [speedText(last.speedMps, speech), ...later];
+  const unknownWhy = typeof arrival === 'string' ? [speech.words.measures.missing[arrival]] : [];
   const gap = last === null || last.fastball ? undefined : last.separation?.speedMps;
   const gapWords = typeof gap !== 'number' ? [] : [paceWords(gap, speech), ...(band === null ? [] : [bandWords(gap, band, speech)])];
   return {
@@ -32,9 +34,15 @@ export function railOf(view: MoundView, speech: Speech): RailData {
     ruling: { perSi: speech.units === 'imperial' ? mpsToMph(1) : mpsToKmh(1), unit: SPEED_UNIT[speech.units] },
     texts: {
       name: rail.name,
-      description: rail.description(lastWords.length === 0 ? rail.empty : [...lastWords, ...gapWords].join(', ')),
+      description: rail.description(lastWords.length === 0 ? rail.empty : [...lastWords, ...unknownWhy, ...gapWords].join(', ')),
     },
   };
+}
+
+/** When a throw arrives after the fastball aimed at the same place; where its path is not seen, after the fastball. Null where nothing is held against the fastball. */
+function arrivalOf({ fastball, separation, gap }: ThrowView): Reading | null {
+  if (fastball || separation === null) return null;
+  return typeof gap === 'object' && gap !== null ? gap.aimedArrivalS : separation.arrivalS;
 }
 
 function paceInBand(gapMps: unknown, band: { readonly lowMps: number; readonly highMps: number } | null): boolean | null {

@@ -10,6 +10,8 @@ import './wall.css';
 export function WallRoom(props: {
   readonly standing: Standing;
   readonly windows: boolean;
+  /** Whether a picture stands where the pace rail does otherwise. */
+  readonly asked: boolean;
   readonly place?: number;
   readonly generation?: number;
   readonly children: (sizes: () => WallSizes) => JSX.Element;
@@ -18,7 +20,7 @@ export function WallRoom(props: {
   const sizes = createMemo(() => wallSizes(size().width, size().height, settingsIn(location.search)));
   return (
     <div
-      ref={(room) => measured(room, setSize)} class="mound-picture" classList={{ stacked: sizes().stacked, windowed: props.windows }}
+      ref={(room) => measured(room, setSize)} class="mound-picture" classList={{ stacked: sizes().stacked, windowed: props.windows, asked: props.asked }}
       style={{ '--text': `${sizes().textPx}px`, '--lead': `${sizes().leadPx}px`, '--frame': `${sizes().textPx * 0.22}px` }}
       data-place={props.place} data-generation={props.generation}
     >

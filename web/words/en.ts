@@ -1,3 +1,4 @@
+import { asked } from './asked.ts';
 import { bench } from './bench.ts';
 import { glance } from './glance.ts';
 import { measures } from './measures.ts';
@@ -8,5 +9,5 @@ import { trade } from './trade.ts';
 import { wall } from './wall.ts';
 
 /** Every text a person reads, in English. */
-export const en = { trade: trade.en, measures: measures.en, standing: standing.en, start: start.en, wall: wall.en, bench: bench.en, glance: glance.en, playback: playback.en };
+export const en = { trade: trade.en, measures: measures.en, standing: standing.en, start: start.en, wall: wall.en, bench: bench.en, glance: glance.en, playback: playback.en, asked: asked.en };
 export type Words = typeof en;

@@ -1,3 +1,4 @@
+import { asked } from './asked.ts';
 import { bench } from './bench.ts';
 import type { Words } from './en.ts';
 import { glance } from './glance.ts';
@@ -9,4 +10,4 @@ import { trade } from './trade.ts';
 import { wall } from './wall.ts';
 
 /** Every text a person reads, in Spanish. */
-export const es: Words = { trade: trade.es, measures: measures.es, standing: standing.es, start: start.es, wall: wall.es, bench: bench.es, glance: glance.es, playback: playback.es };
+export const es: Words = { trade: trade.es, measures: measures.es, standing: standing.es, start: start.es, wall: wall.es, bench: bench.es, glance: glance.es, playback: playback.es, asked: asked.es };

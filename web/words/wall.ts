@@ -26,6 +26,7 @@ export const wall = inBoth(
       description: (said: string) => `Speed of each throw, the fastball's at the top. ${said}`,
       fastball: 'fastball',
       target: 'target',
+      arrivalUnknown: 'arrival unknown',
       empty: 'No speed is known yet.',
     },
     windows: {
@@ -69,6 +70,7 @@ export const wall = inBoth(
       description: (said) => `Velocidad de cada tiro, la de la recta arriba. ${said}`,
       fastball: 'recta',
       target: 'blanco',
+      arrivalUnknown: 'llegada sin conocer',
       empty: 'Aún no se conoce la velocidad.',
     },
     windows: {

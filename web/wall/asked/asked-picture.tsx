@@ -1,0 +1,39 @@
+import { createMemo, Match, Show, Switch } from 'solid-js';
+import type { MoundView } from '../../../core/facts/views.ts';
+import { drawGapLine } from '../../charts/gap-line.ts';
+import { drawSeamMap } from '../../charts/seam-map.ts';
+import '../../charts/gap-line.css';
+import '../../charts/seam-map.css';
+import { useSpeech } from '../../words/use-words.tsx';
+import { Drawn, type Size } from '../drawn.tsx';
+import type { Asked } from './asked.ts';
+import { gapOf } from './gap-of.ts';
+import { seamsOf } from './seams-of.ts';
+import type { Shown } from './shown.ts';
+
+/** The picture of the last throw that was asked for, beside the plane; or, in its place, why there is none. */
+export function AskedPicture(props: { readonly view: MoundView; readonly asked: Asked; readonly textPx: number }) {
+  const speech = useSpeech();
+  const title = () => (props.asked === 'seam-map' ? speech().words.asked.seamMap.title : speech().words.asked.gapLine.title);
+  const seams = createMemo(() => seamsOf(props.view, speech()));
+  const gap = createMemo(() => gapOf(props.view, speech()));
+  return (
+    <section class="wall-picture" aria-label={title()} data-picture={props.asked}>
+      <p class="quiet">{title()}</p>
+      <Switch>
+        <Match when={props.asked === 'seam-map'}><OrWords shown={seams()} draw={(svg, data, size) => drawSeamMap(svg, data, { ...size, textPx: props.textPx })} /></Match>
+        <Match when={props.asked === 'gap-line'}><OrWords shown={gap()} draw={(svg, data, size) => drawGapLine(svg, data, { ...size, textPx: props.textPx })} /></Match>
+      </Switch>
+    </section>
+  );
+}
+
+function OrWords<T>(props: { readonly shown: Shown<T>; readonly draw: (svg: SVGSVGElement, data: T, size: Size) => void }) {
+  const data = () => (props.shown.kind === 'picture' ? props.shown.data : null);
+  const words = () => (props.shown.kind === 'words' ? props.shown.words : '');
+  return (
+    <Show when={data() !== null} fallback={<p class="wall-picture-words">{words()}</p>}>
+      <Drawn class="wall-picture-room" draw={(svg, size) => { const now = data(); if (now !== null) props.draw(svg, now, size); }} />
+    </Show>
+  );
+}

@@ -1,0 +1,54 @@
+import type { Missing, MoundView, Reading } from '../../../core/facts/views.ts';
+import { seamAround } from '../../../core/flight/seam-curve.ts';
+import { degToRad } from '../../../core/units/convert.ts';
+import type { SeamMapData } from '../../charts/seam-map.ts';
+import { spinText } from '../../words/numbers.ts';
+import type { Speech } from '../../words/speech.ts';
+import { lastThrow } from '../last-throw.ts';
+import { inWords, type Shown } from './shown.ts';
+import { unexplainedWords, type UnexplainedSeen } from './unexplained-of.ts';
+
+/** What is known of the spin of a throw. */
+export interface SpinSeen {
+  readonly spinRpm: Reading;
+  readonly tiltRad: Reading;
+  readonly efficiency: Reading;
+  /** Where the spin axis leaves the ball on the map of the seams; null where the device does not tell where the seams are. */
+  readonly seamAxis: { readonly latitudeDeg: number; readonly longitudeDeg: number } | null;
+  readonly unexplained: UnexplainedSeen | Missing | null;
+}
+
+/** Points of the drawn seam: 3° apart and less. */
+const SEAM_POINTS = 216;
+
+/** The seam map of the last throw. */
+export function seamsOf(view: MoundView, speech: Speech): Shown<SeamMapData> {
+  const { words } = speech;
+  const thrown = lastThrow(view);
+  if (thrown === null) return inWords(words.wall.noThrow);
+  if (thrown.excluded !== null) return inWords(words.trade.excluded);
+  return seamMapOf({ ...thrown, seamAxis: null, unexplained: null }, `${view.session?.id} ${view.generation}`, speech);
+}
+
+/** The map of one ball: with its seam, with its axis alone, or in words that even that is not known. */
+export function seamMapOf(seen: SpinSeen, generation: string, speech: Speech): Shown<SeamMapData> {
+  const { measures, asked: { seamMap: say } } = speech.words;
+  const { spinRpm, tiltRad, efficiency, seamAxis, unexplained } = seen;
+  if (seamAxis === null && typeof tiltRad !== 'number' && typeof efficiency !== 'number') return inWords(say.axisMissing(measures.missing[tiltRad]));
+  const axis = typeof spinRpm === 'number' ? say.axisTurning(spinText(spinRpm, speech)) : say.axis;
+  const doubted = unexplained === null ? null : { drawn: typeof unexplained !== 'string', words: unexplainedWords(unexplained, speech) };
+  return {
+    kind: 'picture',
+    data: {
+      generation,
+      seam: seamAxis === null ? null : seamAround({ latitudeRad: degToRad(seamAxis.latitudeDeg), longitudeRad: degToRad(seamAxis.longitudeDeg) }, SEAM_POINTS),
+      spinRpm: typeof spinRpm === 'number' ? spinRpm : null,
+      unexplained: doubted,
+      texts: {
+        name: say.title,
+        description: say.description([`${axis}. ${say.turns}`, ...(seamAxis === null ? [say.axisAlone] : []), ...(doubted === null ? [] : [doubted.words])].join(' ')),
+        axis, farSide: say.farSide, front: say.front, equator: say.equator, axisAlone: say.axisAlone,
+      },
+    },
+  };
+}

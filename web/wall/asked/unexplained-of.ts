@@ -1,0 +1,72 @@
+import type { Missing, SeparationView } from '../../../core/facts/views.ts';
+import { chiSquare2Quantile } from '../../../core/statistics/closed-quantiles.ts';
+import type { PlaneUnexplained } from '../../charts/plane-data.ts';
+import { movementIn, movementText, numberText, MOVEMENT_UNIT } from '../../words/numbers.ts';
+import type { Speech } from '../../words/speech.ts';
+
+/** Covariance of a movement in m²: vertical, both, arm side. */
+export type MovementCovariance = readonly [verticalM2: number, bothM2: number, armSideM2: number];
+
+/** Movement that the measured spin of a throw does not explain: observed minus spin-explained, arm side positive. */
+export interface UnexplainedSeen {
+  readonly verticalM: number;
+  readonly armSideM: number;
+  /** From the measurement; null where the device does not tell how sure it is. */
+  readonly measurement: MovementCovariance | null;
+  /** From the spread of the published lift laws. */
+  readonly model: MovementCovariance;
+}
+
+const SHARE = 0.95;
+/** Standard errors to either side of a 95 % interval of one number. */
+const EITHER_SIDE = 1.96;
+
+/** The arrow on the separation plane: from where spin alone would have taken the throw. Null without a place on the plane. */
+export function arrowOf(unexplained: UnexplainedSeen, separation: SeparationView | null, words: readonly string[]): PlaneUnexplained | null {
+  if (separation === null || typeof separation.verticalM !== 'number' || typeof separation.armSideM !== 'number') return null;
+  const to = { verticalM: separation.verticalM, armSideM: separation.armSideM };
+  const sum = sumOf(unexplained);
+  return {
+    from: { verticalM: to.verticalM - unexplained.verticalM, armSideM: to.armSideM - unexplained.armSideM },
+    to,
+    ellipse: sum === null ? null : ellipse95(sum),
+    words,
+  };
+}
+
+/** Its length with its uncertainty, or why there is none: "3.3 ± 1.2 in unexplained". */
+export function unexplainedWords(unexplained: UnexplainedSeen | Missing, speech: Speech): string {
+  const say = speech.words.asked.seamMap;
+  if (typeof unexplained === 'string') return say.unexplainedMissing(speech.words.measures.missing[unexplained]);
+  const length = Math.hypot(unexplained.verticalM, unexplained.armSideM);
+  const sum = sumOf(unexplained);
+  if (sum === null) return say.unsure(movementText(length, speech, 1));
+  const either = EITHER_SIDE * Math.sqrt(varianceAlong(sum, unexplained));
+  const [amount, doubt] = [length, either].map((metres) => numberText(movementIn(speech.units, metres), 1, speech.language));
+  return say.unexplained(`${amount} ± ${doubt} ${MOVEMENT_UNIT[speech.units]}`);
+}
+
+/** Both parts of the doubt are independent. */
+function sumOf({ measurement, model }: UnexplainedSeen): MovementCovariance | null {
+  return measurement === null ? null : [measurement[0] + model[0], measurement[1] + model[1], measurement[2] + model[2]];
+}
+
+/** Variance of the length: along the vector, or along the worst direction where there is no vector to speak of. */
+function varianceAlong(covariance: MovementCovariance, { verticalM, armSideM }: UnexplainedSeen): number {
+  const length = Math.hypot(verticalM, armSideM);
+  if (length === 0) return roots(covariance).larger;
+  const [up, side] = [verticalM / length, armSideM / length];
+  return up * up * covariance[0] + 2 * up * side * covariance[1] + side * side * covariance[2];
+}
+
+function roots([verticalM2, bothM2, armSideM2]: MovementCovariance): { readonly larger: number; readonly smaller: number } {
+  const half = Math.hypot((armSideM2 - verticalM2) / 2, bothM2);
+  return { larger: (verticalM2 + armSideM2) / 2 + half, smaller: Math.max(0, (verticalM2 + armSideM2) / 2 - half) };
+}
+
+/** The ellipse that holds 95 % of a normal doubt; its angle from the arm-side axis towards up. */
+export function ellipse95(covariance: MovementCovariance): { readonly semiMajorM: number; readonly semiMinorM: number; readonly angleRad: number } {
+  const squared = chiSquare2Quantile(SHARE);
+  const { larger, smaller } = roots(covariance);
+  return { semiMajorM: Math.sqrt(squared * larger), semiMinorM: Math.sqrt(squared * smaller), angleRad: Math.atan2(2 * covariance[1], covariance[2] - covariance[0]) / 2 };
+}
