@@ -2,6 +2,7 @@ import type { BaselineView, PathView, ThrowView } from '../facts/views.ts';
 import { armFromFastball, type Arm, type KnownFastball, type Span } from '../flight/arm.ts';
 import { flightTimeFromSpeedS } from '../flight/arrival.ts';
 import { plate, standardGravityMps2 } from '../flight/ball.ts';
+import { stateAtY } from '../flight/constant-acceleration.ts';
 import { median } from '../statistics/centre.ts';
 import { correctedMad } from '../statistics/spread.ts';
 import { feetToM, inchesToM } from '../units/convert.ts';
@@ -61,8 +62,10 @@ function withinOne({ low, high }: Span): Span {
   return { low: Math.max(0, low), high: Math.min(1, high) };
 }
 
-function fastballOn({ positionM, velocityMps }: PathView, { verticalM, armSideM }: BaselineView): KnownFastball {
-  return { releaseM: positionM, velocityMps, verticalM, armSideM };
+function fastballOn(path: PathView, { verticalM, armSideM }: BaselineView): KnownFastball {
+  const arrival = stateAtY(path, plate.frontYM)?.positionM;
+  const place = arrival === undefined ? middleOfZone : { xM: arrival[0], zM: arrival[2] };
+  return { releaseM: path.positionM, velocityMps: path.velocityMps, plate: place, verticalM, armSideM };
 }
 
 /** A fastball of this speed and these breaks from the usual release, aimed at the middle of the zone. */
@@ -76,5 +79,5 @@ function assumedFastball(baseline: BaselineView, distanceM: number, airDensityKg
   const rightMps = (middleOfZone.xM + armSideM - releaseM[0]) / timeS;
   const upMps = (middleOfZone.zM - verticalM - releaseM[2]) / timeS + 0.5 * standardGravityMps2 * timeS;
   const forwardMps = Math.sqrt(Math.max(0, speedMps ** 2 - rightMps ** 2 - upMps ** 2));
-  return { releaseM, velocityMps: [rightMps, -forwardMps, upMps], verticalM, armSideM };
+  return { releaseM, velocityMps: [rightMps, -forwardMps, upMps], plate: middleOfZone, verticalM, armSideM };
 }

@@ -19,6 +19,9 @@ export const anyArm: fc.Arbitrary<Arm> = fc.record({
   airDensityKgM3: between(0.95, 1.3),
 });
 
+/** The same, with its throws aimed at a place. */
+export const anyAimedArm: fc.Arbitrary<Arm> = fc.record({ arm: anyArm, aim: fc.record({ xM: between(-0.3, 0.3), zM: between(0.3, 1.2) }) }).map(({ arm, aim }) => ({ ...arm, aim }));
+
 /** Where within its spans a throw of an arm lies, 0–1 each. */
 export const anyShare = fc.record({ speed: between(0, 1), spin: between(0, 1), efficiency: between(0, 1), tiltRad: between(0, 2 * Math.PI), gyroSign: fc.constantFrom(1 as const, -1 as const) });
 
@@ -35,7 +38,7 @@ export function knownArm(): Arm {
   const { start, end } = flyPitch(launchOf(tailingFastball), { airDensityKgM3: 1.2 });
   const moved = inducedBreakBetween(start, end);
   return armFromFastball(
-    { releaseM: start.positionM, velocityMps: start.velocityMps, verticalM: moved.verticalM, armSideM: -moved.horizontalM },
+    { releaseM: start.positionM, velocityMps: start.velocityMps, plate: { xM: end.positionM[0], zM: end.positionM[2] }, verticalM: moved.verticalM, armSideM: -moved.horizontalM },
     { airDensityKgM3: 1.2 },
   );
 }
