@@ -13,10 +13,22 @@ const LARGE_DF = 200;
  * Abramowitz & Stegun, 26.7.3–4 (finite sums) and 26.7.5 (expansion).
  */
 export function tQuantile975(df: number): number {
-  if (!Number.isInteger(df) || df < 1) throw new RangeError(`degrees of freedom must be a whole number of at least 1, not ${df}`);
-  if (df >= LARGE_DF) return expansion(NORMAL_975, df);
-  const theta = risingRoot((angle) => shareWithin(angle, df) - 0.95, 0, Math.PI / 2);
+  checkFreedom(df);
+  return df >= LARGE_DF ? expansion(NORMAL_975, df) : tWithin(0.95, df);
+}
+
+/**
+ * The t value between whose negative and positive lies the given share, in (0, 1), of Student's t; the same sums, so its
+ * cost grows with `df`. Throws as `tQuantile975` does.
+ */
+export function tWithin(share: number, df: number): number {
+  checkFreedom(df);
+  const theta = risingRoot((angle) => shareWithin(angle, df) - share, 0, Math.PI / 2);
   return Math.sqrt(df) * Math.tan(theta);
+}
+
+function checkFreedom(df: number): void {
+  if (!Number.isInteger(df) || df < 1) throw new RangeError(`degrees of freedom must be a whole number of at least 1, not ${df}`);
 }
 
 /** Share of t between ∓√df·tan θ. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ewma, ewmaReach } from '../../core/statistics/ewma.ts';
+import { individuals } from '../../core/statistics/individuals.ts';
 
 // Published: NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.4 (2013): λ 0.3, target 50, s 2.0539, 3 sigma.
 describe('the moving average of NIST', () => {
@@ -17,4 +18,13 @@ describe('the moving average of NIST', () => {
     expect(Math.abs(50 + reach - 52.5884)).toBeLessThanOrEqual(1e-4);
     expect(Math.abs(50 - reach - 47.4115)).toBeLessThanOrEqual(1e-4);
   });
+});
+
+// Published: NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2 (2013): ten batches.
+it('the chart of single values of NIST has its centre at 50.81 and its limits at 55.8041 and 45.8159', () => {
+  const found = individuals([49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1])!;
+  expect(found.centre.toFixed(2)).toBe('50.81');
+  expect(found.meanMovingRange.toFixed(4)).toBe('1.8778');
+  expect(Math.abs(found.high - 55.8041)).toBeLessThanOrEqual(1e-4);
+  expect(Math.abs(found.low - 45.8159)).toBeLessThanOrEqual(1e-4);
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { lagOneAutocorrelation } from '../../core/statistics/lag-one.ts';
 import { moments } from '../../core/statistics/moments.ts';
 
 // Published: NIST Statistical Reference Datasets, univariate summary statistics, with the certified mean and standard
@@ -45,4 +46,13 @@ describe('mean and standard deviation reach the certified values of NIST', () =>
     expect(Math.abs(found!.sd! - sd)).toBeLessThanOrEqual(sd * relative);
     expect(found!.standardErrorOfMean).toBe(found!.sd! / Math.sqrt(count));
   });
+});
+
+// Published: the same certified values.
+it.each([
+  ['Mavro', 0.937989183438248],
+  ['Michelso', 0.535199668621283],
+])('the neighbours in %s resemble each other by the certified %f', (name, certified) => {
+  const { values } = sets.find((set) => set.name === name)!;
+  expect(Math.abs(lagOneAutocorrelation(values)! / certified - 1)).toBeLessThan(1e-11);
 });
