@@ -36,6 +36,8 @@ export interface ThrowView {
   readonly verticalM: Reading;
   readonly armSideM: Reading;
   readonly flightTimeS: Reading;
+  /** What the flight time rests on: the path that was seen, the device's own word, a flight by the spin, or no more than a speed. */
+  readonly flightTimeFrom: 'path' | 'device' | 'spin' | 'speed' | null;
   readonly releaseHeightM: Reading;
   readonly releaseArmSideM: Reading;
   readonly plateHeightM: Reading;

@@ -26,7 +26,7 @@ const ASSUMED_EXTENSION_M = feetToM(5.5);
 /** One throw in numbers: what a view says of it from its measurement alone, before rounding. */
 export type AnalysedThrow = Pick<
   ThrowView,
-  | 'problem' | 'inferred' | 'speedMps' | 'verticalM' | 'armSideM' | 'flightTimeS' | 'releaseHeightM' | 'releaseArmSideM'
+  | 'problem' | 'inferred' | 'speedMps' | 'verticalM' | 'armSideM' | 'flightTimeS' | 'flightTimeFrom' | 'releaseHeightM' | 'releaseArmSideM'
   | 'plateHeightM' | 'plateRightM' | 'verticalApproachRad' | 'spinRpm' | 'tiltRad' | 'efficiency' | 'standardErrors'
 > & {
   /** From the release to the plate, in a right-hander's terms. */
@@ -97,6 +97,7 @@ function fromFlight(release: PathState, arrival: PathState, standardErrors: Anal
       verticalM: moved.verticalM,
       armSideM: moved.horizontalM,
       flightTimeS: arrival.timeS - release.timeS,
+      flightTimeFrom: 'path',
       releaseHeightM: release.positionM[2],
       releaseArmSideM: release.positionM[0],
       plateHeightM: arrival.positionM[2],
@@ -125,6 +126,7 @@ function fromSummary(measured: MeasuredThrow, releaseYM: number, source: Pick<So
       verticalM: flight.verticalM ?? inferable?.verticalM ?? absent,
       armSideM: flight.rightM ?? inferable?.horizontalM ?? absent,
       flightTimeS: flight.flightTimeS ?? flown?.timeS ?? flightTimeFromSpeedS(flight.releaseSpeedMps, distanceM, standardAirDensityKgM3),
+      flightTimeFrom: flight.flightTimeS !== null ? 'device' : flown !== null ? 'spin' : 'speed',
       releaseHeightM: flight.releaseM?.[2] ?? 'not-sent',
       releaseArmSideM: flight.releaseM?.[0] ?? 'not-sent',
       plateHeightM: flight.plate?.heightM ?? 'not-sent',
@@ -138,7 +140,7 @@ function fromSummary(measured: MeasuredThrow, releaseYM: number, source: Pick<So
 
 function unusable(problem: string): Seen {
   const readings: FlightReadings = {
-    speedMps: 'problem', verticalM: 'problem', armSideM: 'problem', flightTimeS: 'problem', releaseHeightM: 'problem', releaseArmSideM: 'problem',
+    speedMps: 'problem', verticalM: 'problem', armSideM: 'problem', flightTimeS: 'problem', flightTimeFrom: null, releaseHeightM: 'problem', releaseArmSideM: 'problem',
     plateHeightM: 'problem', plateRightM: 'problem', verticalApproachRad: 'problem', path: 'problem', standardErrors: null,
   };
   return { readings, velocityMps: null, problem };

@@ -80,3 +80,19 @@ describe('a spin-only device', () => {
     expect(read).toMatchObject({ verticalM: 'not-visible', armSideM: 'not-visible', tiltRad: 'not-visible', efficiency: 'not-visible' });
   });
 });
+
+describe('the flight time of a throw', () => {
+  const summary = { releaseSpeed: 84 } as const;
+  const device = { sight: 'full-flight', axis: 'measured', units: { distance: 'ft', speed: 'mph', movement: 'in' } } as const;
+  it.each([
+    ['the path that was seen', flown().body, 'path'],
+    ['the device’s own word', { summary: { ...summary, flightTime: 0.45 }, spin: { rate: 1800, tilt: 60, efficiency: 0.95 } }, 'device'],
+    ['a flight by its spin', { summary, spin: { rate: 1800, tilt: 60, efficiency: 0.95 } }, 'spin'],
+    ['no more than its speed', { summary }, 'speed'],
+  ] as const)('rests on %s, and says so', (_, body, from) => {
+    const read = analyseThrow(body as ThrowBody, from === 'path' ? seen : device, mound);
+    expect(read.flightTimeFrom).toBe(from);
+    expect(read.flightTimeS as number).toBeGreaterThan(0.43);
+    expect(read.flightTimeS as number).toBeLessThan(0.48);
+  });
+});
