@@ -4,7 +4,7 @@ import { fitPath } from '../../../core/flight/path-fit.ts';
 import { seenInSamples } from '../../../core/flight/seen-throw.ts';
 import { spinAxisFromTilt } from '../../../core/flight/spin.ts';
 import { unexplainedMovement } from '../../../core/flight/unexplained.ts';
-import { add, cross, norm, scale, type Vector } from '../../../core/flight/vector.ts';
+import { add, cross, dot, norm, scale, type Vector } from '../../../core/flight/vector.ts';
 import { degreeRad, mphMps } from '../flight/feet-and-miles.ts';
 import { seeded } from '../flight/noise.ts';
 
@@ -54,9 +54,10 @@ function acrossOf(launch: Launch, { seam: meanSeam, axisBiasRad, windMps }: Stea
     const [x, y, z] = flight.positionAt(timeS);
     return { timeS, positionM: [jitter(x), jitter(y), jitter(z)] as Vector };
   });
-  const fit = fitPath(seen, { fromYM: launch.positionM[1], airDensityKgM3 });
-  if (fit.kind === 'problem') throw new Error(fit.sentence);
   const spinRadps = measured(launch, axisBiasRad, random);
+  const alongSpinRadps = dot(spinRadps, launch.velocityMps) / norm(launch.velocityMps);
+  const fit = fitPath(seen, { fromYM: launch.positionM[1], airDensityKgM3, alongSpinRadps });
+  if (fit.kind === 'problem') throw new Error(fit.sentence);
   const answer = unexplainedMovement(seenInSamples(fit, { airDensityKgM3, spin: { kind: 'vector', how: 'measured', rateRpm: (norm(spinRadps) * 30) / Math.PI, spinRadps }, spinErrors: { rateRpm: 20, axisRad: axisNoiseRad } }));
   if (answer?.kind !== 'unexplained' || !answer.components) throw new Error('the changeup shows no movement across its spin');
   return answer.components.acrossM;
