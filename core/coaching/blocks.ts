@@ -1,15 +1,8 @@
+import type { NextBlock } from '../facts/advice-view.ts';
 import type { MayThrow } from '../facts/care-view.ts';
 
 /** Throws of one trial before the other comes. House rule: alternating blocks keep drift out of a comparison. */
-export const BLOCK_SIZE = 5;
-
-/** Which of two trials to throw now, and how many. */
-export interface NextBlock {
-  readonly trial: string;
-  readonly throws: number;
-  /** True when the present block is not finished, false when a new one begins. */
-  readonly goesOn: boolean;
-}
+const BLOCK_SIZE = 5;
 
 /**
  * The next block of A B A B. It takes an arm that may still throw, so it cannot be asked for after pain; it never goes

@@ -1,34 +1,11 @@
+import type { BodyEvidence, BodyMeasure, HonestArm } from '../facts/advice-view.ts';
 import { anytimeRadius } from '../statistics/anytime-t.ts';
 import { moments } from '../statistics/moments.ts';
 import { inchesToM, mphToMps } from '../units/convert.ts';
 
 /** What tells about the body's speed, of one throw; null where the device does not give it. Arm side positive. */
-export interface BodyReadings {
-  readonly deliveryDurationS: number | null;
-  readonly armSpeedMps: number | null;
-  readonly releaseHeightM: number | null;
-  readonly releaseArmSideM: number | null;
-  readonly extensionM: number | null;
-}
-type BodyMeasure = keyof BodyReadings;
+export type BodyReadings = Readonly<Record<BodyMeasure, number | null>>;
 
-/** One measure, changeup minus fastball (for `fastballSpeedMps`: fastballs of late minus the first ones). */
-export interface BodyEvidence {
-  readonly measure: BodyMeasure | 'fastballSpeedMps';
-  readonly difference: number;
-  /** Holds at every look; null while the throws are too few. */
-  readonly interval: { readonly low: number; readonly high: number } | null;
-  /** Below this in either direction a difference does not matter. House rule. */
-  readonly smallest: number;
-  /** `moved` is a release elsewhere: not slowing, and not the same arm either. */
-  readonly way: 'slowing' | 'same' | 'moved' | 'other-way' | 'cannot-tell';
-}
-export interface HonestArm {
-  readonly kind: 'honest-arm' | 'slowing' | 'cannot-tell';
-  /** `direct`: the delivery or the arm itself was timed; `release`: only where and how the ball left the hand. */
-  readonly basis: 'direct' | 'release' | 'none';
-  readonly evidence: readonly BodyEvidence[];
-}
 export interface HonestArmInput {
   readonly changeups: readonly BodyReadings[];
   readonly fastballs: readonly BodyReadings[];

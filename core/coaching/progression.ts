@@ -1,14 +1,10 @@
+import type { GateState, StageAdvice } from '../facts/advice-view.ts';
 import type { ArmCare } from '../facts/care-view.ts';
+import type { Gate } from '../facts/plan-says.ts';
 import { STAGES, type Stage } from '../facts/vocabulary.ts';
 import { mayThrow } from './arm-care.ts';
 
 /** What must be shown before a stage counts as passed. The coach may set it; going on is the coach's to say. */
-export interface Gate {
-  /** The athlete says that the grip is comfortable. */
-  readonly comfort: boolean;
-  /** The on-target share must be over this, or null for comfort alone. */
-  readonly shareAbove: number | null;
-}
 export const DEFAULT_GATE: Gate = { comfort: true, shareAbove: 0.5 };
 
 /** One trial in one stage, over all its days. */
@@ -25,32 +21,15 @@ export interface StageWork {
   readonly shareLowerBound: number;
 }
 
-type GateNeed =
-  | { readonly code: 'ask-comfort' | 'not-comfortable' }
-  | { readonly code: 'share-not-shown'; readonly above: number; readonly lowerBound: number; readonly hits: number; readonly judged: number };
-
-export interface GateState {
-  readonly kind: 'met' | 'open';
-  readonly needs: readonly GateNeed[];
-  /** No zone here, or none asked for: the gate is comfort alone, and the screen says so. */
-  readonly comfortAlone: boolean;
-}
-
 /** Whether a stage's gate is met, and if not what is missing. A gate that asks for nothing is met. */
 export function gateState({ gate, hasZone, comfortable, hits, judged, shareLowerBound }: StageWork): GateState {
   const asked = hasZone ? gate.shareAbove : null;
   const comfortAsked = gate.comfort || asked === null;
-  const needs: GateNeed[] = [];
+  const needs: GateState['needs'][number][] = [];
   if (comfortAsked && comfortable !== true) needs.push({ code: comfortable === null ? 'ask-comfort' : 'not-comfortable' });
   if (asked !== null && shareLowerBound <= asked) needs.push({ code: 'share-not-shown', above: asked, lowerBound: shareLowerBound, hits, judged });
   return { kind: needs.length === 0 ? 'met' : 'open', needs, comfortAlone: asked === null };
 }
-
-export type StageAdvice =
-  | { readonly kind: 'no-advice'; readonly because: Exclude<ArmCare['kind'], 'under' | 'near'> }
-  | { readonly kind: 'stay'; readonly stage: Stage; readonly gate: GateState }
-  | { readonly kind: 'go-on' | 'go-back'; readonly from: Stage; readonly to: Stage; readonly gate: GateState }
-  | { readonly kind: 'last-stage'; readonly gate: GateState };
 
 /**
  * Where to work next: on when the gate is met, back one stage when the grip is not comfortable here (it is learned where

@@ -2,7 +2,9 @@ import { z } from 'zod';
 import { airSetSchema } from './air-says.ts';
 import { armReportedSchema, comfortSaidSchema, painAnsweredSchema } from './arm-says.ts';
 import { feedbackSetSchema, throwGuessedSchema } from './feedback-says.ts';
+import { comparisonContinuedSchema, comparisonOpenedSchema, countPlannedSchema, gatePassedSchema, gateSetSchema, observationTickedSchema } from './plan-says.ts';
 import { effortSchema, familySchema, HANDS, idSchema, intentSchema, stageSchema } from './vocabulary.ts';
+import { zoneSchema } from './zone.ts';
 
 /** What a coach may say on Bench. Each is stored as one fact; none edits an earlier one. */
 const placeSchema = z.int().min(1);
@@ -32,15 +34,6 @@ const gripSchema = z.strictObject({
 const cueSchema = z.strictObject({
   words: text(80),
   focus: z.enum(['internal', 'external']).nullable(),
-});
-
-/** The region of vertical and arm-side separation that is worked towards, in metres. */
-const zoneSchema = z.strictObject({
-  kind: z.literal('ellipse'),
-  verticalM: z.number().min(-1.5).max(1.5).describe('Centre; down is negative.'),
-  armSideM: z.number().min(-1.5).max(1.5),
-  verticalRadiusM: z.number().min(0.01).max(1),
-  armSideRadiusM: z.number().min(0.01).max(1),
 });
 
 /** Throw minus fastball, so slower is negative; metres per second. */
@@ -77,6 +70,12 @@ export const coachSaysSchema = z.discriminatedUnion('kind', [
   comfortSaidSchema,
   feedbackSetSchema,
   throwGuessedSchema,
+  gateSetSchema,
+  gatePassedSchema,
+  countPlannedSchema,
+  observationTickedSchema,
+  comparisonOpenedSchema,
+  comparisonContinuedSchema,
 ]);
 
 export type CoachSays = z.infer<typeof coachSaysSchema>;

@@ -49,6 +49,15 @@ export function toSi(body: ThrowBody, units: DeviceUnits): MeasuredThrow {
   };
 }
 
+/** What a device says of the body that threw; null where it does not. */
+export function bodyToSi({ extension, armSpeed, deliveryDuration }: ThrowBody, units: DeviceUnits): { readonly extensionM: number | null; readonly armSpeedMps: number | null; readonly deliveryDurationS: number | null } {
+  return {
+    extensionM: extension === undefined ? null : DISTANCE[units.distance](extension),
+    armSpeedMps: armSpeed === undefined ? null : SPEED[units.speed](armSpeed),
+    deliveryDurationS: deliveryDuration ?? null,
+  };
+}
+
 function flightToSi(body: ThrowBody, units: DeviceUnits): MeasuredFlight {
   const distance = DISTANCE[units.distance];
   const vector = ([x, y, z]: Triple): Triple => [distance(x), distance(y), distance(z)];

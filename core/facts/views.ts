@@ -1,5 +1,6 @@
+import type { ComparisonsView, HonestArm, ObservationView, ProgressView } from './advice-view.ts';
 import type { MoundAir } from './air-says.ts';
-import type { ArmCare, ArmTalk } from './care-view.ts';
+import type { ArmCare, ArmTalk, FatigueSign } from './care-view.ts';
 import type { Athlete, Cue, Grip, SpeedBand, TargetZone } from './coach.ts';
 import type { FeedbackView } from './feedback-view.ts';
 import type { AxisKnowledge, Effort, Family, Intent, Sight, Stage } from './vocabulary.ts';
@@ -204,6 +205,13 @@ export interface SessionView {
   readonly armTalk: ArmTalk;
   /** What the athlete last said of the present trial in the present stage; null when nothing. */
   readonly comfort: { readonly comfortable: boolean; readonly atMs: number } | null;
+  readonly progress: ProgressView;
+  readonly honestArm: HonestArm;
+  readonly fatigue: FatigueSign;
+  readonly comparisons: ComparisonsView;
+  /** From a mound, planned for today; null where nobody planned. */
+  readonly plannedThrows: number | null;
+  readonly observations: readonly ObservationView[];
 }
 
 /** Everything about a mound but its throws. */

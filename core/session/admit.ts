@@ -1,14 +1,9 @@
 import { FASTBALLS_NEEDED } from '../coaching/baseline.ts';
 import type { CoachSays } from '../facts/coach.ts';
 import { fastballsOf } from './fastballs.ts';
+import { toComparison } from './admit-comparison.ts';
 import { throwsOf, type Ledger, type SessionEntry } from './ledger.ts';
-
-/** Why a statement of a coach cannot be stored now: what, where, and what to do. */
-export interface Objection {
-  readonly code: string;
-  readonly path: string;
-  readonly sentence: string;
-}
+import type { Objection } from './objection.ts';
 
 /** Whether a well-formed statement makes sense in the present state of its mound; null when it does. */
 export function objection(ledger: Ledger, says: CoachSays): Objection | null {
@@ -52,6 +47,10 @@ function whileClosed(session: SessionEntry, says: CoachSays): Objection | null {
     case 'arm-reported':
     case 'pain-answered':
     case 'throw-guessed':
+    case 'gate-passed':
+    case 'observation-ticked':
+    case 'comparison-opened':
+    case 'comparison-continued':
       return null;
     default:
       return { code: 'session-closed', path: 'session', sentence: `The session of ${session.athlete.name} is closed; open a new one to go on.` };
@@ -72,6 +71,12 @@ function inSession(ledger: Ledger, session: SessionEntry, says: Exclude<CoachSay
       return notOfSession(ledger, session, [says.place]);
     case 'pain-answered':
       return session.told.pain === null ? { code: 'no-pain-reported', path: 'answer', sentence: `No pain of ${session.athlete.name} stands unanswered.` } : null;
+    case 'gate-passed':
+      return hasTrial(session, says.trial) ? null : noTrial(says.trial);
+    case 'comparison-opened':
+    case 'comparison-continued':
+      return toComparison(ledger, session, says);
+    case 'observation-ticked':
     case 'note-written':
       return says.place === null ? null : notOfSession(ledger, session, [says.place]);
     case 'baseline-renewed': {

@@ -20,11 +20,11 @@ export function feedbackView({ feedback, guesses }: Told, throws: readonly Throw
 }
 
 /** As of the last day of the session: its opening, its newest throw or its newest report. */
-export function armCareView({ athlete, openedDay, told }: SessionEntry, entries: readonly ThrowEntry[]): ArmCare {
+export function armCareView({ athlete, openedDay, told, planned }: SessionEntry, entries: readonly ThrowEntry[]): ArmCare {
   const own = daysOf(tagsOf(entries));
   const today: IsoDay = [openedDay, own.at(-1)?.day ?? openedDay, told.lastReport?.report.day ?? openedDay].sort().at(-1)!;
   const { before, pain, soreness } = told;
-  return armCare({ birthYear: athlete.birthYear, today, days: [...before, ...own], pain, soreness, ownDayMost: null, planned: null });
+  return armCare({ birthYear: athlete.birthYear, today, days: [...before, ...own], pain, soreness, ownDayMost: planned.dayMost, planned: planned.throws });
 }
 
 export function armTalkView({ lastReport, lastAnswer }: Told, entries: readonly ThrowEntry[]): ArmTalk {

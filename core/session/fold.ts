@@ -1,10 +1,12 @@
 import type { CoachSays } from '../facts/coach.ts';
 import type { DeviceSays, Fact } from '../facts/fact.ts';
 import { earlierBaselines } from './fastballs.ts';
-import type { Ledger, SessionEntry, Tags, ThrowEntry } from './ledger.ts';
+import { throwsOf, type Ledger, type SessionEntry, type Tags, type ThrowEntry } from './ledger.ts';
 import { dayIn } from './local-day.ts';
+import { NO_PLANS, plannedAfter, plannedAtOpening, plansAfter, type PlanSays } from './planned.ts';
 import { daysBefore } from './throwing-days.ts';
 import { NOTHING_BROUGHT, toldAfter, toldAtOpening, type ToldSays } from './told.ts';
+import { sharesOf } from './work.ts';
 
 /** The next state of a mound after one fact. Pure: going back means folding again from the start. */
 export function foldFact(ledger: Ledger, fact: Fact): Ledger {
@@ -25,6 +27,12 @@ export function foldFact(ledger: Ledger, fact: Fact): Ledger {
     case 'comfort-said':
     case 'feedback-set':
     case 'throw-guessed': return told(next, fact, said);
+    case 'gate-set':
+    case 'gate-passed':
+    case 'count-planned':
+    case 'observation-ticked':
+    case 'comparison-opened':
+    case 'comparison-continued': return planned(next, fact, said);
     case 'session-closed':
     case 'stage-set':
     case 'intent-set':
@@ -91,6 +99,7 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     earlier: earlierBaselines(ledger, athlete.id),
     renewals: [],
     told: toldAtOpening(daysBefore(ledger, athlete.id, dayIn(timeZone, fact.atMs)), known?.arm ?? NOTHING_BROUGHT),
+    planned: plannedAtOpening(known?.plans ?? NO_PLANS),
   };
   return {
     ...ledger,
@@ -98,7 +107,7 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     generation: ledger.generation + 1,
     order: [...ledger.order, id],
     sessions: { ...ledger.sessions, [id]: session },
-    athletes: { ...ledger.athletes, [athlete.id]: { zone: null, speedBand: null, baselines: {}, arm: NOTHING_BROUGHT, ...known, athlete } },
+    athletes: { ...ledger.athletes, [athlete.id]: { zone: null, speedBand: null, baselines: {}, arm: NOTHING_BROUGHT, plans: NO_PLANS, ...known, athlete } },
   };
 }
 
@@ -147,13 +156,36 @@ function told(ledger: Ledger, fact: Fact, said: ToldSays): Ledger {
   };
 }
 
+/** Gates, the day's own most and comparisons go with the athlete into the next session. */
+function planned(ledger: Ledger, fact: Fact, said: PlanSays): Ledger {
+  const session = ledger.sessions[said.session];
+  const athlete = session === undefined ? undefined : ledger.athletes[session.athlete.id];
+  if (session === undefined || athlete === undefined) return ledger;
+  const after = plannedAfter(session.planned, session.trial, fact, said);
+  return {
+    ...ledger,
+    sessions: { ...ledger.sessions, [session.id]: { ...session, planned: after } },
+    athletes: { ...ledger.athletes, [session.athlete.id]: { ...athlete, plans: plansAfter(athlete.plans, after) } },
+  };
+}
+
+/** How its trials did stays with the athlete as it stood when the session closed. */
+function withShares(ledger: Ledger, session: SessionEntry): Ledger['athletes'] {
+  const athlete = ledger.athletes[session.athlete.id]!;
+  const shares = [...athlete.plans.shares, ...sharesOf(session, throwsOf(ledger, session.id))];
+  return { ...ledger.athletes, [session.athlete.id]: { ...athlete, plans: { ...athlete.plans, shares } } };
+}
+
 type SessionSays = Extract<CoachSays, { kind: 'session-closed' | 'stage-set' | 'intent-set' | 'trial-begun' | 'trial-resumed' | 'zone-set' | 'baseline-renewed' | 'note-written' }>;
 
 function inSession(ledger: Ledger, fact: Fact, said: SessionSays): Ledger {
   const session = ledger.sessions[said.session];
   if (session === undefined) return ledger;
   const changed: Ledger = { ...ledger, sessions: { ...ledger.sessions, [session.id]: sessionAfter(session, fact, said) } };
-  if (said.kind === 'session-closed' && ledger.active === session.id) return { ...changed, active: null };
+  if (said.kind === 'session-closed') {
+    const athletes = session.closedAtMs === null ? withShares(ledger, session) : ledger.athletes;
+    return { ...changed, athletes, active: ledger.active === session.id ? null : ledger.active };
+  }
   if (said.kind === 'zone-set') {
     const athlete = ledger.athletes[session.athlete.id]!;
     return { ...changed, athletes: { ...ledger.athletes, [session.athlete.id]: { ...athlete, zone: said.zone, speedBand: said.speedBand } } };

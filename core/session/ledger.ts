@@ -5,6 +5,7 @@ import type { ThrowBody } from '../facts/frames.ts';
 import type { IsoDay } from '../facts/care-view.ts';
 import type { Effort, Family, Intent, Stage } from '../facts/vocabulary.ts';
 import type { FastballBaseline } from '../coaching/baseline.ts';
+import type { Planned, PlansBrought } from './planned.ts';
 import type { ArmBrought, Told } from './told.ts';
 
 /** What a session says about one of its throws. Kept per session, so that a throw moved away and back is as it was. */
@@ -32,7 +33,7 @@ export interface ThrowEntry {
   readonly tags: Readonly<Record<string, Tags>>;
 }
 
-interface TrialEntry {
+export interface TrialEntry {
   readonly letter: string;
   readonly intent: Intent;
   readonly grip: Grip | null;
@@ -65,6 +66,7 @@ export interface SessionEntry {
   /** Where a new baseline was asked for, oldest first. */
   readonly renewals: readonly { readonly stage: Stage; readonly place: number }[];
   readonly told: Told;
+  readonly planned: Planned;
 }
 
 /** What an athlete brings to the next session. */
@@ -75,6 +77,7 @@ export interface AthleteEntry {
   /** From sessions that this ledger no longer holds. */
   readonly baselines: BaselinesByStage;
   readonly arm: ArmBrought;
+  readonly plans: PlansBrought;
 }
 
 /**

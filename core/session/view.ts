@@ -2,6 +2,7 @@ import { FASTBALLS_NEEDED, type FastballBaseline } from '../coaching/baseline.ts
 import type { BaselineState, MoundView, SessionView, ThrowView, TrialView } from '../facts/views.ts';
 import type { Stage } from '../facts/vocabulary.ts';
 import { SCIENCE_VERSION } from './analyse.ts';
+import { comparisonsView, fatigueView, honestArmView, progressView } from './advice-view.ts';
 import { armCareView, armTalkView, comfortView, feedbackView } from './coaching-view.ts';
 import { fastballsOf, sessionBaselines } from './fastballs.ts';
 import { throwsOf, type Ledger, type SessionEntry, type ThrowEntry } from './ledger.ts';
@@ -51,6 +52,7 @@ function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionVie
   const { id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, zone, speedBand, notes } = entry;
   const current = throws.filter((thrown) => thrown.stage === stage);
   const worked = currentTrial(current, entry);
+  const care = armCareView(entry, entries);
   return {
     throws,
     session: {
@@ -61,9 +63,15 @@ function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionVie
       counts: { all: throws.length, stage: current.length, trial: worked.length },
       windows: windowsOver(worked.flatMap(({ separation, miss, excluded }) => (separation === null || excluded !== null ? [] : [{ separation, miss }])), zone !== null),
       feedback: feedbackView(entry.told, throws),
-      armCare: armCareView(entry, entries),
+      armCare: care,
       armTalk: armTalkView(entry.told, entries),
       comfort: comfortView(entry),
+      progress: progressView(entry, worked, care),
+      honestArm: honestArmView(worked, current, entries),
+      fatigue: fatigueView(current),
+      comparisons: comparisonsView(entry, throws, care),
+      plannedThrows: entry.planned.throws,
+      observations: entry.planned.observations,
     },
   };
 }

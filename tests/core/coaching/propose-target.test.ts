@@ -43,7 +43,7 @@ describe('a proposed target', () => {
   });
 
   it('within the reach of a real arm stays in it', () => {
-    const arm = armFromFastball({ ...fastball, releaseM: [-0.5, feetToM(55), 1.8], velocityMps: [0.5, -mphToMps(90), -1.5] }, { efficiency: { low: 0.5, high: 1 } });
+    const arm = armFromFastball({ ...fastball, releaseM: [-0.5, feetToM(55), 1.8], velocityMps: [0.5, -mphToMps(90), -1.5], plate: { xM: 0, zM: inchesToM(30) } }, { efficiency: { low: 0.5, high: 1 } });
     const reach = reachRegion(arm)!;
     const { zone } = propose('turnover', { reach });
     expect(insideBy(zone, reach)).toBeGreaterThanOrEqual(zone.verticalRadiusM - 1e-9);

@@ -38,6 +38,13 @@ export class Story {
     return this.facts.length;
   }
 
+  /** A fastball-like summary throw with more that a device may say of it. */
+  throwWith(more: Pick<ThrowBody, 'armSpeed' | 'deliveryDuration' | 'extension'>): number {
+    this.sequence += 1;
+    this.add({ kind: 'throw-measured', source: sourceOf(this.sequence), body: { ...summary(88, 12, -8), ...more } }, 'device:lamp-1');
+    return this.facts.length;
+  }
+
   correct(sequence: number, body: ThrowBody): this {
     this.sequence += 1;
     return this.add({ kind: 'throw-corrected', source: sourceOf(this.sequence), corrects: { run: 'r1', sequence }, reason: null, body }, 'device:lamp-1');

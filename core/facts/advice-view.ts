@@ -1,0 +1,92 @@
+import type { ArmCare } from './care-view.ts';
+import type { TargetZone } from './coach.ts';
+import type { Gate } from './plan-says.ts';
+import type { Stage } from './vocabulary.ts';
+
+/** What a screen gets of advice. Reasons are codes with numbers; words come on the screen. */
+
+type GateNeed =
+  | { readonly code: 'ask-comfort' | 'not-comfortable' }
+  | { readonly code: 'share-not-shown'; readonly above: number; readonly lowerBound: number; readonly hits: number; readonly judged: number };
+
+export interface GateState {
+  readonly kind: 'met' | 'open';
+  readonly needs: readonly GateNeed[];
+  /** No zone here, or no share asked for: the gate is comfort alone, and the screen says so. */
+  readonly comfortAlone: boolean;
+}
+
+export type StageAdvice =
+  | { readonly kind: 'no-advice'; readonly because: Exclude<ArmCare['kind'], 'under' | 'near'> }
+  | { readonly kind: 'stay'; readonly stage: Stage; readonly gate: GateState }
+  | { readonly kind: 'go-on' | 'go-back'; readonly from: Stage; readonly to: Stage; readonly gate: GateState }
+  | { readonly kind: 'last-stage'; readonly gate: GateState };
+
+/** The way of the present trial through the stages; `advice` is null while no trial is worked on. */
+export interface ProgressView {
+  readonly gate: Gate;
+  readonly advice: StageAdvice | null;
+  /** What the coach said was passed in this session, oldest first. */
+  readonly passed: readonly { readonly stage: Stage; readonly trial: string; readonly atMs: number; readonly reason: string | null }[];
+}
+
+export type BodyMeasure = 'deliveryDurationS' | 'armSpeedMps' | 'releaseHeightM' | 'releaseArmSideM' | 'extensionM';
+
+/** One measure, changeup minus fastball (for `fastballSpeedMps`: fastballs of late minus the first ones), in the unit of its name. */
+export interface BodyEvidence {
+  readonly measure: BodyMeasure | 'fastballSpeedMps';
+  readonly difference: number;
+  /** Holds at every look; null while the throws are too few. */
+  readonly interval: { readonly low: number; readonly high: number } | null;
+  /** Below this in either direction a difference does not matter. House rule. */
+  readonly smallest: number;
+  /** `moved` is a release elsewhere: not slowing, and not the same arm either. */
+  readonly way: 'slowing' | 'same' | 'moved' | 'other-way' | 'cannot-tell';
+}
+export interface HonestArm {
+  readonly kind: 'honest-arm' | 'slowing' | 'cannot-tell';
+  /** `direct`: the delivery or the arm itself was timed; `release`: only where and how the ball left the hand. */
+  readonly basis: 'direct' | 'release' | 'none';
+  readonly evidence: readonly BodyEvidence[];
+}
+
+/** Which of two trials to throw now, and how many. */
+export interface NextBlock {
+  readonly trial: string;
+  readonly throws: number;
+  /** True when the present block is not finished, false when a new one begins. */
+  readonly goesOn: boolean;
+}
+
+/** One comparison, and the days of it that are known here. */
+export interface ComparisonEntry {
+  readonly k: number;
+  readonly stage: Stage;
+  readonly zone: TargetZone;
+  readonly openedAtMs: number;
+  readonly days: readonly { readonly session: string; readonly a: string; readonly b: string; readonly baseline: number }[];
+}
+
+export interface ComparisonView extends ComparisonEntry {
+  /** Here all of one trial came before all of the other. */
+  readonly gripAndTimeMixed: boolean;
+  /** Null where no more throws may be advised. */
+  readonly nextBlock: NextBlock | null;
+}
+
+export interface ComparisonsView {
+  /** The number that the next one gets. */
+  readonly nextK: number;
+  /** With a day in this session. */
+  readonly here: readonly ComparisonView[];
+  /** Of earlier sessions, as they were known when this one opened. */
+  readonly before: readonly ComparisonEntry[];
+}
+
+export interface ObservationView {
+  readonly atMs: number;
+  readonly what: 'loose-wrist-and-forearm';
+  readonly seen: boolean;
+  readonly place: number | null;
+  readonly trial: string | null;
+}

@@ -1,0 +1,73 @@
+import { mayThrow } from '../coaching/arm-care.ts';
+import { gripAndTimeMixed, nextBlock } from '../coaching/blocks.ts';
+import { fatigueSign } from '../coaching/fatigue.ts';
+import { honestArm } from '../coaching/honest-arm.ts';
+import { DEFAULT_GATE, stageAdvice } from '../coaching/progression.ts';
+import type { ComparisonEntry, ComparisonsView, HonestArm, ProgressView } from '../facts/advice-view.ts';
+import type { ArmCare, FatigueSign } from '../facts/care-view.ts';
+import type { ThrowView } from '../facts/views.ts';
+import { STAGE_HAS_PLATE } from '../facts/vocabulary.ts';
+import { anytimeShareLowerBound } from '../statistics/share-lower-bound.ts';
+import { bodyReadings } from './body-readings.ts';
+import { comfortView } from './coaching-view.ts';
+import type { SessionEntry, ThrowEntry } from './ledger.ts';
+import { nextComparison } from './planned.ts';
+import { workOf } from './work.ts';
+
+const ALPHA = 0.05;
+
+/** The present trial's way through the stages; its share gathers over the days of one stage. */
+export function progressView(session: SessionEntry, worked: readonly ThrowView[], care: ArmCare): ProgressView {
+  const { stage, planned, zone } = session;
+  const gate = planned.gates[stage] ?? DEFAULT_GATE;
+  const trial = session.trials.find(({ letter }) => letter === session.trial);
+  if (trial === undefined) return { gate, advice: null, passed: planned.passed };
+  const before = planned.shares.filter((share) => share.stage === stage && share.work === workOf(trial));
+  const judged = worked.flatMap(({ miss, excluded }) => (miss === null || excluded !== null ? [] : [miss.onTarget]));
+  const hits = judged.filter(Boolean).length + before.reduce((sum, share) => sum + share.hits, 0);
+  const count = judged.length + before.reduce((sum, share) => sum + share.judged, 0);
+  const advice = stageAdvice(care, {
+    stage, gate, hits, judged: count,
+    hasZone: zone !== null && STAGE_HAS_PLATE[stage],
+    comfortable: comfortView(session)?.comfortable ?? null,
+    shareLowerBound: anytimeShareLowerBound(hits, count, ALPHA),
+  });
+  return { gate, advice, passed: planned.passed };
+}
+
+/** Of the present stage: what is worked on against the fastballs. */
+export function honestArmView(worked: readonly ThrowView[], current: readonly ThrowView[], entries: readonly ThrowEntry[]): HonestArm {
+  const byPlace = new Map(entries.map((entry) => [entry.place, entry]));
+  const readings = (throws: readonly ThrowView[]) => sound(throws).map((thrown) => bodyReadings(byPlace.get(thrown.place)!, thrown));
+  const fastballs = current.filter(({ fastball }) => fastball);
+  return honestArm({ changeups: readings(worked), fastballs: readings(fastballs), fastballSpeedsMps: speeds(fastballs) });
+}
+
+/** From the fastballs of the present stage. */
+export function fatigueView(current: readonly ThrowView[]): FatigueSign {
+  return fatigueSign(speeds(current.filter(({ fastball }) => fastball)));
+}
+
+export function comparisonsView({ id, planned }: SessionEntry, throws: readonly ThrowView[], care: ArmCare): ComparisonsView {
+  const here = planned.comparisons.map((one) => {
+    const thrown = lettersOf(one, id, throws);
+    const pair = one.days.find(({ session }) => session === id);
+    const block = pair === undefined || !mayThrow(care) ? null : nextBlock(care, thrown, [pair.a, pair.b]);
+    return { ...one, gripAndTimeMixed: gripAndTimeMixed(thrown), nextBlock: block };
+  });
+  return { nextK: nextComparison(planned), here, before: planned.comparisonsBefore };
+}
+
+/** The trials of the throws that a comparison holds against each other here, in the order thrown. */
+function lettersOf({ stage, days }: ComparisonEntry, session: string, throws: readonly ThrowView[]): string[] {
+  const day = days.find((one) => one.session === session);
+  return sound(throws).flatMap(({ trial, stage: where }) => (trial !== null && where === stage && (trial === day?.a || trial === day?.b) ? [trial] : []));
+}
+
+function sound(throws: readonly ThrowView[]): ThrowView[] {
+  return throws.filter(({ excluded, problem }) => excluded === null && problem === null);
+}
+
+function speeds(throws: readonly ThrowView[]): number[] {
+  return sound(throws).flatMap(({ speedMps }) => (typeof speedMps === 'number' ? [speedMps] : []));
+}

@@ -1,0 +1,13 @@
+import type { BodyReadings } from '../coaching/honest-arm.ts';
+import { bodyToSi } from '../facts/si.ts';
+import type { Reading, ThrowView } from '../facts/views.ts';
+import type { ThrowEntry } from './ledger.ts';
+
+/** What one throw tells about the body that threw it. A stage without a release height has none. */
+export function bodyReadings(entry: ThrowEntry, { releaseHeightM, releaseArmSideM }: Pick<ThrowView, 'releaseHeightM' | 'releaseArmSideM'>): BodyReadings {
+  return { ...bodyToSi(entry.body, entry.source.units), releaseHeightM: known(releaseHeightM), releaseArmSideM: known(releaseArmSideM) };
+}
+
+function known(reading: Reading): number | null {
+  return typeof reading === 'number' ? reading : null;
+}

@@ -1,0 +1,75 @@
+import type { ComparisonEntry, ObservationView, ProgressView } from '../facts/advice-view.ts';
+import type { CoachSays } from '../facts/coach.ts';
+import type { Fact } from '../facts/fact.ts';
+import type { Gate } from '../facts/plan-says.ts';
+import type { Stage } from '../facts/vocabulary.ts';
+
+/** How one trial did in one stage; the same intent, grip and cue on another day are the same work. */
+export interface StageShare {
+  readonly stage: Stage;
+  /** Names the trial over sessions, where its letter changes. */
+  readonly work: string;
+  readonly hits: number;
+  readonly judged: number;
+}
+
+/** What an athlete brings along of plans and comparisons, and how earlier trials did. */
+export interface PlansBrought {
+  readonly gates: Readonly<Partial<Record<Stage, Gate>>>;
+  readonly dayMost: number | null;
+  readonly comparisons: readonly ComparisonEntry[];
+  /** Of closed sessions, as they stood when they closed. */
+  readonly shares: readonly StageShare[];
+}
+export const NO_PLANS: PlansBrought = { gates: {}, dayMost: null, comparisons: [], shares: [] };
+
+/** What the coach has said of plans and comparisons in one session, and what was known when it opened. */
+export interface Planned extends Omit<PlansBrought, 'comparisons'> {
+  readonly throws: number | null;
+  readonly passed: ProgressView['passed'];
+  readonly observations: readonly ObservationView[];
+  /** Opened or continued here. */
+  readonly comparisons: readonly ComparisonEntry[];
+  readonly comparisonsBefore: readonly ComparisonEntry[];
+}
+
+export type PlanSays = Extract<CoachSays, { kind: 'gate-set' | 'gate-passed' | 'count-planned' | 'observation-ticked' | 'comparison-opened' | 'comparison-continued' }>;
+
+export function plannedAtOpening({ comparisons, ...brought }: PlansBrought): Planned {
+  return { ...brought, throws: null, passed: [], observations: [], comparisons: [], comparisonsBefore: comparisons };
+}
+
+export function plannedAfter(planned: Planned, trial: string | null, { atMs }: Fact, said: PlanSays): Planned {
+  switch (said.kind) {
+    case 'gate-set': return { ...planned, gates: { ...planned.gates, [said.stage]: said.gate } };
+    case 'gate-passed': return { ...planned, passed: [...planned.passed, { stage: said.stage, trial: said.trial, atMs, reason: said.reason }] };
+    case 'count-planned': return { ...planned, throws: said.throws, dayMost: said.dayMost };
+    case 'observation-ticked': return { ...planned, observations: [...planned.observations, { atMs, what: said.what, seen: said.seen, place: said.place, trial }] };
+    case 'comparison-opened': {
+      const { k, stage, zone, session, a, b, baseline } = said;
+      return { ...planned, comparisons: [...planned.comparisons, { k, stage, zone, openedAtMs: atMs, days: [{ session, a, b, baseline }] }] };
+    }
+    case 'comparison-continued': {
+      const known = comparisonOf(planned, said.k);
+      if (known === undefined) return planned;
+      const grown = { ...known, days: [...known.days, said.day] };
+      return { ...planned, comparisons: [...planned.comparisons.filter(({ k }) => k !== said.k), grown] };
+    }
+  }
+}
+
+/** A comparison of the athlete by its number, as this session knows it. */
+export function comparisonOf({ comparisons, comparisonsBefore }: Planned, k: number): ComparisonEntry | undefined {
+  return [...comparisons, ...comparisonsBefore].find((one) => one.k === k);
+}
+
+/** The number of the athlete's next comparison. */
+export function nextComparison({ comparisons, comparisonsBefore }: Planned): number {
+  return Math.max(0, ...[...comparisons, ...comparisonsBefore].map(({ k }) => k)) + 1;
+}
+
+/** What the athlete brings to the next session after this statement. */
+export function plansAfter(plans: PlansBrought, planned: Planned): PlansBrought {
+  const own = new Set(planned.comparisons.map(({ k }) => k));
+  return { ...plans, gates: planned.gates, dayMost: planned.dayMost, comparisons: [...plans.comparisons.filter(({ k }) => !own.has(k)), ...planned.comparisons] };
+}
