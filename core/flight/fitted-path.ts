@@ -1,5 +1,5 @@
 import type { ConstantAcceleration, PathState } from './constant-acceleration.ts';
-import type { SeamCoefficient } from './motion.ts';
+import type { Forces, SeamCoefficient } from './motion.ts';
 import type { Vector } from './vector.ts';
 
 /** What samples say of a flight. `release` and `arrival` lie on the planes asked for; times count from release unless said otherwise. */
@@ -27,6 +27,10 @@ export interface FittedPath {
   readonly liftCoefficient: number;
   /** The spin across the flight that explains the push of the air by that law; the measured one where the fit was given a spin. */
   readonly transverseSpinRadps: Vector;
+  /** The forces of this flight, for flying it again: with `release` and `spinRadps` they give the flight that was fitted. */
+  readonly forces: Forces;
+  /** The whole spin that was flown with, along the flight and across it. */
+  readonly spinRadps: Vector;
   /** The push that a given spin leaves over; null where no spin was given, since the path alone cannot tell the two apart. */
   readonly seamCoefficient: SeamCoefficient | null;
   readonly errors: PathErrors;

@@ -1,3 +1,4 @@
+import { pathFromRelease } from './aim.ts';
 import { defaultLaw, type AerodynamicLaw } from './aerodynamics.ts';
 import { standardAirDensityKgM3 } from './air.ts';
 import { plate } from './ball.ts';
@@ -135,12 +136,14 @@ function describe(fit: MotionFit, columns: Columns, release: Crossing, arrival: 
   return {
     kind: 'path', release: start, arrival: end, at,
     startTimeS: columns.middleS + release.timeS,
-    path: anchored(start, end),
+    path: pathFromRelease(start, end)!, // the arrival comes after the release
     midFlight: touching(at(end.timeS / 2), equationsOfMotion(spin.spinRadps, acting)),
     breaks,
     dragCoefficient: unknowns[6]!,
     liftCoefficient: liftOf(unknowns, push, law, windMps),
     transverseSpinRadps: spin.transverseRadps,
+    spinRadps: spin.spinRadps,
+    forces: acting,
     seamCoefficient,
     errors,
     noiseM: fit.noiseM,
@@ -151,11 +154,6 @@ function describe(fit: MotionFit, columns: Columns, release: Crossing, arrival: 
 
 function stateOf({ state }: Crossing, timeS: number): PathState {
   return { timeS, positionM: [state[0]!, state[1]!, state[2]!], velocityMps: [state[3]!, state[4]!, state[5]!] };
-}
-
-function anchored(start: PathState, end: PathState): ConstantAcceleration {
-  const acceleration = (axis: 0 | 1 | 2): number => (2 * (end.positionM[axis] - start.positionM[axis] - start.velocityMps[axis] * end.timeS)) / end.timeS ** 2;
-  return { positionM: start.positionM, velocityMps: start.velocityMps, accelerationMps2: [acceleration(0), acceleration(1), acceleration(2)] };
 }
 
 function touching(middle: PathState, motion: ReturnType<typeof equationsOfMotion>): ConstantAcceleration {

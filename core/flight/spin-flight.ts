@@ -27,20 +27,27 @@ const usualDropM = 1.0668;
 const closeEnoughM = 1e-4;
 
 /**
- * What a device that sees spin but no path lets us compute: the ball is flown with the default law, launched so that it
- * arrives 3½ ft below its release, since half a degree of elevation changes drag-kept break by 0.3 in. Straight at the plate:
- * a pitch really thrown 1.2° to the side differs by 0.7 in across. Tilt and efficiency refer to the launch direction. Induced break in the convention of `inducedBreak` (drag kept, release to front of plate).
+ * What a device that sees spin but no path lets us compute: the break of the flight of `flightFromSpin`, since half a degree of
+ * elevation changes drag-kept break by 0.3 in. Straight at the plate: a pitch really thrown 1.2° to the side differs by 0.7 in across.
+ * Induced break in the convention of `inducedBreak` (drag kept, release to front of plate).
  * It cannot hold any movement that spin does not explain. Null when the ball is too slow to get there.
  */
 export function movementFromSpin(spinThrow: SpinThrow): SpinMovement | null {
+  const flight = flightFromSpin(spinThrow);
+  return flight && { ...inducedBreakBetween(flight.start, flight.end), plateSpeedMps: norm(flight.end.velocityMps) };
+}
+
+/**
+ * The ball flown with the default law, launched so that it arrives 3½ ft below its release. Tilt and efficiency refer to the
+ * launch direction; heights count from the release. Null when the ball is too slow to get there.
+ */
+export function flightFromSpin(spinThrow: SpinThrow): Flight | null {
   let climbMps = 0;
   for (let round = 0; round < 12; round += 1) {
     const flight = launchClimbing(climbMps, spinThrow);
     if (flight?.ending !== 'plane') return null;
     const missM = flight.end.positionM[2] + usualDropM;
-    if (Math.abs(missM) < closeEnoughM) {
-      return { ...inducedBreakBetween(flight.start, flight.end), plateSpeedMps: norm(flight.end.velocityMps) };
-    }
+    if (Math.abs(missM) < closeEnoughM) return flight;
     climbMps -= missM / flight.end.timeS;
   }
   return null;
