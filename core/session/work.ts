@@ -1,6 +1,7 @@
-import { baselineAt } from '../coaching/baseline.ts';
+import { baselineAt, type FastballBaseline } from '../coaching/baseline.ts';
 import { separationFrom } from '../coaching/separation.ts';
 import { missOf } from '../coaching/target.ts';
+import { STAGES } from '../facts/vocabulary.ts';
 import { isFastball, sessionBaselines } from './fastballs.ts';
 import type { SessionEntry, ThrowEntry, TrialEntry } from './ledger.ts';
 import { analysisOf } from './memory.ts';
@@ -16,10 +17,11 @@ export function sharesOf(session: SessionEntry, entries: readonly ThrowEntry[]):
   const { zone } = session;
   if (zone === null) return [];
   const shares = new Map<string, StageShare>();
+  const baselines = new Map(STAGES.map((stage) => [stage, sessionBaselines(entries, session, stage)]));
   for (const entry of entries) {
     const tags = entry.tags[session.id];
     const trial = session.trials.find(({ letter }) => letter === tags?.trial);
-    const hit = tags === undefined || tags.excluded !== null || isFastball(entry, session) ? null : onTarget(entry, session, entries);
+    const hit = tags === undefined || tags.excluded !== null || isFastball(entry, session) ? null : onTarget(entry, session, baselines.get(tags.stage)!);
     if (tags === undefined || trial === undefined || hit === null) continue;
     const [stage, work] = [tags.stage, workOf(trial)];
     const known = shares.get(`${stage}/${work}`) ?? { stage, work, hits: 0, judged: 0 };
@@ -28,9 +30,8 @@ export function sharesOf(session: SessionEntry, entries: readonly ThrowEntry[]):
   return [...shares.values()];
 }
 
-function onTarget(entry: ThrowEntry, session: SessionEntry, entries: readonly ThrowEntry[]): boolean | null {
-  const { stage } = entry.tags[session.id]!;
-  const baseline = baselineAt(sessionBaselines(entries, session, stage), entry.place) ?? session.earlier[stage] ?? null;
+function onTarget(entry: ThrowEntry, session: SessionEntry, baselines: readonly FastballBaseline[]): boolean | null {
+  const baseline = baselineAt(baselines, entry.place) ?? session.earlier[entry.tags[session.id]!.stage] ?? null;
   const analysed = analysisOf(entry, session);
   if (baseline === null || analysed.problem !== null || session.zone === null) return null;
   const { verticalM, armSideM } = separationFrom(analysed, baseline);
