@@ -1,17 +1,25 @@
-import { createEffect, createMemo, Show } from 'solid-js';
+import { createEffect, createMemo, Match, Show, Switch, type JSX } from 'solid-js';
 import type { MoundView, SessionView } from '../../core/facts/views.ts';
 import { reloadOnNewBuild } from '../live/use-build.ts';
 import { useMound } from '../live/use-mound.ts';
 import { StandingFrame, StandingWord } from '../standing/frame.tsx';
 import { standingOf } from '../standing/standing.ts';
 import { Speaking, useWords } from '../words/use-words.tsx';
+import { feedbackLine } from '../words/feedback-words.ts';
+import { ArmQuestion } from './arm-question.tsx';
+import { AskFirst } from './ask-first.tsx';
 import { LastThrow } from './last-throw.tsx';
+import { Pain } from './pain.tsx';
 import { newUnclaimed } from './said.ts';
+import { glanceShows, type GlanceShows } from './shows.ts';
+import { Summary } from './summary.tsx';
+import { createVoice, VoiceProvider } from './voice.ts';
 import './glance.css';
 
-/** Glance of one mound: the last throw in one look, on the athlete's phone. */
+/** Glance of one mound, on the athlete's phone: the last throw in one look, when the coach wants it shown, and how the arm feels. */
 export default function Glance(props: { readonly mound: string }) {
-  const live = useMound(props.mound);
+  const live = useMound(props.mound, null, 'athlete');
+  const voice = createVoice(live.say);
   reloadOnNewBuild(live.build);
   const standing = createMemo(() => standingOf(live.view(), live.link()));
   return (
@@ -20,17 +28,20 @@ export default function Glance(props: { readonly mound: string }) {
         <main class="glance" data-place={live.view()?.place}>
           <Heading mound={props.mound} view={live.view()} />
           <StandingWord standing={standing()} timeZone={live.view()?.session?.timeZone ?? null} />
-          <div class="glance-body" aria-live="polite">
-            <Show when={live.view()}>
-              {(view) => (
-                <>
-                  <Unclaimed count={newUnclaimed(view())} />
-                  <Show when={view().session} fallback={<Waiting />}>{(session) => <Session view={view()} session={session()} />}</Show>
-                </>
-              )}
-            </Show>
-          </div>
-          <Always />
+          <VoiceProvider value={voice}>
+            <div class="glance-body" aria-live="polite">
+              <Show when={live.view()}>
+                {(view) => (
+                  <>
+                    <Unclaimed count={newUnclaimed(view())} />
+                    <Show when={view().session} fallback={<Waiting />}>{(session) => <Session view={view()} session={session()} />}</Show>
+                  </>
+                )}
+              </Show>
+            </div>
+            <Asked session={live.view()?.session ?? null} />
+          </VoiceProvider>
+          <Always session={live.view()?.session ?? null} />
         </main>
       </StandingFrame>
     </Speaking>
@@ -47,9 +58,48 @@ function Heading(props: { readonly mound: string; readonly view: MoundView | nul
 
 function Session(props: { readonly view: MoundView; readonly session: SessionView }) {
   const words = useWords();
+  const say = () => words().glance;
+  const shows = createMemo(() => glanceShows(props.view, props.session));
+  const is = <Kind extends GlanceShows['kind']>(kind: Kind) => {
+    const now = shows();
+    return now.kind === kind ? (now as Extract<GlanceShows, { kind: Kind }>) : null;
+  };
   return (
-    <Show when={props.view.throws.at(-1)} fallback={<p class="glance-lead">{words().wall.noThrow}</p>}>
-      {(thrown) => <LastThrow thrown={thrown()} view={props.view} session={props.session} />}
+    <Switch>
+      <Match when={is('pain')}>{(pain) => <Pain session={props.session} report={pain().report} />}</Match>
+      <Match when={is('throw')}>{(now) => <LastThrow thrown={now().thrown} view={props.view} session={props.session} />}</Match>
+      <Match when={is('ask-first')?.thrown} keyed>{(thrown) => <AskFirst thrown={thrown} session={props.session} />}</Match>
+      <Match when={is('summary')}>{(now) => <Summary throws={now().throws} onTarget={now().onTarget} judged={now().judged} view={props.view} session={props.session} />}</Match>
+      <Match when={is('ready')}>{(now) => <Said lead={now().first ? words().wall.noThrow : say().ready} />}</Match>
+      <Match when={is('quiet-good')}><Said lead={say().quietGood}>{say().quietGoodWhy}</Said></Match>
+      <Match when={is('waits')}>{(now) => <Said lead={say().waits(now().more)}>{say().waitsWhy}</Said>}</Match>
+      <Match when={is('no-feedback')}><Said lead={say().without}>{say().withoutWhy}</Said></Match>
+    </Switch>
+  );
+}
+
+/** Words instead of numbers. */
+function Said(props: { readonly lead: string; readonly children?: JSX.Element }) {
+  return (
+    <div class="glance-throw">
+      <p class="glance-lead">{props.lead}</p>
+      <Show when={props.children}><p class="glance-sentence">{props.children}</p></Show>
+    </div>
+  );
+}
+
+/** Where somebody throws and no pain stands, the arm is asked about. */
+function Asked(props: { readonly session: SessionView | null }) {
+  const words = useWords();
+  const asks = () => (props.session !== null && props.session.closedAtMs === null && props.session.armCare.kind !== 'pain-reported' ? props.session : null);
+  return (
+    <Show when={asks()}>
+      {(session) => (
+        <>
+          <Show when={session().armCare.kind === 'soreness-reported'}><p class="glance-sore">{words().glance.sore}</p></Show>
+          <ArmQuestion session={session()} />
+        </>
+      )}
     </Show>
   );
 }
@@ -68,11 +118,11 @@ function Unclaimed(props: { readonly count: number }) {
   );
 }
 
-function Always() {
+function Always(props: { readonly session: SessionView | null }) {
   const words = useWords();
   return (
     <footer class="glance-always">
-      <p>{words().glance.feedback}</p>
+      <Show when={props.session}>{(session) => <p class="glance-mode">{feedbackLine(session().feedback, words())}</p>}</Show>
       <p>{words().glance.caution}</p>
     </footer>
   );

@@ -1,30 +1,31 @@
 import { createMemo, For, Show } from 'solid-js';
 import type { MoundView, SessionView, ThrowView } from '../../core/facts/views.ts';
 import { drawSeparationPlane } from '../charts/separation-plane.ts';
+import { showsSpeed, speedAskedFor } from '../shown-speed.ts';
 import { Drawn } from '../wall/drawn.tsx';
 import { planeOf } from '../wall/plane-of.ts';
 import { useSpeech } from '../words/use-words.tsx';
-import { glanceWords, showsSpeed } from './said.ts';
+import { glanceWords } from './said.ts';
 
 const PICTURE_TEXT_PX = 15;
 
 /** One throw: a mark and words for the target, one sentence, one picture. */
 export function LastThrow(props: { readonly thrown: ThrowView; readonly view: MoundView; readonly session: SessionView }) {
   const speech = useSpeech();
-  const said = createMemo(() => glanceWords(props.thrown, props.session, showsSpeed(props.session, speedAskedFor()), speech()));
+  const said = createMemo(() => glanceWords(props.thrown, props.session, showsSpeed(props.session, speedAskedFor(location.search)), speech()));
   return (
     <article class="glance-throw" data-place={props.thrown.place} data-on-target={said().onTarget === null ? 'not-judged' : said().onTarget ? 'yes' : 'no'}>
       <p class="glance-what">{said().what}</p>
       <p class="glance-lead"><Mark onTarget={said().onTarget} />{said().lead}</p>
       <Show when={said().sentence}>{(sentence) => <p class="glance-sentence">{sentence()}</p>}</Show>
-      <Show when={props.session.baseline.kind === 'baseline'}><Picture view={props.view} /></Show>
+      <Show when={props.session.baseline.kind === 'baseline'}><Picture view={{ ...props.view, throws: [props.thrown] }} /></Show>
       <ul class="glance-unknown"><For each={said().unknown}>{(sentence) => <li>{sentence}</li>}</For></ul>
     </article>
   );
 }
 
 /** Filled on target, hollow for a miss, as on every picture. The words beside it say the same. */
-function Mark(props: { readonly onTarget: boolean | null }) {
+export function Mark(props: { readonly onTarget: boolean | null }) {
   return (
     <Show when={props.onTarget !== null}>
       <svg class="glance-mark" classList={{ filled: props.onTarget === true }} viewBox="0 0 20 20" aria-hidden="true"><circle cx="10" cy="10" r="7.5" /></svg>
@@ -32,16 +33,12 @@ function Mark(props: { readonly onTarget: boolean | null }) {
   );
 }
 
-/** The last throw alone on the separation plane; what it missed by stands in words above. */
-function Picture(props: { readonly view: MoundView }) {
+/** The throws of a view on the separation plane; what the last one missed by stands in words above. */
+export function Picture(props: { readonly view: MoundView }) {
   const speech = useSpeech();
   const plane = createMemo(() => {
-    const data = planeOf({ ...props.view, throws: props.view.throws.slice(-1) }, speech());
+    const data = planeOf(props.view, speech());
     return { ...data, miss: data.miss === null ? null : { ...data.miss, words: [] } };
   });
   return <Drawn class="glance-picture" draw={(svg, { width, height }) => drawSeparationPlane(svg, plane(), { width, height, textPx: PICTURE_TEXT_PX, letters: 'newest' })} />;
-}
-
-function speedAskedFor(): boolean {
-  return new URLSearchParams(location.search).get('speed') === 'shown';
 }

@@ -1,4 +1,3 @@
-import { mayBeYouth } from '../../core/coaching/age.ts';
 import type { MoundView, SessionView, ThrowView } from '../../core/facts/views.ts';
 import { unbroken } from '../wall/unbroken.ts';
 import { movementText, speedText } from '../words/numbers.ts';
@@ -66,12 +65,6 @@ function unknownOf(thrown: ThrowView, session: SessionView, showSpeed: boolean, 
     ...(!fastball && session.zone === null ? [glance.noZone] : []),
     ...(showSpeed ? [] : [glance.speedHidden]),
   ];
-}
-
-/** Whether live speed is shown: not to an athlete who may be under 18, unless the address asks for it. */
-export function showsSpeed({ athlete, openedAtMs, timeZone }: SessionView, asked: boolean): boolean {
-  const year = Number(new Intl.DateTimeFormat('en', { year: 'numeric', timeZone }).format(openedAtMs));
-  return asked || !mayBeYouth(athlete.birthYear, year);
 }
 
 /** Throws that belong to nobody and came after the last one shown. */

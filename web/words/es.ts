@@ -1,6 +1,8 @@
+import { arm } from './arm.ts';
 import { asked } from './asked.ts';
 import { bench } from './bench.ts';
 import type { Words } from './en.ts';
+import { feedback } from './feedback.ts';
 import { glance } from './glance.ts';
 import { measures } from './measures.ts';
 import { playback } from './playback.ts';
@@ -10,4 +12,4 @@ import { trade } from './trade.ts';
 import { wall } from './wall.ts';
 
 /** Every text a person reads, in Spanish. */
-export const es: Words = { trade: trade.es, measures: measures.es, standing: standing.es, start: start.es, wall: wall.es, bench: bench.es, glance: glance.es, playback: playback.es, asked: asked.es };
+export const es: Words = { trade: trade.es, arm: arm.es, feedback: feedback.es, measures: measures.es, standing: standing.es, start: start.es, wall: wall.es, bench: bench.es, glance: glance.es, playback: playback.es, asked: asked.es };

@@ -1,0 +1,32 @@
+import type { ThrowGuess } from '../../core/facts/feedback-says.ts';
+import type { Hand } from '../../core/facts/vocabulary.ts';
+import type { Words } from '../words/en.ts';
+
+export type Went = NonNullable<ThrowGuess['went']>;
+export type Moved = NonNullable<ThrowGuess['moved']>;
+
+/** The nine places where a throw can be said to have gone, row by row from the top, seen from the mound: a right-hander's arm side lies to the right. */
+export function wentCells(hand: Hand): Went[] {
+  return (['up', 'middle', 'down'] as const).flatMap((height) => across(hand, 'middle').map((side): Went => ({ height, side })));
+}
+
+/** The nine ways a throw can be said to have moved against the target zone, laid out in the same way. */
+export function movedCells(hand: Hand): Moved[] {
+  return (['above', 'on-target', 'below'] as const).flatMap((vertical) => across(hand, 'on-target').map((side): Moved => ({ vertical, side })));
+}
+
+function across<Middle extends string>(hand: Hand, middle: Middle): ('arm-side' | 'glove-side' | Middle)[] {
+  return hand === 'right' ? ['glove-side', middle, 'arm-side'] : ['arm-side', middle, 'glove-side'];
+}
+
+/** "High, arm side". */
+export function wentWords({ height, side }: Went, { glance }: Words): string {
+  return side === 'middle' ? glance.went[height] : `${glance.went[height]}, ${glance.side[side]}`;
+}
+
+/** "Below, glove side"; beside the zone at its height only the side is said. */
+export function movedWords({ vertical, side }: Moved, { glance }: Words): string {
+  if (side === 'on-target') return glance.moved[vertical];
+  const said = glance.side[side];
+  return vertical === 'on-target' ? said.charAt(0).toUpperCase() + said.slice(1) : `${glance.moved[vertical]}, ${said}`;
+}

@@ -1,0 +1,39 @@
+import { createContext, createSignal, useContext, type Accessor } from 'solid-js';
+import type { CoachSays } from '../../core/facts/coach.ts';
+import type { LiveMound } from '../live/use-mound.ts';
+
+/** What an athlete can say from Glance, one thing at a time. */
+export interface Voice {
+  /** Says it; true once it is on disk. */
+  readonly say: (says: CoachSays) => Promise<boolean>;
+  readonly waiting: Accessor<boolean>;
+  /** The last thing said did not reach the log. */
+  readonly failed: Accessor<boolean>;
+}
+
+export function createVoice(send: LiveMound['say']): Voice {
+  const [waiting, setWaiting] = createSignal(0);
+  const [failed, setFailed] = createSignal(false);
+  return {
+    async say(says) {
+      setWaiting((now) => now + 1);
+      setFailed(false);
+      const reply = await send(says);
+      setWaiting((now) => now - 1);
+      setFailed(reply.kind === 'refused');
+      return reply.kind === 'stored';
+    },
+    waiting: () => waiting() > 0,
+    failed,
+  };
+}
+
+const VoiceContext = createContext<Voice>();
+export const VoiceProvider = VoiceContext.Provider;
+
+/** The voice around this part of Glance; a part outside of Glance is a bug. */
+export function useVoice(): Voice {
+  const voice = useContext(VoiceContext);
+  if (voice === undefined) throw new Error('a part of Glance was drawn outside of Glance');
+  return voice;
+}
