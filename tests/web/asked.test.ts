@@ -81,6 +81,11 @@ describe('the seam map of a throw', () => {
     expect(Math.max(...seam!.map(([, , z]) => z))).toBeCloseTo(0.9428, 3);
   });
 
+  test('tells those who do not see it how many seams keep coming by', () => {
+    expect(picture(seamMapOf(SPIN, 'one', ENGLISH)).texts.description).toBe('The ball of the last throw unrolled round its spin axis, which is in the middle and comes towards the reader. axis, 1,840 rpm. The ball turns anticlockwise. Its equator meets 4 seams a turn.');
+    expect(picture(seamMapOf({ ...SPIN, seamAxis: { latitudeDeg: 0, longitudeDeg: 45 } }, 'one', ENGLISH)).texts.description).toContain('2 seams a turn');
+  });
+
   test('shows the axis alone where the device does not tell where the seams are, and says so', () => {
     const data = picture(seamMapOf({ ...SPIN, seamAxis: null }, 'one', ENGLISH));
     expect(data.seam).toBeNull();
@@ -95,7 +100,7 @@ describe('the seam map of a throw', () => {
 
   test('says of a device that cannot see it that unexplained movement is not visible, and draws no arrow', () => {
     const { unexplained } = picture(seamMapOf({ ...SPIN, unexplained: 'not-visible' }, 'one', ENGLISH));
-    expect(unexplained).toEqual({ drawn: false, words: 'unexplained movement not visible to this device' });
+    expect(unexplained).toEqual({ drawn: false, words: 'unexplained: not visible to this device' });
   });
 
   test('is that of the newest throw of the session', () => {
@@ -120,7 +125,7 @@ describe('unexplained movement', () => {
   test('never stands without its doubt, from the measurement and from the lift laws together', () => {
     // A quarter and three quarters of a square inch are one: 1.96 in to either side along any direction.
     expect(unexplainedWords(SEEN, ENGLISH)).toBe('5.0 ± 2.0 in unexplained');
-    expect(unexplainedWords({ ...SEEN, measurement: null }, ENGLISH)).toBe('5.0 in unexplained, how surely is not known');
+    expect(unexplainedWords({ ...SEEN, measurement: null }, ENGLISH)).toBe('5.0 in unexplained, ±\u00a0unknown');
   });
 
   test('has an ellipse that holds 95 %: two normal errors of one inch reach 2.448 in', () => {

@@ -1,6 +1,6 @@
 import type { Layer } from './described.ts';
 import type { GapLineData, GapLineOptions, GapScale } from './gap-scale.ts';
-import { boxesAlong, placeLabel, type Anchor, type Box, type Taken } from './place-label.ts';
+import { boxesAlong, coveredArea, placeLabel, type Anchor, type Box, type Taken } from './place-label.ts';
 
 interface Flag {
   readonly kind: 'decision' | 'plate';
@@ -8,8 +8,13 @@ interface Flag {
   readonly y: number;
   readonly words: readonly [value: string, place: string];
 }
+interface Sized extends Flag {
+  readonly size: Box;
+}
 interface Planted extends Flag {
   readonly box: Box;
+  /** Square pixels of other things under it. */
+  readonly covers: number;
 }
 
 const LINE = 1.08;
@@ -31,20 +36,29 @@ export function drawGapLabels(group: Layer, data: GapLineData, scale: GapScale, 
     });
   texts.attr('transform', null);
   texts.selectAll<SVGTSpanElement, string>('tspan').data(({ words }) => [...words]).attr('x', 0).text((words) => words);
-  const planted = plant(texts.nodes(), flags, { x: 0, y: 0, width, height: scale.y(0) }, takenBy(data, scale, textPx), textPx);
+  const sizes = texts.nodes().map((text) => text.getBBox());
+  const planted = plantBest(flags.map((flag, index) => ({ ...flag, size: sizes[index]! })), { x: 0, y: 0, width, height: scale.y(0) }, takenBy(data, scale, textPx), textPx);
+  texts.attr('transform', (_, index) => `translate(${planted[index]!.box.x},${planted[index]!.box.y - sizes[index]!.y})`);
   const poles = planted.filter(({ box, y }) => y - box.y - box.height > textPx * 0.4);
   group.selectAll<SVGLineElement, Planted>('line').data(poles, ({ kind }) => kind).join((enter) => enter.insert('line', 'text')).attr('class', 'pole')
     .attr('x1', ({ x }) => x).attr('x2', ({ x }) => x).attr('y1', ({ y }) => y - textPx * 0.3).attr('y2', ({ box }) => box.y + box.height + textPx * 0.02);
 }
 
-function plant(texts: readonly SVGTextElement[], flags: readonly Flag[], bounds: Box, covered: readonly Taken[], textPx: number): Planted[] {
+/** In the order of time each flag stands nearest to its point; where one then finds no room, the plate's goes first. */
+function plantBest(flags: readonly Sized[], bounds: Box, covered: readonly Taken[], textPx: number): Planted[] {
+  const inTime = plant(flags, bounds, covered, textPx);
+  const plateFirst = plant([...flags].reverse(), bounds, covered, textPx).reverse();
+  const covers = (planted: readonly Planted[]): number => planted.reduce((sum, flag) => sum + flag.covers, 0);
+  return covers(plateFirst) < covers(inTime) ? plateFirst : inTime;
+}
+
+function plant(flags: readonly Sized[], bounds: Box, covered: readonly Taken[], textPx: number): Planted[] {
   const taken = [...covered];
-  return flags.map((flag, index) => {
-    const size = texts[index]!.getBBox();
-    const box = placeLabel(size, flag, wishesUp(flag, size, textPx), bounds, taken);
-    texts[index]!.setAttribute('transform', `translate(${box.x},${box.y - size.y})`);
+  return flags.map((flag) => {
+    const box = placeLabel(flag.size, flag, wishesUp(flag, flag.size, textPx), bounds, taken);
+    const covers = coveredArea(box, taken);
     taken.push(box);
-    return { ...flag, box };
+    return { ...flag, box, covers };
   });
 }
 

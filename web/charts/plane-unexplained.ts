@@ -1,4 +1,5 @@
 import type { Layer } from './described.ts';
+import { linesOf } from './lines.ts';
 import { boxesAlong, placeLabel, type Anchor, type Box, type Taken } from './place-label.ts';
 import { markRadius } from './plane-marks.ts';
 import type { PlaneUnexplained } from './plane-data.ts';
@@ -14,6 +15,8 @@ interface Arrow {
   readonly long: boolean;
 }
 
+/** Words longer than this go on to another line. */
+const MOST_LETTERS = 14;
 /** Half the width of the arrowhead, and its length, in text sizes. */
 const HEAD = 0.26;
 
@@ -32,7 +35,7 @@ export function drawUnexplained(layer: Layer, unexplained: PlaneUnexplained | nu
   layer.selectAll<SVGPathElement, Arrow>('path').data(arrows).join('path').attr('class', 'unexplained-arrow').attr('d', (arrow) => pathOf(arrow, textPx));
   const said = layer.selectAll<SVGTextElement, PlaneUnexplained>('text').data(shown.filter(({ words }) => words.length > 0)).join('text').attr('class', 'unexplained-text');
   if (unexplained === null) return [];
-  said.selectAll<SVGTSpanElement, string>('tspan').data(unexplained.words).join('tspan')
+  said.selectAll<SVGTSpanElement, string>('tspan').data(unexplained.words.flatMap((words) => linesOf(words, MOST_LETTERS))).join('tspan')
     .attr('x', 0).attr('dy', (_, index) => (index === 0 ? '0' : '1.05em')).text((words) => words);
   const arrow = arrows[0]!;
   const along = boxesAlong(arrow.x1, arrow.y1, arrow.x2, arrow.y2, textPx * 0.3);

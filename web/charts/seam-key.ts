@@ -7,24 +7,26 @@ export interface KeyRow {
   readonly words: string;
 }
 
-const LINE = 1.16;
+const LINE = 1.14;
+/** Between one row and the next, in text sizes. */
+const ROW_GAP = 0.22;
 const SIGN_ROOM = 1.25;
 /** Mean width of a letter of this face in text sizes, a little generous. */
 const LETTER = 0.53;
 
 /** How high the rows stand, in pixels. */
 export function keyHeight(rows: readonly KeyRow[], width: number, textPx: number): number {
-  return rows.reduce((sum, row) => sum + linesIn(row, width, textPx).length, 0) * LINE * textPx;
+  return rows.reduce((sum, row) => sum + linesIn(row, width, textPx).length * LINE + ROW_GAP, -ROW_GAP) * textPx;
 }
 
 /** Writes the rows below each other from a corner, each with its sign before it. */
 export function drawKey(group: Layer, rows: readonly KeyRow[], { x, y, width }: { readonly x: number; readonly y: number; readonly width: number }, textPx: number): void {
-  let line = 0;
+  let top = y;
   const placed = rows.map((row) => {
     const lines = linesIn(row, width, textPx);
-    const top = y + line * LINE * textPx;
-    line += lines.length;
-    return { ...row, lines, baseline: top + textPx * 0.88, middle: top + textPx * 0.57 };
+    const at = { ...row, lines, baseline: top + textPx * 0.88, middle: top + textPx * 0.57 };
+    top += (lines.length * LINE + ROW_GAP) * textPx;
+    return at;
   });
   group.selectAll<SVGTextElement, (typeof placed)[number]>('text').data(placed).join('text')
     .attr('class', ({ sign }) => `key-text ${sign ?? 'sentence'}`).attr('y', ({ baseline }) => baseline)

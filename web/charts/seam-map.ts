@@ -21,10 +21,8 @@ export interface SeamMapData {
     /** The axis, and how fast the ball turns about it. */
     readonly axis: string;
     readonly farSide: string;
-    /** How many seams pass the front of the ball in one turn. */
-    readonly front: (count: number) => string;
-    /** How many pass the equator of the spin, said where the front is not known. */
-    readonly equator: (count: number) => string;
+    /** How many seams pass the drawn ring in one turn. */
+    readonly seams: (count: number) => string;
     /** Why there is no seam. */
     readonly axisAlone: string;
   };
@@ -43,6 +41,11 @@ interface Disc {
   readonly radius: number;
 }
 
+interface Room {
+  readonly disc: Disc;
+  readonly key: { readonly x: number; readonly y: number; readonly width: number };
+}
+
 /** Room round the disc for the arc that says which way the ball turns, in text sizes. */
 const ARC_ROOM = 0.85;
 
@@ -55,11 +58,10 @@ export function drawSeamMap(element: SVGSVGElement, data: SeamMapData, options: 
   const svg = select(element).classed('seam-map', true);
   const { textPx } = options;
   const ring = ringOf(data);
-  const rows = keyRows(data, ring);
+  const [rows, room] = withRoom(keyRows(data, ring), options);
   continues(svg, data.generation);
   describe(svg, options, data.texts.name, data.texts.description);
   svg.style('font-size', `${textPx}px`);
-  const room = roomFor(options, rows);
   drawBall(layer(svg, 'ball'), room.disc);
   drawSeam(layer(svg, 'seam'), data.seam, room.disc);
   drawRing(layer(svg, 'passing'), ring, room.disc, textPx);
@@ -68,8 +70,19 @@ export function drawSeamMap(element: SVGSVGElement, data: SeamMapData, options: 
   drawKey(layer(svg, 'key'), rows, room.key, textPx);
 }
 
+/** A disc smaller than this, in text sizes, needs the room of whatever can be spared from the key. */
+const LEAST_RADIUS = 2.4;
+
+/** The rows that are shown, and the room that they leave: where the disc would be small, the far side goes without its name. */
+function withRoom(rows: readonly KeyRow[], options: SeamMapOptions): readonly [readonly KeyRow[], Room] {
+  const room = roomFor(options, rows);
+  if (room.disc.radius >= LEAST_RADIUS * options.textPx) return [rows, room];
+  const fewer = rows.filter(({ sign }) => sign !== 'far');
+  return [fewer, roomFor(options, fewer)];
+}
+
 /** The disc above its key, or beside it where the room is wide. */
-function roomFor({ width, height, textPx }: SeamMapOptions, rows: readonly KeyRow[]): { readonly disc: Disc; readonly key: { readonly x: number; readonly y: number; readonly width: number } } {
+function roomFor({ width, height, textPx }: SeamMapOptions, rows: readonly KeyRow[]): Room {
   const rim = ARC_ROOM * textPx;
   if (width > height * 1.6) {
     const radius = height / 2 - rim;
@@ -96,7 +109,7 @@ function ringOf({ seam, gyroShare, texts }: SeamMapData): Ring | null {
   const frontKnown = gyroShare !== undefined && gyroShare !== null;
   const fromAxisRad = frontKnown ? Math.acos(Math.max(-1, Math.min(1, gyroShare))) : Math.PI / 2;
   const longitudes = passes(seam, fromAxisRad);
-  return { fromAxisRad, longitudes, words: (frontKnown ? texts.front : texts.equator)(longitudes.length) };
+  return { fromAxisRad, longitudes, words: texts.seams(longitudes.length) };
 }
 
 function keyRows({ seam, unexplained, texts }: SeamMapData, ring: Ring | null): KeyRow[] {

@@ -19,6 +19,7 @@ export const wall = inBoth(
       lastThrow: (what: string, where: string) => `Last throw, ${what}: ${where}.`,
       marks: (count: number, hits: number) => `${count} drawn, ${hits} on target.`,
       spread: (count: number) => `95 % of the last ${count}`,
+      reach: 'within reach by spin',
       resize: { move: 'Move the target zone', taller: 'Height of the target zone', wider: 'Width of the target zone' },
     },
     rail: {
@@ -63,6 +64,7 @@ export const wall = inBoth(
       lastThrow: (what, where) => `Último tiro, ${what}: ${where}.`,
       marks: (count, hits) => `${count} dibujados, ${hits} en el blanco.`,
       spread: (count) => `95 % de los últimos ${count}`,
+      reach: 'al alcance del giro',
       resize: { move: 'Mover la zona de blanco', taller: 'Alto de la zona de blanco', wider: 'Ancho de la zona de blanco' },
     },
     rail: {

@@ -14,10 +14,11 @@ export function gapOf(view: MoundView, speech: Speech): Shown<GapLineData> {
   if (thrown.fastball) return inWords(words.trade.fastball);
   if (thrown.gap === null) return inWords(words.wall.noBaseline);
   if (typeof thrown.gap === 'string') return inWords(words.measures.missing[thrown.gap]);
-  return { kind: 'picture', data: { generation: `${view.session?.id} ${view.generation}`, ...pictureOf(thrown.gap, speech) } };
+  return { kind: 'picture', data: { generation: `${view.session?.id} ${view.generation}`, ...gapPicture(thrown.gap, speech) } };
 }
 
-function pictureOf(gap: GapView, speech: Speech): Omit<GapLineData, 'generation'> {
+/** The gap of one throw as a picture. */
+export function gapPicture(gap: GapView, speech: Speech): Omit<GapLineData, 'generation'> {
   const say = speech.words.asked.gapLine;
   const decision = say.widths(numberText(gap.decisionWidths, 1, speech.language));
   const plate = say.widths(numberText(gap.plateWidths, 1, speech.language));

@@ -1,6 +1,7 @@
 import type { Missing, MoundView, Reading } from '../../../core/facts/views.ts';
 import { seamAround } from '../../../core/flight/seam-curve.ts';
 import { degToRad } from '../../../core/units/convert.ts';
+import { passes } from '../../charts/seam-geometry.ts';
 import type { SeamMapData } from '../../charts/seam-map.ts';
 import { spinText } from '../../words/numbers.ts';
 import type { Speech } from '../../words/speech.ts';
@@ -35,20 +36,17 @@ export function seamMapOf(seen: SpinSeen, generation: string, speech: Speech): S
   const { measures, asked: { seamMap: say } } = speech.words;
   const { spinRpm, tiltRad, efficiency, seamAxis, unexplained } = seen;
   if (seamAxis === null && typeof tiltRad !== 'number' && typeof efficiency !== 'number') return inWords(say.axisMissing(measures.missing[tiltRad]));
+  const seam = seamAxis === null ? null : seamAround({ latitudeRad: degToRad(seamAxis.latitudeDeg), longitudeRad: degToRad(seamAxis.longitudeDeg) }, SEAM_POINTS);
   const axis = typeof spinRpm === 'number' ? say.axisTurning(spinText(spinRpm, speech)) : say.axis;
   const doubted = unexplained === null ? null : { drawn: typeof unexplained !== 'string', words: unexplainedWords(unexplained, speech) };
+  const told = [`${axis}.`, say.turns, seam === null ? `${say.axisAlone}.` : say.passing(say.seams(passes(seam, Math.PI / 2).length)), ...(doubted === null ? [] : [`${doubted.words}.`])];
   return {
     kind: 'picture',
     data: {
-      generation,
-      seam: seamAxis === null ? null : seamAround({ latitudeRad: degToRad(seamAxis.latitudeDeg), longitudeRad: degToRad(seamAxis.longitudeDeg) }, SEAM_POINTS),
+      generation, seam,
       spinRpm: typeof spinRpm === 'number' ? spinRpm : null,
       unexplained: doubted,
-      texts: {
-        name: say.title,
-        description: say.description([`${axis}. ${say.turns}`, ...(seamAxis === null ? [say.axisAlone] : []), ...(doubted === null ? [] : [doubted.words])].join(' ')),
-        axis, farSide: say.farSide, front: say.front, equator: say.equator, axisAlone: say.axisAlone,
-      },
+      texts: { name: say.title, description: say.description(told.join(' ')), axis, farSide: say.farSide, seams: say.seams, axisAlone: say.axisAlone },
     },
   };
 }

@@ -1,0 +1,91 @@
+import type { GapView, Missing } from '../../core/facts/views.ts';
+import { inchesToM, mToInches } from '../../core/units/convert.ts';
+import { drawGapLine } from '../../web/charts/gap-line.ts';
+import type { PlaneData, PlaneMark } from '../../web/charts/plane-data.ts';
+import { drawSeamMap } from '../../web/charts/seam-map.ts';
+import { drawSeparationPlane } from '../../web/charts/separation-plane.ts';
+import { gapPicture } from '../../web/wall/asked/gap-of.ts';
+import { seamMapOf, type SpinSeen } from '../../web/wall/asked/seams-of.ts';
+import { arrowOf, unexplainedWords, type UnexplainedSeen } from '../../web/wall/asked/unexplained-of.ts';
+import type { Speech } from '../../web/words/speech.ts';
+
+/** Invented throws in every kind of picture, each where its names are hardest to place. */
+
+export interface Room {
+  readonly width: number;
+  readonly height: number;
+  readonly textPx: number;
+}
+export type Scene = (svg: SVGSVGElement, speech: Speech, room: Room) => void;
+
+const inches2 = (value: number): number => value * inchesToM(1) ** 2;
+
+function seams(latitudeDeg: number | null, longitudeDeg: number, unexplained: UnexplainedSeen | Missing | null, gyroShare: number | null = null): Scene {
+  const spin: SpinSeen = { spinRpm: 1843, tiltRad: 1.2, efficiency: 0.93, seamAxis: latitudeDeg === null ? null : { latitudeDeg, longitudeDeg }, unexplained };
+  return (svg, speech, room) => {
+    const shown = seamMapOf(spin, 'one', speech);
+    if (shown.kind === 'picture') drawSeamMap(svg, { ...shown.data, gyroShare }, room);
+  };
+}
+
+/** A gap that grows to so many widths, bending as a late break does; some of its moments may be missing. */
+function gap(widths: number, bend: number, decisionBasis: GapView['decisionBasis'], missing: readonly number[] = []): Scene {
+  const at = (share: number): number => widths * (0.03 + 0.97 * share ** bend);
+  const seen: GapView = {
+    aimedArrivalS: 0.045, decisionS: 0.232, decisionBeforeS: 0.175, decisionBasis, decisionWidths: at(0.57), plateWidths: widths,
+    lineStepS: 0.407 / 20, lineWidths: Array.from({ length: 21 }, (_, index) => (missing.includes(index) ? Number.NaN : at(index / 20))),
+  };
+  return (svg, speech, room) => drawGapLine(svg, { generation: 'one', ...gapPicture(seen, speech) }, room);
+}
+
+const SEEN: UnexplainedSeen = { verticalM: inchesToM(-1.4), armSideM: inchesToM(3), measurement: [inches2(0.2), inches2(0.1), inches2(0.3)], model: [inches2(0.3), inches2(-0.2), inches2(0.3)] };
+const ZONE = { kind: 'ellipse', verticalM: inchesToM(-10), armSideM: inchesToM(7), verticalRadiusM: inchesToM(3), armSideRadiusM: inchesToM(3) } as const;
+
+function mark(place: number, downIn: number, armSideIn: number, onTarget: boolean): PlaneMark {
+  return { place, trial: place < 4 ? 'A' : 'B', fastball: false, inferred: false, onTarget, verticalM: inchesToM(-downIn), armSideM: inchesToM(armSideIn), said: '' };
+}
+
+function ring(radiusIn: number): { verticalM: number; armSideM: number }[] {
+  return Array.from({ length: 64 }, (_, index) => {
+    const t = (2 * Math.PI * index) / 64;
+    return { verticalM: inchesToM(-15.5 + radiusIn * Math.cos(t)), armSideM: inchesToM(-6.5 + radiusIn * Math.sin(t)) };
+  });
+}
+
+/** The plane with what spin can reach behind the target, and the arrow of what it does not explain; the last throw at that place. */
+function plane(lastDownIn: number, lastArmSideIn: number, armSideOn: 'left' | 'right', named: boolean): Scene {
+  return (svg, speech, room) => {
+    const last = mark(6, lastDownIn, lastArmSideIn, false);
+    const { wall, trade } = speech.words;
+    const data: PlaneData = {
+      generation: 'one', armSideOn, cloud: [[0.01, 0], [0, -0.01], [-0.01, 0.02], [0.02, -0.02], [0, 0]], hasBaseline: true, zone: ZONE,
+      marks: [mark(1, 5, 3, false), mark(2, 6.3, 4.6, false), mark(3, 8, 5.6, true), mark(4, 9, 6, true), mark(5, 11, 7.3, true), last],
+      miss: null, spread: null, reach: { outline: ring(17), hole: ring(8), named: wall.plane.reach },
+      unexplained: arrowOf(SEEN, { baseline: 1, speedMps: -4, releaseShiftM: 0, arrivalS: 0.04, verticalM: last.verticalM, armSideM: last.armSideM }, named ? [unexplainedWords(SEEN, speech)] : []),
+      ruling: speech.units === 'imperial' ? { perSi: mToInches(1), unit: 'in' } : { perSi: 100, unit: 'cm' },
+      texts: { name: wall.plane.name, description: '', armSide: trade.armSide, gloveSide: trade.gloveSide, down: wall.plane.down, fastball: wall.plane.fastball, target: trade.target, seenFrom: wall.seenFromMound },
+    };
+    drawSeparationPlane(svg, data, { ...room, letters: 'newest' });
+  };
+}
+
+export const SEAM_SCENES: Readonly<Record<string, Scene>> = {
+  'four seams a turn, with all that is known': seams(90, 0, SEEN, 0.2),
+  'two seams a turn': seams(0, 45, null),
+  'held askew': seams(48, 20, { ...SEEN, measurement: null }),
+  'axis alone, nothing unexplained to be seen': seams(null, 0, 'not-visible'),
+};
+export const GAP_SCENES: Readonly<Record<string, Scene>> = {
+  'hardly any gap': gap(0.3, 2, 'same-time'),
+  'two balls': gap(2.2, 1.2, 'same-time'),
+  'early and flat': gap(2, 0.6, 'same-distance'),
+  'six balls': gap(6.1, 2.2, 'same-time'),
+  'fourteen balls': gap(14.4, 2.2, 'same-distance'),
+  'moments missing': gap(5.2, 2, 'same-time', [8, 9, 10, 15]),
+};
+export const PLANE_SCENES: Readonly<Record<string, Scene>> = {
+  'last throw above the target': plane(5.5, 6.4, 'right', true),
+  'last throw deep': plane(14.2, 8.1, 'right', true),
+  'last throw beside the fastball, a left-hander': plane(1.2, 2.4, 'left', true),
+  'arrow without words': plane(5.5, 6.4, 'left', false),
+};
