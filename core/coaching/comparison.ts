@@ -28,7 +28,7 @@ export interface ComparisonTerms {
   readonly smallestMiss?: number;
 }
 
-export interface DayDifference {
+interface DayDifference {
   readonly day: IsoDay;
   /** Of the miss, B minus A. */
   readonly difference: number;

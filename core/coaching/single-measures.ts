@@ -6,7 +6,7 @@ import { byDay, daysOf, ofTrial, type ComparedThrow, type Valued } from './compa
 import { FEWEST_THROWS } from './verdict.ts';
 
 /** An interval beside the verdict, B minus A; it is never called better or worse, for no single measure is. */
-export type MeasureDifference =
+type MeasureDifference =
   | { readonly kind: 'interval'; readonly difference: number; readonly low: number; readonly high: number }
   | { readonly kind: 'too-few' }
   /** Of tilt: one of the trials has no axis to speak of. */

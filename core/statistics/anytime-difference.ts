@@ -3,7 +3,7 @@ import type { BlockedDesign } from './blocked-design.ts';
 import { unequalVariance, type BlockedDifference, type Variances } from './blocked-difference.ts';
 
 /** From this ratio of the two spreads on, the spread has changed. House rule. */
-export const SPREAD_CHANGED_ABOVE = 1.5;
+const SPREAD_CHANGED_ABOVE = 1.5;
 
 export interface AnytimeDifference {
   /** Mean of B minus mean of A. */

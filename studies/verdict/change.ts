@@ -35,6 +35,7 @@ const MISS: readonly Change[] = [
 export const changeOfOneMeasure = (chance: Chance): Section =>
   sectionOf(ONE_MEASURE, chance, 'One measure changes: how often and how soon that is found', [
     'In percent of evenings; throws of B needed in the middle one of those that found it. `raw` and `shrunken` are the mean difference shown at that moment, in SD: the raw one exaggerates.',
+    'Over four days the throws of both are shared out evenly, so the first ten of B come when A has but a few.',
   ]);
 
 /** The throws move towards the zone: what of that the miss sees. */
