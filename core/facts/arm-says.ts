@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { idSchema } from './vocabulary.ts';
+import { effortSchema, idSchema, stageSchema } from './vocabulary.ts';
 
 /** What is said about the athlete's arm and comfort, on Bench by the coach or on Glance by the athlete. */
 const fromSchema = z.enum(['bench', 'glance']);
@@ -28,6 +28,24 @@ export const comfortSaidSchema = z.strictObject({
   comfortable: z.boolean().describe('Whether the present grip is comfortable in the present stage, as the athlete says.'),
 });
 
+const daySchema = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+const reportSchema = z.strictObject({ atMs: z.int(), day: daySchema, from: fromSchema, said: armReportedSchema.shape.said, areas: areasSchema });
+
+/**
+ * What other mounds know of an athlete's arm, told by the server: before a session opens (`session` null), and to an open
+ * session when something is said elsewhere. So a mound's log stands alone, and pain is known wherever the athlete throws.
+ */
+export const armElsewhereSchema = z.strictObject({
+  kind: z.literal('arm-elsewhere'),
+  athlete: idSchema,
+  session: idSchema.nullable(),
+  days: z.array(z.strictObject({ day: daySchema, throws: z.array(z.strictObject({ stage: stageSchema, effort: effortSchema, count: z.int().min(1) })) })),
+  pain: reportSchema.nullable(),
+  soreness: reportSchema.nullable(),
+  answeredAtMs: z.int().nullable().describe('When pain was last answered for.'),
+});
+
+export type ArmElsewhere = z.infer<typeof armElsewhereSchema>;
 export type ArmSaid = z.infer<typeof armReportedSchema>['said'];
 export type ArmArea = z.infer<typeof areasSchema>[number];
 export type PainAnswer = z.infer<typeof painAnsweredSchema>['answer'];

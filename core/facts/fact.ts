@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { armElsewhereSchema } from './arm-says.ts';
 import { coachSaysSchema } from './coach.ts';
 import { helloSchema, throwBodySchema } from './frames.ts';
 import { idSchema } from './vocabulary.ts';
@@ -22,7 +23,7 @@ const deviceSaysSchema = z.discriminatedUnion('kind', [
   }),
 ]);
 
-const saidSchema = z.union([deviceSaysSchema, coachSaysSchema]);
+const saidSchema = z.union([deviceSaysSchema, coachSaysSchema, armElsewhereSchema]);
 
 export type Source = z.infer<typeof sourceSchema>;
 export type DeviceSays = z.infer<typeof deviceSaysSchema>;
@@ -35,7 +36,7 @@ export interface Fact {
   readonly mound: string;
   /** Milliseconds since 1970 on the server's clock when the fact arrived. */
   readonly atMs: number;
-  /** `device:<id>`, `coach` or `athlete`. */
+  /** `device:<id>`, `coach`, `athlete` or `server`. */
   readonly by: string;
   readonly version: number;
   readonly said: Said;

@@ -1,3 +1,4 @@
+import type { ArmElsewhere } from '../facts/arm-says.ts';
 import type { CoachSays } from '../facts/coach.ts';
 import type { DeviceSays, Fact } from '../facts/fact.ts';
 import { earlierBaselines } from './fastballs.ts';
@@ -5,7 +6,7 @@ import { throwsOf, type Ledger, type SessionEntry, type Tags, type ThrowEntry } 
 import { dayIn } from './local-day.ts';
 import { NO_PLANS, plannedAfter, plannedAtOpening, plansAfter, type PlanSays } from './planned.ts';
 import { daysBefore } from './throwing-days.ts';
-import { NOTHING_BROUGHT, toldAfter, toldAtOpening, type ToldSays } from './told.ts';
+import { armTogether, NOTHING_BROUGHT, toldAfter, toldAtOpening, type ToldSays } from './told.ts';
 import { sharesOf } from './work.ts';
 
 /** The next state of a mound after one fact. Pure: going back means folding again from the start. */
@@ -22,6 +23,7 @@ export function foldFact(ledger: Ledger, fact: Fact): Ledger {
     case 'throws-excluded': return retag(next, said, (tags) => ({ ...tags, excluded: said.reason }));
     case 'throws-restored': return retag(next, said, (tags) => ({ ...tags, excluded: null }));
     case 'air-set': return { ...next, air: { atMs: fact.atMs, air: said.air } };
+    case 'arm-elsewhere': return elsewhere(next, said);
     case 'arm-reported':
     case 'pain-answered':
     case 'comfort-said':
@@ -98,7 +100,7 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     notes: [],
     earlier: earlierBaselines(ledger, athlete.id),
     renewals: [],
-    told: toldAtOpening(daysBefore(ledger, athlete.id, dayIn(timeZone, fact.atMs)), known?.arm ?? NOTHING_BROUGHT),
+    told: toldAtOpening(daysBefore(ledger, athlete.id, dayIn(timeZone, fact.atMs)), armTogether(known?.arm ?? NOTHING_BROUGHT, ledger.elsewhere[athlete.id] ?? NOTHING_BROUGHT)),
     planned: plannedAtOpening(known?.plans ?? NO_PLANS),
   };
   return {
@@ -148,11 +150,26 @@ function told(ledger: Ledger, fact: Fact, said: ToldSays): Ledger {
   const athlete = session === undefined ? undefined : ledger.athletes[session.athlete.id];
   if (session === undefined || athlete === undefined) return ledger;
   const after = toldAfter(session, fact, said);
-  const { pain, soreness } = after;
+  const { pain, soreness, answeredAtMs } = after;
   return {
     ...ledger,
     sessions: { ...ledger.sessions, [session.id]: { ...session, told: after } },
-    athletes: { ...ledger.athletes, [session.athlete.id]: { ...athlete, arm: { ...athlete.arm, pain, soreness } } },
+    athletes: { ...ledger.athletes, [session.athlete.id]: { ...athlete, arm: { ...athlete.arm, pain, soreness, answeredAtMs } } },
+  };
+}
+
+/** Told by the server: it holds for the athlete's next session here, and at once for the session named. */
+function elsewhere(ledger: Ledger, said: ArmElsewhere): Ledger {
+  const { athlete: id, days, pain, soreness, answeredAtMs } = said;
+  const next: Ledger = { ...ledger, elsewhere: { ...ledger.elsewhere, [id]: { days, pain, soreness, answeredAtMs } } };
+  const session = said.session === null ? undefined : ledger.sessions[said.session];
+  const athlete = ledger.athletes[id];
+  if (session === undefined || athlete === undefined) return next;
+  const standing = armTogether(session.told, said);
+  return {
+    ...next,
+    sessions: { ...ledger.sessions, [session.id]: { ...session, told: { ...session.told, ...standing } } },
+    athletes: { ...ledger.athletes, [id]: { ...athlete, arm: { ...athlete.arm, ...standing } } },
   };
 }
 

@@ -97,10 +97,12 @@ export interface Ledger {
   readonly athletes: Readonly<Record<string, AthleteEntry>>;
   readonly source: { readonly device: string; readonly sight: Source['sight']; readonly axis: Source['axis'] } | null;
   readonly air: { readonly atMs: number; readonly air: MoundAir } | null;
+  /** What other mounds know of an athlete's arm, by athlete. */
+  readonly elsewhere: Readonly<Record<string, ArmBrought>>;
 }
 
 export function emptyLedger(mound: string): Ledger {
-  return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], sessions: {}, throws: {}, athletes: {}, source: null, air: null };
+  return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], sessions: {}, throws: {}, athletes: {}, source: null, air: null, elsewhere: {} };
 }
 
 /** Throws of a session in the order of the log. */

@@ -15,10 +15,15 @@ export function daysOf(tags: readonly Tags[]): ThrowingDay[] {
   return [...days].sort(([a], [b]) => (a < b ? -1 : 1)).map(([day, kinds]) => ({ day, throws: [...kinds.values()] }));
 }
 
-/** The athlete's days that today can still ask about, from every session on this mound and from what the ledger only remembers. */
+/** The athlete's days that today can still ask about, from this mound and from what was told of others. */
 export function daysBefore(ledger: Ledger, athlete: string, today: IsoDay): ThrowingDay[] {
+  return recentDays([...daysHere(ledger, athlete), ...(ledger.elsewhere[athlete]?.days ?? [])], today);
+}
+
+/** The athlete's days on this mound. */
+export function daysHere(ledger: Ledger, athlete: string): ThrowingDay[] {
   const own = Object.values(ledger.throws).filter(({ session }) => session !== null && ledger.sessions[session]?.athlete.id === athlete);
-  return recentDays([...(ledger.athletes[athlete]?.arm.days ?? []), ...daysOf(tagsOf(own))], today);
+  return [...(ledger.athletes[athlete]?.arm.days ?? []), ...daysOf(tagsOf(own))];
 }
 
 /** What throws say about the days of whoever has them. */

@@ -11,8 +11,27 @@ export interface ArmBrought {
   readonly days: readonly ThrowingDay[];
   readonly pain: ArmReport | null;
   readonly soreness: ArmReport | null;
+  /** When pain was last answered for. */
+  readonly answeredAtMs: number | null;
 }
-export const NOTHING_BROUGHT: ArmBrought = { days: [], pain: null, soreness: null };
+export const NOTHING_BROUGHT: ArmBrought = { days: [], pain: null, soreness: null, answeredAtMs: null };
+
+type ArmStanding = Pick<ArmBrought, 'pain' | 'soreness' | 'answeredAtMs'>;
+
+/** What stands when two mounds have heard of one arm: the later report, unless pain was answered for after it. */
+export function armTogether(here: ArmStanding, elsewhere: ArmStanding): ArmStanding {
+  const answeredAtMs = later(here.answeredAtMs, elsewhere.answeredAtMs);
+  const pain = laterReport(here.pain, elsewhere.pain);
+  return { pain: pain !== null && pain.atMs > (answeredAtMs ?? -Infinity) ? pain : null, soreness: laterReport(here.soreness, elsewhere.soreness), answeredAtMs };
+}
+
+function later(a: number | null, b: number | null): number | null {
+  return a === null || b === null ? (a ?? b) : Math.max(a, b);
+}
+
+function laterReport(a: ArmReport | null, b: ArmReport | null): ArmReport | null {
+  return a === null || b === null ? (a ?? b) : a.atMs >= b.atMs ? a : b;
+}
 
 /** What coach and athlete have told about arm, comfort and feedback in one session. */
 export interface Told {
@@ -20,6 +39,7 @@ export interface Told {
   readonly before: readonly ThrowingDay[];
   readonly pain: ArmReport | null;
   readonly soreness: ArmReport | null;
+  readonly answeredAtMs: number | null;
   readonly lastReport: { readonly report: ArmReport; readonly place: number } | null;
   readonly lastAnswer: ArmAnswer | null;
   readonly comfort: readonly { readonly stage: Stage; readonly trial: string | null; readonly comfortable: boolean; readonly atMs: number }[];
@@ -30,8 +50,9 @@ export interface Told {
 
 export type ToldSays = Extract<CoachSays, { kind: 'arm-reported' | 'pain-answered' | 'comfort-said' | 'feedback-set' | 'throw-guessed' }>;
 
-export function toldAtOpening(before: readonly ThrowingDay[], { pain, soreness }: ArmBrought): Told {
-  return { before, pain, soreness, lastReport: null, lastAnswer: null, comfort: [], feedback: { mode: { kind: 'every-throw' }, askFirst: false, sincePlace: 0 }, guesses: {} };
+export function toldAtOpening(before: readonly ThrowingDay[], standing: ArmStanding): Told {
+  const { pain, soreness, answeredAtMs } = standing;
+  return { before, pain, soreness, answeredAtMs, lastReport: null, lastAnswer: null, comfort: [], feedback: { mode: { kind: 'every-throw' }, askFirst: false, sincePlace: 0 }, guesses: {} };
 }
 
 /** What of a session the statements refer to. */
@@ -45,7 +66,7 @@ interface Present {
 export function toldAfter({ told, timeZone, stage, trial }: Present, fact: Fact, said: ToldSays): Told {
   switch (said.kind) {
     case 'arm-reported': return reported(told, fact.place, { atMs: fact.atMs, day: dayIn(timeZone, fact.atMs), from: said.from, said: said.said, areas: said.areas });
-    case 'pain-answered': return { ...told, pain: null, lastAnswer: { atMs: fact.atMs, answer: said.answer, words: said.words } };
+    case 'pain-answered': return { ...told, pain: null, answeredAtMs: fact.atMs, lastAnswer: { atMs: fact.atMs, answer: said.answer, words: said.words } };
     case 'comfort-said': return { ...told, comfort: [...told.comfort, { stage, trial, comfortable: said.comfortable, atMs: fact.atMs }] };
     case 'feedback-set': return { ...told, feedback: { mode: said.mode, askFirst: said.askFirst, sincePlace: fact.place } };
     case 'throw-guessed': return { ...told, guesses: { ...told.guesses, [said.place]: { went: said.went, moved: said.moved } } };

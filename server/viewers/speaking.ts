@@ -5,6 +5,7 @@ import { notTheirs } from '../access/may-say.ts';
 import { complaint } from '../complaint.ts';
 import type { Ledgers } from '../ledgers.ts';
 import type { FactLog } from '../log/fact-log.ts';
+import { toldAfter, toldBefore } from './other-mounds.ts';
 
 /**
  * Takes what coaches and athletes say, one statement after the other: each is judged by a state that holds the one before, so two
@@ -17,13 +18,23 @@ export function takeStatements(log: FactLog, ledgers: Ledgers): (speaker: Speake
     const said = saySchema.safeParse(value);
     if (!said.success) return refused({ code: 'malformed', ...complaint(said.error) });
     const { request, mound, says } = said.data;
-    if (!log.knowsRequest(request)) {
+    const again = log.knowsRequest(request);
+    if (!again) {
       const objected = notTheirs(speaker, says) ?? elsewhere(mound, says) ?? objection(ledgers.of(mound), says);
       if (objected !== null) return refused({ ...objected, path: `says.${objected.path}` });
     }
+    const before = again ? null : toldBefore(ledgers.all(), mound, says);
+    if (before !== null) {
+      // A session that opens without knowing of pain elsewhere would advise throws: rather no session.
+      const told = await log.append({ ...before, by: 'server' });
+      if (told.kind === 'failed') return refused({ code: 'storage-failed', path: '', sentence: told.sentence });
+    }
     const reply = await log.append({ mound, by: speaker, said: says, request });
     switch (reply.kind) {
-      case 'stored': return { kind: 'stored', place: reply.place };
+      case 'stored': {
+        for (const telling of again ? [] : toldAfter(ledgers.all(), mound, says)) await log.append({ ...telling, by: 'server' });
+        return { kind: 'stored', place: reply.place };
+      }
       case 'failed': return refused({ code: 'storage-failed', path: '', sentence: reply.sentence });
       case 'conflict': return refused(reply);
     }

@@ -1,3 +1,4 @@
+import type { ArmElsewhere } from '../../../core/facts/arm-says.ts';
 import type { CoachSays } from '../../../core/facts/coach.ts';
 import type { Fact, Said, Source } from '../../../core/facts/fact.ts';
 import type { ThrowBody } from '../../../core/facts/frames.ts';
@@ -13,6 +14,11 @@ export class Story {
 
   say(says: CoachSays): this {
     return this.add(says, 'coach');
+  }
+
+  /** What the server tells this mound of others. */
+  hear(said: ArmElsewhere): this {
+    return this.add(said, 'server');
   }
 
   open(session: string, athlete: string, hand: 'right' | 'left' = 'right'): this {

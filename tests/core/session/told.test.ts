@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { ArmElsewhere } from '../../../core/facts/arm-says.ts';
 import { coachSaysSchema, type CoachSays } from '../../../core/facts/coach.ts';
 import type { FeedbackMode } from '../../../core/facts/feedback-says.ts';
 import { objection } from '../../../core/session/admit.ts';
@@ -80,6 +81,36 @@ describe('the arm on one mound', () => {
     expect(objection(story.ledger(), pain('s1'))).toBeNull();
     expect(objection(story.ledger(), answer)).toMatchObject({ code: 'no-pain-reported' });
     expect(objection(story.say(pain('s1')).ledger(), answer)).toBeNull();
+  });
+});
+
+describe('what other mounds know of an arm', () => {
+  const report = (atMs: number): NonNullable<ArmElsewhere['pain']> => ({ atMs, day: '2026-09-20', from: 'glance', said: 'pain', areas: ['elbow'] });
+  const told = (more: Partial<ArmElsewhere> = {}): ArmElsewhere => ({ kind: 'arm-elsewhere', athlete: 'ada', session: null, days: [], pain: null, soreness: null, answeredAtMs: null, ...more });
+
+  it('counts in the session that opens after it, and in its recording', () => {
+    const story = new Story().hear(told({ pain: report(5), days: [{ day: '2026-09-20', throws: [{ stage: 'mound', effort: 'full', count: 40 }] }] })).open('s1', 'ada');
+    expect(sessionOf(story).armCare).toMatchObject({ kind: 'pain-reported', report: { areas: ['elbow'] } });
+    const slice = sliceOf(story.facts, 's1')!;
+    expect(moundView(slice.facts.reduce(foldFact, slice.carry), 's1').session!.armCare).toEqual(sessionOf(story).armCare);
+  });
+
+  it('asks for rest after a day on another mound', () => {
+    const days = [{ day: '2026-09-20', throws: [{ stage: 'mound', effort: 'full', count: 40 } as const] }];
+    expect(sessionOf(new Story().hear(told({ days })).open('s1', 'ada')).armCare).toMatchObject({ kind: 'rest-due', until: { day: '2026-09-22' } });
+  });
+
+  it('lets pain stand unless it was answered for afterwards, whichever mound heard of either', () => {
+    const here = () => new Story().open('s1', 'ada').say(pain('s1'));
+    const at = here().facts[1]!.atMs;
+    const after = (more: Partial<ArmElsewhere>) => sessionOf(here().hear(told({ session: 's1', ...more }))).armCare.kind;
+    expect(after({ answeredAtMs: at - 1 })).toBe('pain-reported');
+    expect(after({ answeredAtMs: at + 1 })).toBe('under');
+    expect(after({ answeredAtMs: at + 1, pain: report(at + 2) })).toBe('pain-reported');
+  });
+
+  it('is nothing that a coach or an athlete could say', () => {
+    expect(coachSaysSchema.safeParse(told()).success).toBe(false);
   });
 });
 
