@@ -22,11 +22,15 @@ function daysOn(ledger: Ledger, athlete: string): ThrowingDay[] {
   return daysOf(tagsOf(own));
 }
 
-/** An athlete may have said something on two mounds; the later one is the one that stands. */
+/**
+ * An athlete may have said something on two mounds: the later one stands, unless pain was answered for after it, on
+ * whichever mound. The mound named is one that knows of it, which another may have told.
+ */
 function newest(ledgers: readonly Ledger[], athlete: string, what: 'pain' | 'soreness'): AthleteDays['pain'] {
+  const answeredAtMs = what === 'soreness' ? -Infinity : Math.max(...ledgers.map(({ athletes }) => athletes[athlete]?.arm.answeredAtMs ?? -Infinity));
   const said = ledgers.flatMap(({ mound, athletes }) => {
     const report: ArmReport | null = athletes[athlete]?.arm[what] ?? null;
-    return report === null ? [] : [{ mound, report }];
+    return report === null || report.atMs <= answeredAtMs ? [] : [{ mound, report }];
   });
   return said.sort((a, b) => a.report.atMs - b.report.atMs).at(-1) ?? null;
 }

@@ -51,6 +51,20 @@ test('pain that was reported at one mound stands at all of them until it is answ
   expect((await get<AthleteDays>(server, '/api/athletes/ana-1/days')).pain).toBeNull();
 });
 
+test('pain of a closed session that was answered for on another mound stands no more', async () => {
+  const clock = handClock();
+  const server = await serverForTest({ clock });
+  const screen = new ScreenClient(server);
+  await say(screen, 'south-2', opened('s-1'), 's1');
+  await say(screen, 'south-2', { kind: 'arm-reported', session: 's-1', from: 'bench', said: 'pain', areas: [] }, 's2');
+  await say(screen, 'south-2', { kind: 'session-closed', session: 's-1' }, 's3');
+  clock.advance(DAY_MS);
+  await say(screen, 'north-1', opened('n-1'), 'n1');
+  expect((await get<AthleteDays>(server, '/api/athletes/ana-1/days')).pain).not.toBeNull();
+  await say(screen, 'north-1', { kind: 'pain-answered', session: 'n-1', answer: 'professional-looked', words: 'Dr. Amari looked' }, 'n2');
+  expect((await get<AthleteDays>(server, '/api/athletes/ana-1/days')).pain).toBeNull();
+});
+
 test('of somebody whom no mound knows there are no days, and the answer says so', async () => {
   const server = await serverForTest();
   const response = await fetch(`${server.address}/api/athletes/nobody/days`);
