@@ -59,9 +59,19 @@ function said(evidence: readonly BodyEvidence[]): HonestArm['kind'] {
 
 function evidenceOf(rules: readonly Rule[], { changeups, fastballs }: HonestArmInput, sharedBy: number): BodyEvidence[] {
   return rules.flatMap((rule) => {
-    const of = (thrown: readonly BodyReadings[]): number[] => thrown.map((one) => one[rule.measure]).filter((value) => value !== null);
+    const of = (thrown: readonly BodyReadings[]): number[] => known(thrown, rule.measure);
     return held(rule.measure, of(fastballs), of(changeups), rule, ALPHA / sharedBy);
   });
+}
+
+/** A loop, because it runs over every throw of a session after every throw. */
+function known(thrown: readonly BodyReadings[], measure: BodyMeasure): number[] {
+  const values: number[] = [];
+  for (const one of thrown) {
+    const value = one[measure];
+    if (value !== null) values.push(value);
+  }
+  return values;
 }
 
 /** The first five fastballs against those after them: a fastball that sinks takes the separation with it. */

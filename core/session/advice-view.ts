@@ -10,7 +10,7 @@ import { STAGE_HAS_PLATE } from '../facts/vocabulary.ts';
 import { anytimeShareLowerBound } from '../statistics/share-lower-bound.ts';
 import { bodyReadings } from './body-readings.ts';
 import { comfortView } from './coaching-view.ts';
-import type { SessionEntry, ThrowEntry } from './ledger.ts';
+import type { Ledger, SessionEntry } from './ledger.ts';
 import { nextComparison } from './planned.ts';
 import { workOf } from './work.ts';
 
@@ -36,9 +36,8 @@ export function progressView(session: SessionEntry, worked: readonly ThrowView[]
 }
 
 /** Of the present stage: what is worked on against the fastballs. */
-export function honestArmView(worked: readonly ThrowView[], current: readonly ThrowView[], entries: readonly ThrowEntry[]): HonestArm {
-  const byPlace = new Map(entries.map((entry) => [entry.place, entry]));
-  const readings = (throws: readonly ThrowView[]) => sound(throws).map((thrown) => bodyReadings(byPlace.get(thrown.place)!, thrown));
+export function honestArmView(worked: readonly ThrowView[], current: readonly ThrowView[], entries: Ledger['throws']): HonestArm {
+  const readings = (throws: readonly ThrowView[]) => sound(throws).map((thrown) => bodyReadings(entries[thrown.place]!, thrown));
   const fastballs = current.filter(({ fastball }) => fastball);
   return honestArm({ changeups: readings(worked), fastballs: readings(fastballs), fastballSpeedsMps: speeds(fastballs) });
 }

@@ -67,7 +67,7 @@ function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionVie
       armTalk: armTalkView(entry.told, entries),
       comfort: comfortView(entry),
       progress: progressView(entry, worked, care),
-      honestArm: honestArmView(worked, current, entries),
+      honestArm: honestArmView(worked, current, ledger.throws),
       fatigue: fatigueView(current),
       comparisons: comparisonsView(entry, throws, care),
       plannedThrows: entry.planned.throws,
