@@ -1,5 +1,5 @@
 import type { ConstantAcceleration } from './constant-acceleration.ts';
-import { measureDistances, residualsFor } from './misreads.ts';
+import { measureDistances, type Residuals } from './misreads.ts';
 import type { Columns } from './path-samples.ts';
 
 const softRounds = 4;
@@ -7,11 +7,10 @@ const asFarAsSoft = 9; // squared: a sample three deviations off counts half
 
 /**
  * Constant acceleration through the samples with soft (Cauchy) weights, so that gross misreads cannot drag it: where the fit
- * of the equations of motion starts. The path's t = 0 is the mean time of the samples. Null where the times do not carry a parabola.
+ * of the equations of motion starts. The path's t = 0 is the mean time of the samples. Overwrites `residuals`. Null where the times do not carry a parabola.
  */
-export function firstGuess(columns: Columns): ConstantAcceleration | null {
+export function firstGuess(columns: Columns, residuals: Residuals): ConstantAcceleration | null {
   const weights = new Float64Array(columns.count).fill(1);
-  const residuals = residualsFor(columns.count);
   for (let round = 1; ; round += 1) {
     const fit = parabola(columns, weights);
     if (fit === null || round === softRounds) return fit;

@@ -1,5 +1,5 @@
 import { followedFlight, unknownCount } from './followed-flight.ts';
-import { measureDistances, residualsFor } from './misreads.ts';
+import { measureDistances, type Residuals } from './misreads.ts';
 import { factor, inverseOf, solveFactored } from './normal-equations.ts';
 import type { Columns } from './path-samples.ts';
 import type { VariedMotion } from './varied-motion.ts';
@@ -26,19 +26,18 @@ export const mostRejectedShare = 0.3;
 const mostRounds = 25;
 /** After this many rounds a sample on the edge of the cut stays where it is, and so do the weights of the axes. */
 const roundsOfWeighing = 8;
-/** The next step, squared, in standard errors of the unknowns: a ten-thousandth of a standard error, and the step after it is its square. */
-const closeEnough = 1e-8;
+/** The last step taken, squared, in standard errors: a hundredth of one, and what is left after it is a thousand times less (measured in tests/core/flight). */
+const closeEnough = 1e-4;
 /** No instrument places a ball finer; samples without noise are fitted, and their errors told, as if they had so much. */
 const finestNoiseM = 1e-4;
 const perAxis = 3; // unknowns that one axis pays for: place, velocity and one force
 
 /**
- * Gauss–Newton on the equations of motion from a first guess of the unknowns, which it overwrites. Each round cuts misreads
+ * Gauss–Newton on the equations of motion from a first guess of the unknowns, which it overwrites like `residuals`. Each round cuts misreads
  * until the cut has settled, weighs each axis by its own noise and takes a whole step; it ends when the step is far below the errors.
  */
-export function fitMotion(columns: Columns, varied: VariedMotion, unknowns: Float64Array): MotionFit | NoMotionFit {
+export function fitMotion(columns: Columns, varied: VariedMotion, unknowns: Float64Array, residuals: Residuals): MotionFit | NoMotionFit {
   const flight = followedFlight(columns, varied);
-  const residuals = residualsFor(columns.count);
   const kept = new Uint8Array(columns.count);
   const normal = new Float64Array(unknownCount * unknownCount);
   const pull = new Float64Array(unknownCount);

@@ -33,15 +33,25 @@ export function followedFlight({ times, places, count }: Columns, { motion, unkn
   const back = Math.max(1, Math.ceil(-firstS / followStepS));
   const last = back + Math.max(1, Math.ceil(lastS / followStepS));
   const nodes = new Float64Array((last + 1) * size);
-  const rows = Array.from({ length: last + 1 }, (_, at) => nodes.subarray(at * size, (at + 1) * size));
+  const start = new Float64Array(size);
+  const now = new Float64Array(size);
   const { before, cubic } = placedOnGrid(times, back, last);
   const slopes = new Float64Array(columns);
 
+  const walk = (stepS: number, towards: number): void => {
+    now.set(start);
+    for (let node = back; node !== towards; ) {
+      step(0, stepS, now, now);
+      node += stepS > 0 ? 1 : -1;
+      nodes.set(now, node * size);
+    }
+  };
   const follow = (unknowns: Float64Array): void => {
-    startVaried(unknowns.subarray(0, 3), unknowns.subarray(3, 6), rows[back]!);
-    forces.set(unknowns.subarray(6));
-    for (let at = back; at < last; at += 1) step(0, followStepS, rows[at]!, rows[at + 1]!);
-    for (let at = back; at > 0; at -= 1) step(0, -followStepS, rows[at]!, rows[at - 1]!);
+    for (let i = 0; i < 3; i += 1) forces[i] = unknowns[6 + i]!;
+    startVaried(unknowns, start);
+    nodes.set(start, back * size);
+    walk(followStepS, last);
+    walk(-followStepS, 0);
   };
   const at = (sample: number, offset: number): number => {
     const from = before[sample]! + offset;
@@ -56,16 +66,23 @@ export function followedFlight({ times, places, count }: Columns, { motion, unkn
     }
   };
   const addSample = (sample: number, axis: number, weight: number, weighed: number, normal: Float64Array, pull: Float64Array): void => {
+    const a = cubic[4 * sample]!;
+    const b = cubic[4 * sample + 1]!;
+    const c = cubic[4 * sample + 2]!;
+    const d = cubic[4 * sample + 3]!;
+    let from = before[sample]! + 6 + axis;
     normal[axis * all + axis] = normal[axis * all + axis]! + weight;
     pull[axis] = pull[axis]! + weighed;
     for (let row = 0; row < columns; row += 1) {
-      const slope = at(sample, 6 + 6 * row + axis);
+      const slope = a * nodes[from]! + b * nodes[from + 3]! + c * nodes[from + size]! + d * nodes[from + size + 3]!;
       const start = (3 + row) * all;
+      const heavy = weight * slope;
+      from += 6;
       slopes[row] = slope;
       pull[3 + row] = pull[3 + row]! + weighed * slope;
-      normal[start + axis] = normal[start + axis]! + weight * slope;
+      normal[start + axis] = normal[start + axis]! + heavy;
       for (let column = 0; column <= row; column += 1) {
-        normal[start + 3 + column] = normal[start + 3 + column]! + weight * slope * slopes[column]!;
+        normal[start + 3 + column] = normal[start + 3 + column]! + heavy * slopes[column]!;
       }
     }
   };

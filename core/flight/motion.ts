@@ -35,6 +35,7 @@ export function equationsOfMotion(spinRadps: Vector, forces: Forces): Derivative
   const gravity = forces.gravityMps2 ?? standardGravityMps2;
   const seamX = forces.seamCoefficient?.x ?? 0;
   const seamZ = forces.seamCoefficient?.z ?? 0;
+  const pushed = seamX !== 0 || seamZ !== 0;
   const decayPerM = forces.spinDecayLengthM === undefined ? 0 : 1 / forces.spinDecayLengthM;
   const { radiusM } = ball; // read once: the equations run 80 times a flight
   const totalRpm = Math.hypot(wx, wy, wz) * rpmPerRadps;
@@ -53,13 +54,17 @@ export function equationsOfMotion(spinRadps: Vector, forces: Forces): Derivative
     const cross = Math.sqrt(mx * mx + my * my + mz * mz);
     const spinParameter = cross > 0 ? (radiusM * left * cross) / (speed * speed) : 0;
     const lift = cross > 0 ? (k * law.liftCoefficient(spinParameter) * speed * speed) / cross : 0;
-    const seamAlong = k * (seamX * vx + seamZ * vz); // × |v|, so that a ball at rest needs no division
-    const push = k * speed * speed;
     rate[0] = state[3]!;
     rate[1] = state[4]!;
     rate[2] = state[5]!;
-    rate[3] = -drag * vx + lift * mx + push * seamX - seamAlong * vx;
-    rate[4] = -drag * vy + lift * my - seamAlong * vy;
-    rate[5] = -gravity - drag * vz + lift * mz + push * seamZ - seamAlong * vz;
+    rate[3] = -drag * vx + lift * mx;
+    rate[4] = -drag * vy + lift * my;
+    rate[5] = -gravity - drag * vz + lift * mz;
+    if (!pushed) return;
+    const push = k * speed * speed;
+    const seamAlong = k * (seamX * vx + seamZ * vz); // × |v|, so that a ball at rest needs no division
+    rate[3] += push * seamX - seamAlong * vx;
+    rate[4] -= seamAlong * vy;
+    rate[5] += push * seamZ - seamAlong * vz;
   };
 }

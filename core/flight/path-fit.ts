@@ -8,6 +8,7 @@ import { fitMotion, mostRejectedShare, type MotionFit, type NoMotionFit } from '
 import { gradientOf, liftOf, pushAcross, spinOf, unknownsOf } from './fitted-forces.ts';
 import type { FittedPath, PathProblem } from './fitted-path.ts';
 import { flyPitch, type Flight } from './fly.ts';
+import { residualsFor } from './misreads.ts';
 import { equationsOfMotion, type Forces } from './motion.ts';
 import { breaksAndErrors } from './path-errors.ts';
 import { columnsOf, spanOf, type Columns, type PathSample } from './path-samples.ts';
@@ -59,7 +60,8 @@ export function fitPath(samples: readonly PathSample[], options: PathFitOptions 
   if (lastS - firstS > longestS) {
     return problem('impossible', `The times of the path lie more than ${longestS} s apart; send seconds.`);
   }
-  const guess = firstGuess(columns);
+  const residuals = residualsFor(columns.count);
+  const guess = firstGuess(columns, residuals);
   if (guess === null) return problem('impossible', 'The samples of the path do not spread over time, so no speed can be had from them.');
   const speed = norm(guess.velocityMps);
   if (!(speed >= speedRangeMps[0] && speed <= speedRangeMps[1])) {
@@ -72,7 +74,7 @@ export function fitPath(samples: readonly PathSample[], options: PathFitOptions 
     push: pushAcross(guess.velocityMps, options.alongSpinRadps ?? 0, options.measuredSpinRadps),
   };
   const varied = variedMotion(forces);
-  const fit = fitMotion(columns, varied, unknownsOf(guess, forces));
+  const fit = fitMotion(columns, varied, unknownsOf(guess, forces), residuals);
   if (fit.kind !== 'fit') return noFlight(fit, samples.length);
   const [fromYM, toYM] = [options.fromYM ?? earliestYM(samples, fit.kept), options.toYM ?? plate.frontYM];
   const release = crossingOf(varied, fit.unknowns, fromYM);

@@ -24,7 +24,7 @@ export function crossingOf({ motion, unknowns: forces }: VariedMotion, unknowns:
   const from = new Float64Array(variedSize);
   const to = new Float64Array(variedSize);
   forces.set(unknowns.subarray(6));
-  startVaried(unknowns.subarray(0, 3), unknowns.subarray(3, 6), from);
+  startVaried(unknowns, from);
   const side = Math.sign(from[1]! - planeYM);
   const aheadS = stepS * (side * from[4]! < 0 ? 1 : -1);
   let timeS = 0;

@@ -26,131 +26,195 @@ export interface VariedMotion {
   readonly unknowns: Float64Array;
 }
 
-/** Below this a ball counts as spinning this fast: lift over spin parameter has a limit there, 0/0 has none. */
-const leastSpinParameter = 1e-7;
-const slopeStep = 1e-4;
-
 /**
  * The equations of motion of `equationsOfMotion` together with their variational equations: d/dt ∂v/∂θ = (∂a/∂v)·∂v/∂θ + ∂a/∂θ
  * with the derivatives of the acceleration written out; only the slope of the lift law is a central difference, so that any law fits in.
- * Lift is K·R·G·(ω×v) with G = C_L/S, which has no seam where the spin goes through zero.
+ * Forces add up in `rate` and their derivatives by the velocity in a matrix, one force after the other. Spin does not decay.
  */
-export function variedMotion({ airDensityKgM3, windMps, law, push }: VariedForces): VariedMotion {
+export function variedMotion({ airDensityKgM3, windMps: [windX, windY, windZ], law, push }: VariedForces): VariedMotion {
   const k = aerodynamicConstantPerM(airDensityKgM3);
-  const [windX, windY, windZ] = windMps;
-  const spins = push.kind === 'spin';
-  const [baseX, baseY, baseZ] = spins ? push.along : push.spin;
-  const [e1x, e1y, e1z] = spins ? push.first : [0, 0, 0];
-  const [e2x, e2y, e2z] = spins ? push.second : [0, 0, 0];
+  const gravity = standardGravityMps2; // read once, like the constants of the parts below: they run 200 times a fit
   const unknowns = new Float64Array(3);
-  const { radiusM } = ball; // read once, like gravity: the equations run 200 times a fit
-  const gravity = standardGravityMps2;
+  const air = new Float64Array(3);
+  const matrix = new Float64Array(9);
+  const drag = dragPart(k, unknowns);
+  const magnus = magnusPart(k, law, push, unknowns);
+  const seam = push.kind === 'seam' ? seamPart(k, unknowns) : null;
 
   const motion: Derivative = (_, state, rate) => {
-    const q1 = unknowns[1]!;
-    const q2 = unknowns[2]!;
-    const ux = state[3]! - windX;
-    const uy = state[4]! - windY;
-    const uz = state[5]! - windZ;
-    const square = ux * ux + uy * uy + uz * uz;
-    const speed = Math.sqrt(square);
-    const wx = baseX + q1 * e1x + q2 * e2x;
-    const wy = baseY + q1 * e1y + q2 * e2y;
-    const wz = baseZ + q1 * e1z + q2 * e2z;
-    const mx = wy * uz - wz * uy;
-    const my = wz * ux - wx * uz;
-    const mz = wx * uy - wy * ux;
-    const cross = Math.sqrt(mx * mx + my * my + mz * mz);
-    const perCross = cross > 0 ? 1 / cross : 0;
-
-    const s = Math.max(leastSpinParameter, (radiusM * cross) / square);
-    const d = slopeStep * s;
-    const lift = law.liftCoefficient(s);
-    const slope = (law.liftCoefficient(s + d) - law.liftCoefficient(s - d)) / (2 * d);
-    const g = (k * radiusM * lift) / s;
-    const bend = (k * radiusM * (slope - lift / s)) / s;
-
-    // ∂S/∂v = R/|v|²·((m×ω)/|m| − 2|m|·v/|v|²), times the bend of the law
-    const perSquare = (bend * radiusM) / square;
-    const fade = (2 * cross) / square;
-    const sx = perSquare * ((my * wz - mz * wy) * perCross - fade * ux);
-    const sy = perSquare * ((mz * wx - mx * wz) * perCross - fade * uy);
-    const sz = perSquare * ((mx * wy - my * wx) * perCross - fade * uz);
-
-    const drag = k * unknowns[0]! * speed;
-    const stretch = (k * unknowns[0]!) / speed;
-    const cx = spins ? 0 : k * q1;
-    const cz = spins ? 0 : k * q2;
-    const along = cx * ux + cz * uz;
-
+    air[0] = state[3]! - windX;
+    air[1] = state[4]! - windY;
+    air[2] = state[5]! - windZ;
     rate[0] = state[3]!;
     rate[1] = state[4]!;
     rate[2] = state[5]!;
-    rate[3] = -drag * ux + g * mx + square * cx - along * ux;
-    rate[4] = -drag * uy + g * my - along * uy;
-    rate[5] = -gravity - drag * uz + g * mz + square * cz - along * uz;
-
-    // ∂a/∂v
-    const axx = -drag - stretch * ux * ux + mx * sx + 2 * ux * cx - cx * ux - along;
-    const axy = -stretch * ux * uy - g * wz + mx * sy + 2 * uy * cx;
-    const axz = -stretch * ux * uz + g * wy + mx * sz + 2 * uz * cx - cz * ux;
-    const ayx = -stretch * uy * ux + g * wz + my * sx - cx * uy;
-    const ayy = -drag - stretch * uy * uy + my * sy - along;
-    const ayz = -stretch * uy * uz - g * wx + my * sz - cz * uy;
-    const azx = -stretch * uz * ux - g * wy + mz * sx + 2 * ux * cz - cx * uz;
-    const azy = -stretch * uz * uy + g * wx + mz * sy + 2 * uy * cz;
-    const azz = -drag - stretch * uz * uz + mz * sz + 2 * uz * cz - cz * uz - along;
-    for (let at = 6; at < variedSize; at += 6) {
-      const dx = state[at + 3]!;
-      const dy = state[at + 4]!;
-      const dz = state[at + 5]!;
-      rate[at] = dx;
-      rate[at + 1] = dy;
-      rate[at + 2] = dz;
-      rate[at + 3] = axx * dx + axy * dy + axz * dz;
-      rate[at + 4] = ayx * dx + ayy * dy + ayz * dz;
-      rate[at + 5] = azx * dx + azy * dy + azz * dz;
-    }
-
-    // ∂a/∂C_D
-    const pull = -k * speed;
-    rate[27] = rate[27]! + pull * ux;
-    rate[28] = rate[28]! + pull * uy;
-    rate[29] = rate[29]! + pull * uz;
-    if (spins) {
-      // ∂a/∂q = G·(e×v) + m·(bend·∂S/∂q), ∂S/∂q = R/|v|²·m·(e×v)/|m|
-      const n1x = e1y * uz - e1z * uy;
-      const n1y = e1z * ux - e1x * uz;
-      const n1z = e1x * uy - e1y * ux;
-      const t1 = perSquare * perCross * (mx * n1x + my * n1y + mz * n1z);
-      rate[33] = rate[33]! + g * n1x + t1 * mx;
-      rate[34] = rate[34]! + g * n1y + t1 * my;
-      rate[35] = rate[35]! + g * n1z + t1 * mz;
-      const n2x = e2y * uz - e2z * uy;
-      const n2y = e2z * ux - e2x * uz;
-      const n2z = e2x * uy - e2y * ux;
-      const t2 = perSquare * perCross * (mx * n2x + my * n2y + mz * n2z);
-      rate[39] = rate[39]! + g * n2x + t2 * mx;
-      rate[40] = rate[40]! + g * n2y + t2 * my;
-      rate[41] = rate[41]! + g * n2z + t2 * mz;
-    } else {
-      rate[33] = rate[33]! + k * (square - ux * ux);
-      rate[34] = rate[34]! - k * ux * uy;
-      rate[35] = rate[35]! - k * ux * uz;
-      rate[39] = rate[39]! - k * uz * ux;
-      rate[40] = rate[40]! - k * uz * uy;
-      rate[41] = rate[41]! + k * (square - uz * uz);
-    }
+    rate[3] = 0;
+    rate[4] = 0;
+    rate[5] = -gravity;
+    matrix.fill(0);
+    drag.push(air, rate, matrix);
+    magnus.push(air, rate, matrix);
+    seam?.push(air, rate, matrix);
+    carry(state, rate, matrix);
+    drag.vary(air, rate);
+    (seam ?? magnus).vary(air, rate);
   };
   return { motion, unknowns };
 }
 
-/** A varied state at its start: the derivatives by the starting velocity are one, all others nothing yet. */
-export function startVaried(positionM: ArrayLike<number>, velocityMps: ArrayLike<number>, into: Float64Array): void {
+/** Starts a varied state with place and velocity in the first six unknowns of a fit: the derivatives by the velocity are one, all others nothing yet. */
+export function startVaried(unknowns: ArrayLike<number>, into: Float64Array): void {
   into.fill(0);
-  for (let axis = 0; axis < 3; axis += 1) {
-    into[axis] = positionM[axis]!;
-    into[3 + axis] = velocityMps[axis]!;
-    into[6 + 6 * axis + 3 + axis] = 1;
+  for (let i = 0; i < 6; i += 1) into[i] = unknowns[i]!;
+  for (let axis = 0; axis < 3; axis += 1) into[6 + 6 * axis + 3 + axis] = 1;
+}
+
+interface Part {
+  /** Adds the acceleration to `rate` and its derivatives by the velocity, row by row, to `matrix`. */
+  push(air: Float64Array, rate: Float64Array, matrix: Float64Array): void;
+  /** Adds the derivatives of the acceleration by the unknowns of this force to their columns. After `push`. */
+  vary(air: Float64Array, rate: Float64Array): void;
+}
+
+/** Where the acceleration of C_D and of the two numbers of the push stands in a rate. */
+const dragColumn = 27;
+const firstColumn = 33;
+const secondColumn = 39;
+
+function add(into: Float64Array, at: number, x: number, y: number, z: number): void {
+  into[at] = into[at]! + x;
+  into[at + 1] = into[at + 1]! + y;
+  into[at + 2] = into[at + 2]! + z;
+}
+
+/** Every column moves as the matrix says. */
+function carry(state: Float64Array, rate: Float64Array, m: Float64Array): void {
+  for (let at = 6; at < variedSize; at += 6) {
+    const x = state[at + 3]!;
+    const y = state[at + 4]!;
+    const z = state[at + 5]!;
+    rate[at] = x;
+    rate[at + 1] = y;
+    rate[at + 2] = z;
+    rate[at + 3] = m[0]! * x + m[1]! * y + m[2]! * z;
+    rate[at + 4] = m[3]! * x + m[4]! * y + m[5]! * z;
+    rate[at + 5] = m[6]! * x + m[7]! * y + m[8]! * z;
   }
+}
+
+/** −K·C_D·|v|·v */
+function dragPart(k: number, unknowns: Float64Array): Part {
+  return {
+    push(air, rate, matrix) {
+      const x = air[0]!;
+      const y = air[1]!;
+      const z = air[2]!;
+      const speed = Math.sqrt(x * x + y * y + z * z);
+      const pull = -k * unknowns[0]! * speed;
+      const stretch = (-k * unknowns[0]!) / speed;
+      add(rate, 3, pull * x, pull * y, pull * z);
+      add(matrix, 0, pull + stretch * x * x, stretch * x * y, stretch * x * z);
+      add(matrix, 3, stretch * x * y, pull + stretch * y * y, stretch * y * z);
+      add(matrix, 6, stretch * x * z, stretch * y * z, pull + stretch * z * z);
+    },
+    vary(air, rate) {
+      const x = air[0]!;
+      const y = air[1]!;
+      const z = air[2]!;
+      const pull = -k * Math.sqrt(x * x + y * y + z * z);
+      add(rate, dragColumn, pull * x, pull * y, pull * z);
+    },
+  };
+}
+
+/** Below this a ball counts as spinning this fast: lift over spin parameter has a limit there, 0/0 has none. */
+const leastSpinParameter = 1e-7;
+const slopeStep = 1e-4;
+
+/** K·C_L·|v|²·(ω×v)/|ω×v|, written G·(ω×v) with G = K·R·C_L/S, which has no seam where the spin goes through zero. */
+function magnusPart(k: number, law: AerodynamicLaw, push: Push, unknowns: Float64Array): Part {
+  const { radiusM } = ball;
+  const none: Vector = [0, 0, 0];
+  const [baseX, baseY, baseZ] = push.kind === 'spin' ? push.along : push.spin;
+  const first = Float64Array.from(push.kind === 'spin' ? push.first : none);
+  const second = Float64Array.from(push.kind === 'spin' ? push.second : none);
+  /** ω×v, then G, G′·R/|v|² and 1/|ω×v|: what `vary` needs of the last `push`. */
+  const last = new Float64Array(6);
+
+  /** ∂a/∂q = G·(e×v) + (ω×v)·G′·∂S/∂q, with ∂S/∂q = R/|v|²·(ω×v)·(e×v)/|ω×v| */
+  const varyBy = (e: Float64Array, air: Float64Array, rate: Float64Array, at: number): void => {
+    const nx = e[1]! * air[2]! - e[2]! * air[1]!;
+    const ny = e[2]! * air[0]! - e[0]! * air[2]!;
+    const nz = e[0]! * air[1]! - e[1]! * air[0]!;
+    const strength = last[3]!;
+    const turn = last[4]! * last[5]! * (last[0]! * nx + last[1]! * ny + last[2]! * nz);
+    add(rate, at, strength * nx + turn * last[0]!, strength * ny + turn * last[1]!, strength * nz + turn * last[2]!);
+  };
+  return {
+    push(air, rate, matrix) {
+      const x = air[0]!;
+      const y = air[1]!;
+      const z = air[2]!;
+      const wx = baseX + unknowns[1]! * first[0]! + unknowns[2]! * second[0]!;
+      const wy = baseY + unknowns[1]! * first[1]! + unknowns[2]! * second[1]!;
+      const wz = baseZ + unknowns[1]! * first[2]! + unknowns[2]! * second[2]!;
+      const mx = wy * z - wz * y;
+      const my = wz * x - wx * z;
+      const mz = wx * y - wy * x;
+      const cross = Math.sqrt(mx * mx + my * my + mz * mz);
+      const square = x * x + y * y + z * z;
+      const s = Math.max(leastSpinParameter, (radiusM * cross) / square);
+      const lift = law.liftCoefficient(s);
+      const slope = (law.liftCoefficient(s + slopeStep * s) - law.liftCoefficient(s - slopeStep * s)) / (2 * slopeStep * s);
+      const strength = (k * radiusM * lift) / s;
+      const bending = (k * radiusM * radiusM * (slope - lift / s)) / (s * square);
+      const perCross = cross > 0 ? 1 / cross : 0;
+      last[0] = mx;
+      last[1] = my;
+      last[2] = mz;
+      last[3] = strength;
+      last[4] = bending;
+      last[5] = perCross;
+      // G′·∂S/∂v, with ∂S/∂v = R/|v|²·((m×ω)/|m| − 2|m|·v/|v|²) and m = ω×v
+      const fade = (2 * cross) / square;
+      const sx = bending * ((my * wz - mz * wy) * perCross - fade * x);
+      const sy = bending * ((mz * wx - mx * wz) * perCross - fade * y);
+      const sz = bending * ((mx * wy - my * wx) * perCross - fade * z);
+      add(rate, 3, strength * mx, strength * my, strength * mz);
+      add(matrix, 0, mx * sx, mx * sy - strength * wz, mx * sz + strength * wy);
+      add(matrix, 3, my * sx + strength * wz, my * sy, my * sz - strength * wx);
+      add(matrix, 6, mz * sx - strength * wy, mz * sy + strength * wx, mz * sz);
+    },
+    vary(air, rate) {
+      varyBy(first, air, rate, firstColumn);
+      varyBy(second, air, rate, secondColumn);
+    },
+  };
+}
+
+/** K·(|v|²·c − (c·v)·v) with c along x and z: the seam coefficient across the flight. */
+function seamPart(k: number, unknowns: Float64Array): Part {
+  return {
+    push(air, rate, matrix) {
+      const x = air[0]!;
+      const y = air[1]!;
+      const z = air[2]!;
+      const cx = k * unknowns[1]!;
+      const cz = k * unknowns[2]!;
+      const square = x * x + y * y + z * z;
+      const along = cx * x + cz * z;
+      add(rate, 3, square * cx - along * x, -along * y, square * cz - along * z);
+      add(matrix, 0, cx * x - along, 2 * y * cx, 2 * z * cx - cz * x);
+      add(matrix, 3, -cx * y, -along, -cz * y);
+      add(matrix, 6, 2 * x * cz - cx * z, 2 * y * cz, cz * z - along);
+    },
+    vary(air, rate) {
+      const x = air[0]!;
+      const y = air[1]!;
+      const z = air[2]!;
+      const square = x * x + y * y + z * z;
+      add(rate, firstColumn, k * (square - x * x), -k * x * y, -k * x * z);
+      add(rate, secondColumn, -k * z * x, -k * z * y, k * (square - z * z));
+    },
+  };
 }

@@ -7,17 +7,43 @@ import { fitPath } from '../../core/flight/path-fit.ts';
 import { samplesOf } from '../core/flight/seen.ts';
 import { changeup, fastball, launchOf, tailingFastball } from '../core/flight/pitches.ts';
 import { solveExactly } from '../core/flight/reference-solver.ts';
-import { medianMs, report } from './measure.ts';
+import { report } from './measure.ts';
 
-// Ratios rather than times, of medians taken in turn: they say the same on a slow machine and on a fast one.
+// Ratios rather than times: they say the same on a slow machine and on a fast one. The two sides take turns, so that whatever else runs slows both.
 const air = { airDensityKgM3: 1.2 };
 const launches = [fastball, tailingFastball, changeup].map(launchOf);
-const ROUNDS = 60;
-const FLIGHTS = 200;
+const ROUNDS = 200;
+const WARM_UP = 4;
 
-/** Median microseconds of one of `many` calls. */
-const microseconds = (many: number, work: (index: number) => unknown): number =>
-  (1000 * medianMs(ROUNDS, () => () => { for (let i = 0; i < many; i += 1) work(i); })) / many;
+interface Side {
+  readonly name: string;
+  /** Calls in a turn: enough for the clock. */
+  readonly many: number;
+  readonly work: (index: number) => unknown;
+}
+
+/** How many times as much a call of one side costs as a call of the other, by their medians, once the engine has settled on its code for both. */
+function timesAsMuch(one: Side, other: Side): number {
+  for (let turn = 0; turn < WARM_UP; turn += 1) takeTurns(one, other);
+  const ratio = takeTurns(one, other);
+  report(`${one.name}: ${ratio.oneUs.toFixed(2)} µs, ${other.name}: ${ratio.otherUs.toFixed(2)} µs, ratio ${(ratio.oneUs / ratio.otherUs).toFixed(2)}`);
+  return ratio.oneUs / ratio.otherUs;
+}
+
+function takeTurns(one: Side, other: Side): { oneUs: number; otherUs: number } {
+  const [tookUs, otherUs] = [[] as number[], [] as number[]];
+  for (let round = 0; round < ROUNDS; round += 1) {
+    for (const [{ many, work }, into] of [[one, tookUs], [other, otherUs]] as const) {
+      const startedMs = performance.now();
+      for (let i = 0; i < many; i += 1) work(i);
+      into.push((1000 * (performance.now() - startedMs)) / many);
+    }
+  }
+  return { oneUs: medianOf(tookUs), otherUs: medianOf(otherUs) };
+}
+
+const medianOf = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1]!;
+const aFlight: Side = { name: 'a flight', many: 60, work: (i) => flyPitch(oneOf(launches, i), air) };
 
 const oneOf = <T>(things: readonly T[], index: number): T => things[index % things.length]!;
 
@@ -65,25 +91,19 @@ test('a flight costs at most 1.5 times the bare Runge–Kutta loop of as many st
     const there = flyPitch(launch, air).end.positionM;
     bareFlight(launch, steps, stepS).slice(0, 3).forEach((value, i) => expect(Math.abs(value - there[i]!)).toBeLessThan(1e-7));
   }
-  const ratios = Array.from({ length: 5 }, () => {
-    const flightUs = microseconds(FLIGHTS, (i) => flyPitch(oneOf(launches, i), air));
-    const bareUs = microseconds(FLIGHTS, (i) => { const { launch, steps, stepS } = oneOf(bare, i); return bareFlight(launch, steps, stepS); });
-    report(`a flight: ${flightUs.toFixed(2)} µs, the bare loop of ${bare.map(({ steps }) => steps).join('/')} steps: ${bareUs.toFixed(2)} µs, ratio ${(flightUs / bareUs).toFixed(2)}`);
-    return flightUs / bareUs;
-  });
-  expect(medianOf(ratios)).toBeLessThan(1.5);
+  const bareLoop: Side = {
+    name: `the bare loop of ${bare.map(({ steps }) => steps).join('/')} steps`,
+    many: 60,
+    work: (i) => { const { launch, steps, stepS } = oneOf(bare, i); return bareFlight(launch, steps, stepS); },
+  };
+  expect(timesAsMuch(aFlight, bareLoop)).toBeLessThan(1.5);
 });
 
 test('a path fitted from 100 samples, with all its errors, costs at most 50 flights', () => {
   const paths = launches.flatMap((launch) => [1, 2, 3, 4].map((seed) => samplesOf(flyPitch(launch, air), { noiseM: 0.004, seed })));
   for (const path of paths) expect(fitPath(path, air).kind).toBe('path');
-  const ratios = Array.from({ length: 5 }, () => {
-    const flightUs = microseconds(FLIGHTS, (i) => flyPitch(oneOf(launches, i), air));
-    const fitUs = microseconds(12, (i) => fitPath(oneOf(paths, i), air));
-    report(`a fit: ${fitUs.toFixed(0)} µs, a flight: ${flightUs.toFixed(2)} µs, ratio ${(fitUs / flightUs).toFixed(1)}`);
-    return fitUs / flightUs;
-  });
-  expect(medianOf(ratios)).toBeLessThan(50);
+  const aFit: Side = { name: 'a fit', many: paths.length, work: (i) => fitPath(oneOf(paths, i), air) };
+  expect(timesAsMuch(aFit, aFlight)).toBeLessThan(50);
 });
 
 test('a flight is at least 5 times faster than npm odex as accurate at the plate, which is even told when the ball arrives', () => {
@@ -100,15 +120,6 @@ test('a flight is at least 5 times faster than npm odex as accurate at the plate
   const flownMissM = worst(cases.map((one) => one.flownMissM));
   const tolerance = Array.from({ length: 17 }, (_, i) => 10 ** (-4 - i / 2)).find((tried) => worst(cases.map((one) => one.odexMissM(tried))) <= flownMissM)!;
   report(`at the plate a flight is ${flownMissM.toExponential(1)} m off, odex at ${tolerance.toExponential(1)} ${worst(cases.map((one) => one.odexMissM(tolerance))).toExponential(1)} m`);
-  const ratios = Array.from({ length: 5 }, () => {
-    const flightUs = microseconds(FLIGHTS, (i) => flyPitch(oneOf(launches, i), air));
-    const odexUs = microseconds(12, (i) => oneOf(cases, i).byOdex(tolerance));
-    report(`a flight: ${flightUs.toFixed(2)} µs, odex: ${odexUs.toFixed(1)} µs, ratio ${(odexUs / flightUs).toFixed(1)}`);
-    return odexUs / flightUs;
-  });
-  expect(medianOf(ratios)).toBeGreaterThan(5);
+  const odex: Side = { name: 'odex', many: 12, work: (i) => oneOf(cases, i).byOdex(tolerance) };
+  expect(timesAsMuch(odex, aFlight)).toBeGreaterThan(5);
 });
-
-function medianOf(values: readonly number[]): number {
-  return values.toSorted((a, b) => a - b)[values.length >> 1]!;
-}

@@ -7,7 +7,7 @@ import { fitPath, type PathFitOptions } from '../../../core/flight/path-fit.ts';
 import { spinAxisFromTilt } from '../../../core/flight/spin.ts';
 import { add, dot, norm, scale, type Vector } from '../../../core/flight/vector.ts';
 import { degreeRad, footM, inchM, mphMps } from './feet-and-miles.ts';
-import { seeded } from './noise.ts';
+import type { seeded } from './noise.ts';
 import { samplesOf } from './seen.ts';
 
 export interface Thrown {

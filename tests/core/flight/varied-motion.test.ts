@@ -16,7 +16,7 @@ function flown(push: Push, liftCoefficient: (s: number) => number, velocityMps: 
   const { motion, unknowns } = variedMotion({ airDensityKgM3: 1.2, windMps, law: { ...defaultLaw, liftCoefficient }, push });
   unknowns.set(forces);
   const state = new Float64Array(variedSize);
-  startVaried([0, 17, 2], velocityMps, state);
+  startVaried([0, 17, 2, ...velocityMps], state);
   const step = rungeKutta4(variedSize, motion);
   for (let i = 0; i < 15; i += 1) step(0, 0.03, state, state);
   return state;
