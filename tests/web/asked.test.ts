@@ -157,6 +157,12 @@ describe('the arrival gap on the pace rail', () => {
     const { arrivalS } = view.throws.at(-1)!.separation!;
     expect(railOf(view, ENGLISH).last!.words[1]).toBe(`${Math.round(Number(arrivalS) * 1000)} ms later`);
   });
+  test('says what it was worked out from where nobody saw the ball arrive', () => {
+    expect(railOf(lastOne({ gap: 'not-visible', flightTimeFrom: 'speed' }), ENGLISH).last!.words[2]).toBe('from speeds');
+    expect(railOf(lastOne({ gap: 'not-visible', flightTimeFrom: 'spin' }), ENGLISH).last!.words[2]).toBe('from spin');
+    expect(railOf(lastOne({ gap: 'not-visible', flightTimeFrom: 'device' }), ENGLISH).last!.words).toHaveLength(2);
+    expect(railOf(lastOne({ gap: GAP, flightTimeFrom: 'path' }), ENGLISH).last!.words).toHaveLength(2);
+  });
   test('is said to be unknown where it is, with the reason for those who do not see', () => {
     const { separation } = liveMound().view().throws.at(-1)!;
     const rail = railOf(lastOne({ gap: 'not-visible', separation: { ...separation!, arrivalS: 'not-visible' } }), ENGLISH);

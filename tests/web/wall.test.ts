@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { mToInches } from '../../core/units/convert.ts';
-import { lastThrow, lastThrowWords } from '../../web/wall/last-throw.ts';
+import { lastThrow, lastThrowWords, paceFitsAboveWindows } from '../../web/wall/last-throw.ts';
 import { planeOf } from '../../web/wall/plane-of.ts';
 import { railOf } from '../../web/wall/rail-of.ts';
 import { CAPITAL_SHARE, wallSizes } from '../../web/wall/sizes.ts';
@@ -76,6 +76,11 @@ describe('the last throw in words', () => {
     const mound = new InventedMound().open(RIGHT_HANDER).say({ kind: 'intent-set', session, intent: 'four-seam' }).throws(...FASTBALLS)
       .say({ kind: 'intent-set', session, intent: 'changeup' }).throws([8.2, 13.4, 83]);
     expect(words(mound)).toEqual({ lead: '8 in down, 6 in arm side', pace: '11 mph slower' });
+  });
+  test('leaves the pace to the windows where long words leave it no room above them', () => {
+    expect(paceFitsAboveWindows({ lead: '3 in short, glove side', pace: '10 mph slower' })).toBe(true);
+    expect(paceFitsAboveWindows({ lead: '8 cm corto, lado del guante', pace: '14 km/h más lento' })).toBe(true);
+    expect(paceFitsAboveWindows({ lead: '15 cm abajo, 15 cm lado del brazo', pace: '10 km/h más lento' })).toBe(false);
   });
   test('before a baseline has only the speed to say', () => {
     const mound = new InventedMound().open(RIGHT_HANDER).say({ kind: 'intent-set', session: `${RIGHT_HANDER.id}-today`, intent: 'changeup' }).throws([8.2, 13.4, 83]);

@@ -1,4 +1,5 @@
 import type { MoundView, ThrowView } from '../../core/facts/views.ts';
+import { linesOf } from '../charts/lines.ts';
 import { speedText } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
 import { missWords, paceWords, sideWords, verticalWords } from '../words/throw-words.ts';
@@ -8,6 +9,15 @@ export interface LastThrowWords {
   readonly lead: string;
   /** Its pace against the fastball, or its speed; null where the lead says it. */
   readonly pace: string | null;
+}
+
+/** Letters that a line of the last throw's words holds, and lines that there are above the windows. */
+const LEAD_LETTERS = 11;
+const LEAD_LINES = 5;
+
+/** Whether the pace has room below the words of the last throw where the windows are shown: they say the pace as well. */
+export function paceFitsAboveWindows({ lead, pace }: LastThrowWords): boolean {
+  return linesOf(lead, LEAD_LETTERS).length + linesOf(pace ?? '', LEAD_LETTERS).length <= LEAD_LINES;
 }
 
 /** The newest throw of the session shown, excluded or not; null before the first. */

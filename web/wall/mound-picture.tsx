@@ -8,7 +8,7 @@ import { useSpeech, useWords } from '../words/use-words.tsx';
 import type { Asked } from './asked/asked.ts';
 import { AskedPicture } from './asked/asked-picture.tsx';
 import { Drawn } from './drawn.tsx';
-import { lastThrow, lastThrowWords } from './last-throw.ts';
+import { lastThrow, lastThrowWords, paceFitsAboveWindows } from './last-throw.ts';
 import { planeOf } from './plane-of.ts';
 import { railOf } from './rail-of.ts';
 import { unbroken } from './unbroken.ts';
@@ -72,7 +72,7 @@ function SessionPicture(props: MoundPictureProps & { readonly session: SessionVi
       </div>
       <div class="wall-rail"><Drawn draw={(svg, { width, height }) => drawPaceRail(svg, rail(), { width, height, textPx: props.textPx })} /></div>
       <Show when={props.picture}>{(picture) => <AskedPicture view={props.view} asked={picture()} textPx={props.textPx} />}</Show>
-      <Words view={props.view} session={props.session} />
+      <Words view={props.view} session={props.session} windows={props.windows} />
       <Show when={props.windows}><Windows view={props.view} textPx={props.textPx} /></Show>
     </div>
   );
@@ -95,7 +95,7 @@ function Head(props: { readonly session: SessionView; readonly standing: Standin
   );
 }
 
-function Words(props: { readonly view: MoundView; readonly session: SessionView }) {
+function Words(props: { readonly view: MoundView; readonly session: SessionView; readonly windows: boolean }) {
   const speech = useSpeech();
   const last = () => lastThrow(props.view);
   const said = () => {
@@ -106,7 +106,7 @@ function Words(props: { readonly view: MoundView; readonly session: SessionView 
     <div class="wall-words">
       <div class="wall-last" data-place={last()?.place} data-on-target={last()?.miss?.onTarget === undefined ? 'not-judged' : last()!.miss!.onTarget ? 'yes' : 'no'}>
         <p class="wall-lead wall-place-words">{unbroken(said().lead)}</p>
-        <Show when={said().pace}>{(pace) => <p class="wall-lead wall-pace-words">{unbroken(pace())}</p>}</Show>
+        <Show when={props.windows && !paceFitsAboveWindows(said()) ? null : said().pace}>{(pace) => <p class="wall-lead wall-pace-words">{unbroken(pace())}</p>}</Show>
       </div>
       <p class="wall-count" data-all={props.session.counts.all}>
         <span class="wall-all">{speech().words.trade.throws(props.session.counts.all)}</span>

@@ -20,7 +20,7 @@ export function railOf(view: MoundView, speech: Speech): RailData {
   }])).slice(-RAIL_THROWS);
   const last = shown.findLast(({ place }) => place === throws.at(-1)?.place) ?? null;
   const arrival = last === null ? null : arrivalOf(last);
-  const later = arrival === null ? [] : [typeof arrival === 'number' ? arrivalWords(arrival, speech) : rail.arrivalUnknown];
+  const later = arrival === null ? [] : typeof arrival === 'number' ? [arrivalWords(arrival, speech), ...workedOutFrom(last!, speech)] : [rail.arrivalUnknown];
   const lastWords = last === null || typeof last.speedMps !== 'number' ? [] : [speedText(last.speedMps, speech), ...later];
   const unknownWhy = typeof arrival === 'string' ? [speech.words.measures.missing[arrival]] : [];
   const gap = last === null || last.fastball ? undefined : last.separation?.speedMps;
@@ -43,6 +43,12 @@ export function railOf(view: MoundView, speech: Speech): RailData {
 function arrivalOf({ fastball, separation, gap }: ThrowView): Reading | null {
   if (fastball || separation === null) return null;
   return typeof gap === 'object' && gap !== null ? gap.aimedArrivalS : separation.arrivalS;
+}
+
+/** What the arrival gap was worked out from, where nobody saw the ball arrive. */
+function workedOutFrom({ gap, flightTimeFrom }: ThrowView, { words: { wall: { rail } } }: Speech): string[] {
+  if (typeof gap === 'object' && gap !== null) return [];
+  return flightTimeFrom === 'speed' ? [rail.fromSpeed] : flightTimeFrom === 'spin' ? [rail.fromSpin] : [];
 }
 
 function paceInBand(gapMps: unknown, band: { readonly lowMps: number; readonly highMps: number } | null): boolean | null {

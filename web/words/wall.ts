@@ -28,6 +28,8 @@ export const wall = inBoth(
       fastball: 'fastball',
       target: 'target',
       arrivalUnknown: 'arrival unknown',
+      fromSpeed: 'from speeds',
+      fromSpin: 'from spin',
       empty: 'No speed is known yet.',
     },
     windows: {
@@ -73,6 +75,8 @@ export const wall = inBoth(
       fastball: 'recta',
       target: 'blanco',
       arrivalUnknown: 'llegada sin conocer',
+      fromSpeed: 'por velocidades',
+      fromSpin: 'por el giro',
       empty: 'Aún no se conoce la velocidad.',
     },
     windows: {
