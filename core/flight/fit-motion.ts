@@ -26,7 +26,7 @@ export const mostRejectedShare = 0.3;
 const mostRounds = 25;
 /** After this many rounds a sample on the edge of the cut stays where it is, and so do the weights of the axes. */
 const roundsOfWeighing = 8;
-/** The last step taken, squared, in standard errors: a hundredth of one, and what is left after it is a thousand times less (measured in tests/core/flight). */
+/** The last step taken, squared, in standard errors: a hundredth of one; what is left after it is under a hundred-thousandth (measured in tests/core/flight). */
 const closeEnough = 1e-4;
 /** No instrument places a ball finer; samples without noise are fitted, and their errors told, as if they had so much. */
 const finestNoiseM = 1e-4;
