@@ -67,7 +67,7 @@ export interface ComparisonEntry {
   readonly days: readonly { readonly session: string; readonly a: string; readonly b: string; readonly baseline: number }[];
 }
 
-export interface ComparisonView extends ComparisonEntry {
+interface ComparisonView extends ComparisonEntry {
   /** Here all of one trial came before all of the other. */
   readonly gripAndTimeMixed: boolean;
   /** Null where no more throws may be advised. */
