@@ -6,7 +6,8 @@ import { inchesToM } from '../units/convert.ts';
 const OWN_BOUND_M = inchesToM(2);
 /** What 1 m/s of crosswind does to an 85 mph changeup, a little rounded up: nobody measures the wind over a bullpen. House rule. */
 const OUTDOORS_M = inchesToM(1);
-const FEWEST_THROWS = 5;
+/** Fewer say nothing. House rule. */
+export const SEAM_FEWEST_THROWS = 5;
 const ALPHA = 0.05;
 
 export interface SeamBound {
@@ -48,7 +49,7 @@ export type SeamEffect =
  */
 export function seamEffect(acrossM: readonly number[], boundM: number, alpha: number = ALPHA): SeamEffect {
   const { count, mean = 0, sd = null } = moments(acrossM) ?? { count: 0 };
-  const radiusM = count < FEWEST_THROWS || !sd ? Infinity : sd * anytimeRadius({ effectiveN: count, freedom: count - 1, alpha });
+  const radiusM = count < SEAM_FEWEST_THROWS || !sd ? Infinity : sd * anytimeRadius({ effectiveN: count, freedom: count - 1, alpha });
   if (radiusM === Infinity) return { kind: 'too-few', count, boundM };
   const intervalM = [mean - radiusM, mean + radiusM] as const;
   return { kind: heldAgainst(intervalM, boundM), count, meanM: mean, intervalM, boundM };

@@ -22,6 +22,7 @@ const standardErrorsSchema = z.strictObject({
   movement: z.number().positive().optional().describe('Of a break, in units.movement.'),
   spinRate: z.number().positive().optional().describe('Of a spin rate, in rpm.'),
   tilt: z.number().positive().optional().describe('Of a tilt, in degrees.'),
+  axisBias: z.number().min(0).max(45).optional().describe('Not a scatter: how far the measured spin axis may lie beside the true one on every throw alike, in degrees.'),
 });
 
 export const helloSchema = z.strictObject({
@@ -154,6 +155,7 @@ export const serverFrameSchema = z.discriminatedUnion('kind', [
 
 export type Hello = z.infer<typeof helloSchema>;
 export type DeviceUnits = z.infer<typeof unitsSchema>;
+export type DeviceErrors = z.infer<typeof standardErrorsSchema>;
 export type ThrowBody = z.infer<typeof throwBodySchema>;
 export type DeviceFrame = z.infer<typeof deviceFrameSchema>;
 export type ServerFrame = z.infer<typeof serverFrameSchema>;

@@ -1,5 +1,5 @@
 import { feetToM, inchesToM, degToRad, kmhToMps, mphToMps } from '../units/convert.ts';
-import type { DeviceUnits, ThrowBody } from './frames.ts';
+import type { DeviceErrors, DeviceUnits, ThrowBody } from './frames.ts';
 
 type Triple = readonly [number, number, number];
 
@@ -55,6 +55,16 @@ export function bodyToSi({ extension, armSpeed, deliveryDuration }: ThrowBody, u
     extensionM: extension === undefined ? null : DISTANCE[units.distance](extension),
     armSpeedMps: armSpeed === undefined ? null : SPEED[units.speed](armSpeed),
     deliveryDurationS: deliveryDuration ?? null,
+  };
+}
+
+/** What a device says of its errors beside those of a sample; null where it does not. */
+export function errorsToSi({ movement, spinRate, tilt, axisBias }: DeviceErrors, units: DeviceUnits): { readonly movementM: number | null; readonly spinRateRpm: number | null; readonly tiltRad: number | null; readonly axisBiasRad: number | null } {
+  return {
+    movementM: movement === undefined ? null : MOVEMENT[units.movement](movement),
+    spinRateRpm: spinRate ?? null,
+    tiltRad: tilt === undefined ? null : degToRad(tilt),
+    axisBiasRad: axisBias === undefined ? null : degToRad(axisBias),
   };
 }
 

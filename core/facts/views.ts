@@ -49,6 +49,11 @@ export interface ThrowView {
   /** Clock seen by the pitcher, 0 = 12, clockwise, not mirrored. */
   readonly tiltRad: Reading;
   readonly efficiency: Reading;
+  /** How tilt and efficiency came to be known: `inferred` from the path as soon as one of them is; null where neither is known. */
+  readonly spinFrom: 'measured' | 'inferred' | null;
+  /** Where the spin axis leaves the ball on the map of the seams; null where the device does not tell. */
+  readonly seamAxis: { readonly latitudeDeg: number; readonly longitudeDeg: number } | null;
+  readonly unexplained: UnexplainedReading;
   /** One standard error of vertical and arm-side break, where the measurement gives one. */
   readonly standardErrors: { readonly verticalM: number; readonly armSideM: number } | null;
   /** Throw minus fastball baseline; null without a baseline or for an excluded throw. */
@@ -57,6 +62,33 @@ export interface ThrowView {
   /** What the batter has against the fastball aimed at the same place; null where there is no separation, and for fastballs. */
   readonly gap: GapView | Missing | null;
 }
+
+/** Observed minus spin-explained movement, in the convention of the induced breaks, arm side positive. */
+export interface UnexplainedView {
+  readonly kind: 'unexplained';
+  readonly verticalM: number;
+  readonly armSideM: number;
+  /** Induced breaks that the measured spin gives this release. */
+  readonly spinVerticalM: number;
+  readonly spinArmSideM: number;
+  /** How far the push of the spin alone takes the ball; null under three inches, where its direction says nothing. */
+  readonly pushM: number | null;
+  /** The part of the unexplained across that push, positive from 12:00 towards the arm side: the clean evidence of a seam effect. */
+  readonly acrossM: number | null;
+  /** Covariance in m² [vertical, both, arm side] from path and spin; null where the device does not tell its errors. */
+  readonly measurement: readonly [number, number, number] | null;
+  /** The same from the spread of the published lift laws. */
+  readonly model: readonly [number, number, number];
+}
+
+/** `spin-only`: the path was not seen; `axis-inferred`: whatever a seam does is already in the axis; `no-axis`: the device knows none. */
+export type HiddenBecause = 'spin-only' | 'axis-inferred' | 'no-axis';
+
+/** `not-visible` is the device's, `not-sent` the frame's: an axis, or a path, that this device could have sent. */
+export type UnexplainedReading =
+  | UnexplainedView
+  | { readonly kind: 'not-visible'; readonly reason: HiddenBecause }
+  | { readonly kind: Exclude<Missing, 'not-visible'> };
 
 /** A throw against the fastball baseline aimed at the throw's plate place, both released at the same moment. */
 export interface GapView {
@@ -170,7 +202,17 @@ export interface TrialView {
   /** As said at its beginning; absent where nobody said. */
   readonly family?: Family;
   readonly count: number;
+  readonly seamEffect: SeamEffectView;
 }
+
+/**
+ * Whether the seams push this trial's throws in the present stage: mean and interval of `acrossM`, which holds at every look,
+ * against a bound that axis bias and wind may reach.
+ */
+export type SeamEffectView =
+  | { readonly kind: 'seen' | 'not-seen' | 'cannot-tell'; readonly meanM: number; readonly lowM: number; readonly highM: number; readonly boundM: number; readonly count: number }
+  | { readonly kind: 'too-few'; readonly count: number; readonly need: number }
+  | { readonly kind: 'not-visible'; readonly reason: HiddenBecause };
 
 export interface NoteView {
   readonly atMs: number;

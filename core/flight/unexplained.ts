@@ -17,6 +17,8 @@ export interface UnexplainedMovement {
   readonly components: {
     /** Unit vector along which the spin pushes. */
     readonly magnus: PlaneVector;
+    /** How far: what a turn of the axis turns. */
+    readonly pushM: number;
     /** Along it: a lift law that gives too little shows here as well as a seam does. */
     readonly alongM: number;
     /**
@@ -100,6 +102,7 @@ function componentsOf(unexplained: PlaneVector, push: PlaneVector): UnexplainedM
   const right = push.horizontalM / size(push);
   return {
     magnus: { verticalM: up, horizontalM: right },
+    pushM: size(push),
     alongM: unexplained.verticalM * up + unexplained.horizontalM * right,
     acrossM: unexplained.verticalM * right - unexplained.horizontalM * up,
   };

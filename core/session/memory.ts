@@ -1,3 +1,4 @@
+import type { MoundAir } from '../facts/air-says.ts';
 import { DEFAULT_DISTANCE_M } from '../facts/vocabulary.ts';
 import { analyseThrow, type AnalysedThrow } from './analyse.ts';
 import type { SessionEntry, ThrowEntry } from './ledger.ts';
@@ -11,11 +12,21 @@ const remembered = new WeakMap<object, Map<string, AnalysedThrow>>();
 /** A throw as its session sees it; `owner` is null for an unclaimed throw, which is read as from a mound. */
 export function analysisOf(entry: ThrowEntry, owner: SessionEntry | null): AnalysedThrow {
   const tags = owner === null ? undefined : entry.tags[owner.id];
-  const circumstances = { hand: owner?.athlete.hand ?? null, stage: tags?.stage ?? 'mound', distanceM: tags?.distanceM ?? DEFAULT_DISTANCE_M.mound } as const;
-  const key = `${circumstances.hand}/${circumstances.stage}/${circumstances.distanceM}/${entry.source.sight}/${entry.source.axis}`;
+  const circumstances = { hand: owner?.athlete.hand ?? null, stage: tags?.stage ?? 'mound', distanceM: tags?.distanceM ?? DEFAULT_DISTANCE_M.mound, air: entry.air } as const;
+  const key = `${circumstances.hand}/${circumstances.stage}/${circumstances.distanceM}/${entry.source.sight}/${entry.source.axis}/${nameOf(entry.air)}`;
   const known = remembered.get(entry.body) ?? new Map<string, AnalysedThrow>();
   remembered.set(entry.body, known);
   const found = known.get(key) ?? analyseThrow(entry.body, entry.source, circumstances);
   known.set(key, found);
   return found;
+}
+
+const named = new WeakMap<MoundAir, string>();
+
+/** The same air has the same name; written out once, since it is asked for at every throw of every view. */
+function nameOf(air: MoundAir | null): string {
+  if (air === null) return 'standard';
+  const name = named.get(air) ?? JSON.stringify(air);
+  named.set(air, name);
+  return name;
 }

@@ -11,6 +11,9 @@ const QUANTA: readonly (readonly [suffix: string, quantum: number])[] = [
   ['Ms', 1],
   ['S', 1e-5],
   ['Widths', 1e-2],
+  // Covariances, m²: a tenth of an inch is 6.5e-6.
+  ['measurement', 1e-7],
+  ['model', 1e-7],
 ];
 const PLAIN_QUANTUM = 1e-4;
 

@@ -7,6 +7,7 @@ import { armCareView, armTalkView, comfortView, feedbackView } from './coaching-
 import { fastballsOf, sessionBaselines } from './fastballs.ts';
 import { throwsOf, type Ledger, type SessionEntry, type ThrowEntry } from './ledger.ts';
 import { rounded } from './quanta.ts';
+import { seamEffectView } from './seam-effect-view.ts';
 import { throwView, unclaimedView } from './throws.ts';
 import { windowsOver } from './windows.ts';
 
@@ -48,7 +49,11 @@ function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionVie
     return known;
   };
   const throws = entries.map((thrown, index) => throwView(thrown, index + 1, entry, baselines));
-  const trials = entry.trials.map((trial): TrialView => ({ ...trial, count: throws.filter(({ trial: letter }) => letter === trial.letter).length }));
+  const trials = entry.trials.map((trial): TrialView => ({
+    ...trial,
+    count: throws.filter(({ trial: letter }) => letter === trial.letter).length,
+    seamEffect: seamEffectView(entries, entry, trial.letter),
+  }));
   const { id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, zone, speedBand, notes } = entry;
   const current = throws.filter((thrown) => thrown.stage === stage);
   const worked = currentTrial(current, entry);

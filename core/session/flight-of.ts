@@ -1,0 +1,119 @@
+import type { MeasuredThrow } from '../facts/si.ts';
+import type { Missing, Reading, ThrowView } from '../facts/views.ts';
+import { pathFromRelease } from '../flight/aim.ts';
+import { verticalApproachRad } from '../flight/approach.ts';
+import { flightTimeFromSpeedS } from '../flight/arrival.ts';
+import { plate } from '../flight/ball.ts';
+import { stateAtY, type ConstantAcceleration, type PathState } from '../flight/constant-acceleration.ts';
+import type { FittedPath } from '../flight/fitted-path.ts';
+import { inducedBreakBetween } from '../flight/movement.ts';
+import { fitPath } from '../flight/path-fit.ts';
+import { movementFromSpin } from '../flight/spin-flight.ts';
+import { dot, norm, type Vector } from '../flight/vector.ts';
+import { feetToM, rpmToRadps } from '../units/convert.ts';
+import type { FlownAir } from './air-of.ts';
+import type { Seer } from './seer.ts';
+
+/** Where a device does not send the extension: 5.5 ft in front of the rubber, so 55 ft from the rear point of the plate on a full mound. */
+const ASSUMED_EXTENSION_M = feetToM(5.5);
+
+type FlightReadings = Pick<
+  ThrowView,
+  | 'speedMps' | 'verticalM' | 'armSideM' | 'flightTimeS' | 'flightTimeFrom' | 'releaseHeightM' | 'releaseArmSideM' | 'plateHeightM' | 'plateRightM'
+  | 'verticalApproachRad' | 'standardErrors'
+> & { readonly path: ConstantAcceleration | Missing };
+
+/** The flight itself, in one of the two ways in which it is seen. */
+export type Sighting =
+  | { readonly kind: 'fit'; readonly fit: FittedPath; readonly releaseYM: number }
+  | { readonly kind: 'constant'; readonly path: ConstantAcceleration; readonly releaseYM: number; readonly velocityMps: Vector };
+
+export interface SeenFlight {
+  /** Right of the catcher positive where it says arm side: turned once, at the end. */
+  readonly readings: FlightReadings;
+  /** Null for a summary and for what contradicts itself. */
+  readonly sighting: Sighting | null;
+  readonly problem: string | null;
+}
+
+/** What a measurement says of the flight, by whichever of the three shapes it came in. */
+export function flightOf(measured: MeasuredThrow, distanceM: number, air: FlownAir, source: Seer): SeenFlight {
+  const { flight, extensionM } = measured;
+  const releaseYM = distanceM - (extensionM ?? ASSUMED_EXTENSION_M);
+  switch (flight.kind) {
+    case 'path': {
+      const fit = fitPath(flight.samples, { fromYM: releaseYM, ...air, ...alongFlight(measured) });
+      if (fit.kind === 'problem') return unusable(fit.sentence);
+      const errors = { verticalM: fit.errors.verticalM, armSideM: fit.errors.horizontalM };
+      return { readings: readingsOf(fit.release, fit.arrival, errors), sighting: { kind: 'fit', fit, releaseYM }, problem: null };
+    }
+    case 'constant': {
+      const path: ConstantAcceleration = flight;
+      const release = stateAtY(path, releaseYM);
+      const arrival = stateAtY(path, plate.frontYM);
+      if (release === null || arrival === null || arrival.timeS <= release.timeS) return unusable('With this acceleration the ball does not fly from the release to the plate.');
+      return { readings: readingsOf(release, arrival, null), sighting: { kind: 'constant', path, releaseYM, velocityMps: release.velocityMps }, problem: null };
+    }
+    case 'summary':
+      return { readings: fromSummary(measured, releaseYM, air, source), sighting: null, problem: null };
+  }
+}
+
+/** A measured axis says how much of the spin lies along the flight, which the way drag and lift fade depends on. */
+function alongFlight({ flight, spin }: MeasuredThrow): { readonly alongSpinRadps?: number } {
+  if (flight.kind !== 'path' || spin === null || spin.axis === null) return {};
+  const first = flight.samples[0]!.positionM;
+  const last = flight.samples.at(-1)!.positionM;
+  const way: Vector = [last[0] - first[0], last[1] - first[1], last[2] - first[2]];
+  return { alongSpinRadps: (rpmToRadps(spin.rateRpm) * dot(spin.axis, way)) / (norm(spin.axis) * norm(way)) };
+}
+
+function readingsOf(release: PathState, arrival: PathState, standardErrors: ThrowView['standardErrors']): FlightReadings {
+  const moved = inducedBreakBetween(release, arrival);
+  return {
+    speedMps: norm(release.velocityMps),
+    verticalM: moved.verticalM,
+    armSideM: moved.horizontalM,
+    flightTimeS: arrival.timeS - release.timeS,
+    flightTimeFrom: 'path',
+    releaseHeightM: release.positionM[2],
+    releaseArmSideM: release.positionM[0],
+    plateHeightM: arrival.positionM[2],
+    plateRightM: arrival.positionM[0],
+    verticalApproachRad: verticalApproachRad(arrival.velocityMps),
+    path: pathFromRelease(release, arrival) ?? 'problem',
+    standardErrors,
+  };
+}
+
+function fromSummary({ flight, spin }: MeasuredThrow, releaseYM: number, { airDensityKgM3 }: FlownAir, source: Seer): FlightReadings {
+  if (flight.kind !== 'summary') return unusable('The throw has no summary.').readings;
+  const distanceM = releaseYM - plate.frontYM;
+  const flown = spin !== null && spin.tiltRad !== null && spin.efficiency !== null
+    ? movementFromSpin({ releaseSpeedMps: flight.releaseSpeedMps, spinRpm: spin.rateRpm, tiltRad: spin.tiltRad, efficiency: spin.efficiency, distanceM, airDensityKgM3 })
+    : null;
+  const inferable = source.sight === 'spin-only' ? flown : null;
+  const absent: Reading = source.sight === 'spin-only' && source.axis === 'none' ? 'not-visible' : 'not-sent';
+  return {
+    speedMps: flight.releaseSpeedMps,
+    verticalM: flight.verticalM ?? inferable?.verticalM ?? absent,
+    armSideM: flight.rightM ?? inferable?.horizontalM ?? absent,
+    flightTimeS: flight.flightTimeS ?? flown?.timeS ?? flightTimeFromSpeedS(flight.releaseSpeedMps, distanceM, airDensityKgM3),
+    flightTimeFrom: flight.flightTimeS !== null ? 'device' : flown !== null ? 'spin' : 'speed',
+    releaseHeightM: flight.releaseM?.[2] ?? 'not-sent',
+    releaseArmSideM: flight.releaseM?.[0] ?? 'not-sent',
+    plateHeightM: flight.plate?.heightM ?? 'not-sent',
+    plateRightM: flight.plate?.rightM ?? 'not-sent',
+    verticalApproachRad: 'not-sent',
+    path: source.sight === 'spin-only' ? 'not-visible' : 'not-sent',
+    standardErrors: null,
+  };
+}
+
+function unusable(problem: string): SeenFlight {
+  const readings: FlightReadings = {
+    speedMps: 'problem', verticalM: 'problem', armSideM: 'problem', flightTimeS: 'problem', flightTimeFrom: null, releaseHeightM: 'problem', releaseArmSideM: 'problem',
+    plateHeightM: 'problem', plateRightM: 'problem', verticalApproachRad: 'problem', path: 'problem', standardErrors: null,
+  };
+  return { readings, sighting: null, problem };
+}
