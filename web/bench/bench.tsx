@@ -1,11 +1,14 @@
-import { createEffect, createSignal, Match, Show, Switch } from 'solid-js';
+import { createEffect, createMemo, createSignal, Match, Show, Switch } from 'solid-js';
 import type { Athlete } from '../../core/facts/coach.ts';
 import type { MoundView } from '../../core/facts/views.ts';
+import { useDays } from '../live/use-days.ts';
 import { useMound, type LiveMound } from '../live/use-mound.ts';
 import { StandingFrame } from '../standing/frame.tsx';
 import { standingOf, standingWords } from '../standing/standing.ts';
 import { chooseLanguage } from '../words/language.ts';
 import { Speaking, useSpeech, useWords } from '../words/use-words.tsx';
+import { ArmProvider, armState } from './arm/arm-state.ts';
+import { PainStands } from './arm/pain.tsx';
 import { DeskProvider, type Desk } from './desk.ts';
 import { Dock } from './dock/dock.tsx';
 import { PassMound } from './dock/pass-mound.tsx';
@@ -54,11 +57,16 @@ function At(props: { readonly mound: string; readonly live: LiveMound; readonly 
   const places = () => placesIn(columns(), closed());
   const place = () => placeIn(places(), chosen());
   const [openingAnother, setOpeningAnother] = createSignal(false);
+  const days = useDays(() => props.view.session?.athlete.id ?? null, () => props.view.place);
+  const arm = createMemo(() => (props.view.session === null ? null : armState(props.view.session, props.mound, days())));
   createEffect(() => { document.title = words().bench.frame.title(props.mound); });
   return (
-    <DeskProvider value={desk}>
+    <DeskProvider value={desk}><ArmProvider value={arm}>
       <div class="bench" data-shows={shownIn(columns(), place()).join(' ')}>
-        <Head standing={standingOf(props.view, props.live.link())} link={props.live.link()} />
+        <div class="bench-top">
+          <Head standing={standingOf(props.view, props.live.link())} link={props.live.link()} />
+          <Show when={!openingAnother() && props.view.session}>{(session) => <PainStands session={session()} />}</Show>
+        </div>
         <Switch>
           <Match when={props.view.session === null || openingAnother()}>
             <main class="one">
@@ -81,6 +89,6 @@ function At(props: { readonly mound: string; readonly live: LiveMound; readonly 
           </Match>
         </Switch>
       </div>
-    </DeskProvider>
+    </ArmProvider></DeskProvider>
   );
 }

@@ -26,7 +26,7 @@ export function Pain(props: { readonly session: SessionView; readonly report: Ar
         <For each={AREAS}>{(area) => <button type="button" aria-pressed={has(area)} onClick={() => toggle(area)}>{capital(speech().words.arm.area[area])}</button>}</For>
         <button type="button" aria-pressed={numb()} onClick={() => report(numb() ? 'pain' : 'numb', props.report.areas)}>{say().numb}</button>
       </div>
-      <p class="glance-unknown">{reportWords(props.report, props.session.timeZone, speech())}</p>
+      <p class="glance-unknown">{reportWords(props.report, props.session, speech())}</p>
       <p class="glance-unknown">{say().stopStays}</p>
     </article>
   );

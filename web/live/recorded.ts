@@ -1,4 +1,4 @@
-import type { Refusal, SessionListing } from '../../core/facts/wire.ts';
+import type { AthleteDays, Refusal, SessionListing } from '../../core/facts/wire.ts';
 import type { SessionSlice } from '../../core/session/recorded.ts';
 
 /** What the server holds of one recorded session. */
@@ -19,6 +19,21 @@ export function askForSessions(): Promise<Answer<readonly SessionListing[]>> {
 /** One session: the state before its first fact, and its facts. */
 export function askForSession(session: string): Promise<Answer<RecordedSession>> {
   return ask(`/api/sessions/${encodeURIComponent(session)}`);
+}
+
+/** Every tracked throw of an athlete by day over all mounds, and what stands unanswered about the arm. */
+export function askForDays(athlete: string): Promise<Answer<AthleteDays>> {
+  return ask(`/api/athletes/${encodeURIComponent(athlete)}/days`);
+}
+
+/** The recorded sessions of one athlete over all mounds, newest first. */
+export function askForAthleteSessions(athlete: string): Promise<Answer<readonly SessionListing[]>> {
+  return ask(`/api/athletes/${encodeURIComponent(athlete)}/sessions`);
+}
+
+/** Every tracked throw of one athlete by day, over all mounds, and what stands unanswered about the arm. */
+export function askForAthleteDays(athlete: string): Promise<Answer<AthleteDays>> {
+  return ask(`/api/athletes/${encodeURIComponent(athlete)}/days`);
 }
 
 async function ask<T>(address: string): Promise<Answer<T>> {

@@ -10,7 +10,7 @@ export const arm = inBoth(
     /** Read from six metres: few words. */
     stopFar: 'Pain reported. See a licensed medical professional before throwing again.',
     soreFar: 'Soreness reported. No throws are suggested today.',
-    reported: (said: string, by: string, when: string) => `Said by ${by} at ${when}: ${said}.`,
+    reported: (said: string, by: string, when: string) => `Said by ${by}, ${when}: ${said}.`,
     by: { bench: 'the coach', glance: 'the athlete' },
   },
   {
@@ -20,7 +20,7 @@ export const arm = inBoth(
     stop: 'Deje de lanzar',
     stopFar: 'Dolor reportado. Vea a un profesional médico con licencia antes de volver a lanzar.',
     soreFar: 'Molestia reportada. Hoy no se sugieren más tiros.',
-    reported: (said, by, when) => `Dicho por ${by} a las ${when}: ${said}.`,
+    reported: (said, by, when) => `Dicho por ${by}, ${when}: ${said}.`,
     by: { bench: 'el entrenador', glance: 'el atleta' },
   },
 );

@@ -1,3 +1,4 @@
+import { arm } from './bench/arm.ts';
 import { frame } from './bench/frame.ts';
 import { opening } from './bench/opening.ts';
 import { session } from './bench/session.ts';
@@ -7,6 +8,6 @@ import { trial } from './bench/trial.ts';
 
 /** The texts of Bench, by the part of the screen that says them. */
 export const bench = {
-  en: { frame: frame.en, opening: opening.en, session: session.en, target: target.en, throws: throws.en, trial: trial.en },
-  es: { frame: frame.es, opening: opening.es, session: session.es, target: target.es, throws: throws.es, trial: trial.es },
+  en: { arm: arm.en, frame: frame.en, opening: opening.en, session: session.en, target: target.en, throws: throws.en, trial: trial.en },
+  es: { arm: arm.es, frame: frame.es, opening: opening.es, session: session.es, target: target.es, throws: throws.es, trial: trial.es },
 };

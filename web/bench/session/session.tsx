@@ -8,6 +8,7 @@ import { createOnItsWay } from '../on-its-way.ts';
 import { AskTwice } from '../fields/ask-twice.tsx';
 import { StageFields } from '../fields/stage-fields.tsx';
 import type { StageDraft } from '../opening/draft.ts';
+import { FeedbackChoice } from './feedback.tsx';
 import { Notes } from './notes.tsx';
 
 /** The session: its stage, its notes, its end, and the door to another one. */
@@ -28,6 +29,7 @@ export function SessionPart(props: { readonly session: SessionView; readonly onA
         <h3 class="unseen">{say().stageNow}</h3>
         <StageFields draft={stage()} units={speech().units} onDraft={setStage} />
         <Answer corner="session" />
+        <FeedbackChoice session={props.session} />
       </Show>
       <Notes session={props.session} />
       <div class="session-end">

@@ -17,7 +17,7 @@ export function ZonePlane(props: { readonly session: SessionView; readonly zone:
   const desk = useDesk();
   const speech = useSpeech();
   const data = createMemo(() => {
-    const wall = planeOf(desk.view(), speech());
+    const wall = planeOf(desk.view(), speech(), { arrow: 'named' });
     const plane = { ...wall, texts: { ...wall.texts, target: '' } };
     return props.zone === props.session.zone ? plane : { ...plane, zone: props.zone, miss: null };
   });

@@ -3,6 +3,7 @@ import type { SessionView, ThrowView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
 import { Answer } from '../answer.tsx';
 import { useDesk } from '../desk.ts';
+import { ArmStrip } from '../arm/arm-strip.tsx';
 import { ArmCare } from '../session/arm-care.tsx';
 import { SelectionBar } from './selection-bar.tsx';
 import { createSelection, type Selection } from './selection.ts';
@@ -25,6 +26,7 @@ export function ThrowsPart(props: { readonly session: SessionView }) {
   return (
     <section class="part throws" aria-labelledby="throws-title">
       <h2 id="throws-title" tabindex="-1">{say().title} <span class="quiet count">{props.session.counts.all}</span></h2>
+      <ArmStrip session={props.session} />
       <Unclaimed session={props.session} />
       <ol class="throw-lines" reversed>
         <For each={newestFirst().slice(0, shown())} fallback={<li class="quiet">{say().none}</li>}>

@@ -1,13 +1,21 @@
-import { For, Show } from 'solid-js';
+import { createMemo, For, Show } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
+import { useArm } from '../arm/arm-state.ts';
 import { useDesk } from '../desk.ts';
 import { trialWords } from '../../grip/grip-words.ts';
+import { blockOffer } from './block-offer.ts';
 
 /** The trials of the session, newest first; one tap goes back to one. */
 export function TrialList(props: { readonly session: SessionView }) {
   const desk = useDesk();
+  const arm = useArm();
   const words = useWords();
+  const mixed = createMemo(() => {
+    const state = arm();
+    const offer = state === null ? null : blockOffer(desk.view(), props.session, state.care);
+    return offer !== null && offer.gripAndTimeMixed ? offer.pair : null;
+  });
   const say = () => words().bench.trial;
   const resume = (letter: string) => void desk.say('trial', { kind: 'trial-resumed', session: props.session.id, trial: letter });
   return (
@@ -23,14 +31,14 @@ export function TrialList(props: { readonly session: SessionView }) {
                   {words().trade.intent[trial.intent]}, {trialWords(trial, words())} <span class="quiet">{say().countInTrial(trial.count)}</span>
                 </p>
                 <Show when={!isNow()} fallback={<span class="now">{say().now}</span>}>
-                  <button type="button" aria-label={say().resume(trial.letter)} onClick={() => resume(trial.letter)}>{say().resumeShort}</button>
+                  <Show when={arm()?.pain === null}><button type="button" aria-label={say().resume(trial.letter)} onClick={() => resume(trial.letter)}>{say().resumeShort}</button></Show>
                 </Show>
               </li>
             );
           }}
         </For>
       </ol>
-      <Show when={props.session.trials.length > 1}><p class="quiet blocks">{say().blocks}</p></Show>
+      <Show when={props.session.trials.length > 1}><p class="quiet blocks">{say().blocks} <Show when={mixed()}>{(pair) => <strong class="mixed">{words().bench.arm.mixed(pair()[0], pair()[1])}</strong>}</Show></p></Show>
     </>
   );
 }

@@ -4,6 +4,7 @@ import { INTENTS } from '../../../core/facts/vocabulary.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
 import { Answer } from '../answer.tsx';
+import { useArm } from '../arm/arm-state.ts';
 import { useDesk } from '../desk.ts';
 import { Choice } from '../fields/choice.tsx';
 import { TextField } from '../fields/text-field.tsx';
@@ -15,6 +16,7 @@ import { TrialList } from './trial-list.tsx';
 /** Says grip and cue and begins a trial with them, or goes back to an earlier one. */
 export function TrialPart(props: { readonly session: SessionView }) {
   const desk = useDesk();
+  const arm = useArm();
   const words = useWords();
   const say = () => words().bench.trial;
   const [draft, setDraft] = createSignal<TrialDraft>(draftToStart(props.session));
@@ -29,7 +31,7 @@ export function TrialPart(props: { readonly session: SessionView }) {
     <section class="part trial" aria-labelledby="trial-title">
       <h2 id="trial-title">{say().title}</h2>
       <TrialList session={props.session} />
-      <form class="trial-form" onSubmit={(event) => { event.preventDefault(); begin(); }}>
+      <Show when={arm()?.pain === null} fallback={<p>{words().bench.arm.noThrow}</p>}><form class="trial-form" onSubmit={(event) => { event.preventDefault(); begin(); }}>
         <div class="row">
           <Show when={props.session.trials.at(-1)} fallback={<LastTime session={props.session} onRepeat={(last) => setDraft(draftOf(last))} />}>
             {(last) => <button type="button" onClick={() => setDraft(draftOf(last()))}>{say().repeat(last().letter)}</button>}
@@ -47,7 +49,7 @@ export function TrialPart(props: { readonly session: SessionView }) {
           <Answer corner="trial" />
           <button type="submit" class="main">{say().begin(nextLetter(props.session.trials))}</button>
         </div>
-      </form>
+      </form></Show>
     </section>
   );
 }

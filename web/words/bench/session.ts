@@ -5,6 +5,9 @@ export const session = inBoth(
   {
     since: (hour: string) => `open since ${hour}`,
     stageNow: 'Stage now',
+    feedback: 'Feedback on Glance',
+    askFirst: 'The athlete says first where it went',
+    askFirsts: { no: 'no', yes: 'yes' },
     notes: 'Notes',
     noNotes: 'No note yet.',
     writeNote: 'Note on the session',
@@ -19,6 +22,9 @@ export const session = inBoth(
   {
     since: (hour) => `abierta desde ${hour}`,
     stageNow: 'Etapa ahora',
+    feedback: 'Comentarios en Vistazo',
+    askFirst: 'El atleta dice primero a dónde fue',
+    askFirsts: { no: 'no', yes: 'sí' },
     notes: 'Notas',
     noNotes: 'Aún sin notas.',
     writeNote: 'Nota de la sesión',

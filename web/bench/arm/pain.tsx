@@ -1,0 +1,60 @@
+import { createSignal, Show } from 'solid-js';
+import type { SessionView } from '../../../core/facts/views.ts';
+import { reportWords } from '../../words/arm-words.ts';
+import { useSpeech } from '../../words/use-words.tsx';
+import { Answer } from '../answer.tsx';
+import { useDesk } from '../desk.ts';
+import { Choice } from '../fields/choice.tsx';
+import { TextField } from '../fields/text-field.tsx';
+import { useArm, type ArmState } from './arm-state.ts';
+
+const ANSWERS = ['professional-looked', 'reported-by-mistake'] as const;
+
+/** Reported pain, over everything else on Bench until somebody has answered it. */
+export function PainStands(props: { readonly session: SessionView }) {
+  const arm = useArm();
+  return <Show when={arm()?.pain}>{(pain) => <Banner session={props.session} pain={pain()} />}</Show>;
+}
+
+function Banner(props: { readonly session: SessionView; readonly pain: NonNullable<ArmState['pain']> }) {
+  const desk = useDesk();
+  const speech = useSpeech();
+  const say = () => speech().words.bench.arm;
+  const [answering, setAnswering] = createSignal(false);
+  const here = () => props.pain.mound === desk.mound;
+  return (
+    <section class="pain" role="alert" data-pain={props.pain.report.said}>
+      <p><strong>{speech().words.arm.stop}.</strong> {say().pain}</p>
+      <p class="quiet">
+        {reportWords(props.pain.report, props.session, speech())}
+        <Show when={!here()}> {say().elsewhere(props.pain.mound)} <a href={`/bench/${encodeURIComponent(props.pain.mound)}`}>{say().toBench(props.pain.mound)}</a></Show>
+      </p>
+      <Show when={here()}>
+        <Show when={answering()} fallback={<button type="button" onClick={() => setAnswering(true)}>{say().answer}</button>}>
+          <AnswerForm session={props.session} onBack={() => setAnswering(false)} />
+        </Show>
+      </Show>
+    </section>
+  );
+}
+
+function AnswerForm(props: { readonly session: SessionView; readonly onBack: () => void }) {
+  const desk = useDesk();
+  const speech = useSpeech();
+  const say = () => speech().words.bench.arm;
+  const [answer, setAnswer] = createSignal<(typeof ANSWERS)[number]>('professional-looked');
+  const [words, setWords] = createSignal('');
+  const save = () => void desk.say('pain', { kind: 'pain-answered', session: props.session.id, answer: answer(), words: words().trim() });
+  return (
+    <form class="pain-answer" onSubmit={(event) => { event.preventDefault(); if (words().trim() !== '') save(); }}>
+      <p>{say().answerIs}</p>
+      <Choice legend={say().answerHow} options={ANSWERS} say={(one) => say().answers[one]} chosen={answer()} onChoose={setAnswer} />
+      <TextField label={say().answerWords[answer()]} text={words()} longest={200} onText={setWords} />
+      <Answer corner="pain" />
+      <div class="row">
+        <button type="submit" disabled={words().trim() === ''}>{say().answerSave}</button>
+        <button type="button" class="plain" onClick={() => props.onBack()}>{say().answerLater}</button>
+      </div>
+    </form>
+  );
+}
