@@ -36,6 +36,8 @@ const fewestSamples = 8;
 const leastSeenShare = 0.4;
 /** Three inches: a break known no better than this says nothing about a changeup. */
 const coarsestBreakM = 0.0762;
+/** Scatter that would leave the break that coarse with the most samples a device sends. One axis of such scatter makes the others no witnesses. */
+const coarsestNoiseM = 0.1;
 const speedRangeMps = [3, 60] as const;
 /** No path of a thrown ball, and no clock that counts in other units, takes longer. */
 const longestS = 10;
@@ -103,6 +105,10 @@ function doubtful(fit: MotionFit, { times, count }: Columns, release: Crossing, 
   const seen = fit.kept.reduce((sum, keep) => sum + keep, 0);
   if (seen < fewestSamples || !(share >= leastSeenShare)) {
     return problem('too-short', `The path was seen in ${seen} of ${count} samples and for ${Math.max(0, Math.round(share * 100))} % of the flight; at least ${fewestSamples} samples and ${leastSeenShare * 100} % are needed.`);
+  }
+  const noiseM = Math.max(...fit.noiseM);
+  if (!(noiseM <= coarsestNoiseM)) {
+    return problem('too-noisy', `The samples of the path scatter by ±${(noiseM * 100).toFixed(0)} cm about any one flight.`);
   }
   const drag = fit.unknowns[6]!;
   const doubt = 4 * Math.sqrt(fit.covariance[60]!);

@@ -172,6 +172,8 @@ describe('A path that cannot be read', () => {
     const half = samples.map((sample, i): PathSample => (i % 5 < 2 ? { ...sample, positionM: [5 * normal(), sample.positionM[1], 5 * normal()] } : sample));
     expect(codeOf(half)).toBe('too-noisy');
     expect(codeOf(samplesOf(fly(changeup), { count: 40, noiseM: 0.2 }))).toBe('too-noisy');
+    const zigzag = samples.map((sample, i): PathSample => ({ ...sample, positionM: [sample.positionM[0] + (i % 2 === 0 ? 0.15 : -0.15), sample.positionM[1], sample.positionM[2]] }));
+    expect(codeOf(zigzag)).toBe('too-noisy');
   });
 
   test('is impossible with a place that is no number, one time for all, or a ball that flies away', () => {

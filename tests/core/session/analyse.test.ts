@@ -42,7 +42,7 @@ describe('a throw seen as a path', () => {
   });
 
   it('that no flight could leave is a problem with a sentence, never a number', () => {
-    const path = flown().body.path!.map(([t, x, y, z], i) => [t, x + (i % 2 === 0 ? 1 : -1) * 3, y, z] as [number, number, number, number]);
+    const path = flown().body.path!.map(([t, x, y, z], i) => [t, x + (i % 2 === 0 ? 1 : -1) * 0.9, y, z] as [number, number, number, number]);
     const read = analyseThrow({ path }, seen, mound);
     expect(read.problem).toMatch(/\w+ \w+ \w+/);
     expect(read.verticalM).toBe('problem');
