@@ -1,4 +1,4 @@
-import type { GapView, Missing } from '../../core/facts/views.ts';
+import type { GapView, UnexplainedReading, UnexplainedView } from '../../core/facts/views.ts';
 import { inchesToM, mToInches } from '../../core/units/convert.ts';
 import { drawGapLine } from '../../web/charts/gap-line.ts';
 import type { PlaneData, PlaneMark } from '../../web/charts/plane-data.ts';
@@ -6,7 +6,7 @@ import { drawSeamMap } from '../../web/charts/seam-map.ts';
 import { drawSeparationPlane } from '../../web/charts/separation-plane.ts';
 import { gapPicture } from '../../web/wall/asked/gap-of.ts';
 import { seamMapOf, type SpinSeen } from '../../web/wall/asked/seams-of.ts';
-import { arrowOf, unexplainedWords, type UnexplainedSeen } from '../../web/wall/asked/unexplained-of.ts';
+import { arrowOf, unexplainedWords } from '../../web/wall/asked/unexplained-of.ts';
 import type { Speech } from '../../web/words/speech.ts';
 
 /** Invented throws in every kind of picture, each where its names are hardest to place. */
@@ -20,7 +20,7 @@ export type Scene = (svg: SVGSVGElement, speech: Speech, room: Room) => void;
 
 const inches2 = (value: number): number => value * inchesToM(1) ** 2;
 
-function seams(latitudeDeg: number | null, longitudeDeg: number, unexplained: UnexplainedSeen | Missing | null, gyroShare: number | null = null): Scene {
+function seams(latitudeDeg: number | null, longitudeDeg: number, unexplained: UnexplainedReading, gyroShare: number | null = null): Scene {
   const spin: SpinSeen = { spinRpm: 1843, tiltRad: 1.2, efficiency: 0.93, seamAxis: latitudeDeg === null ? null : { latitudeDeg, longitudeDeg }, unexplained };
   return (svg, speech, room) => {
     const shown = seamMapOf(spin, 'one', speech);
@@ -38,7 +38,9 @@ function gap(widths: number, bend: number, decisionBasis: GapView['decisionBasis
   return (svg, speech, room) => drawGapLine(svg, { generation: 'one', ...gapPicture(seen, speech) }, room);
 }
 
-const SEEN: UnexplainedSeen = { verticalM: inchesToM(-1.4), armSideM: inchesToM(3), measurement: [inches2(0.2), inches2(0.1), inches2(0.3)], model: [inches2(0.3), inches2(-0.2), inches2(0.3)] };
+const SEEN: UnexplainedView = {
+  kind: 'unexplained', spinVerticalM: 0.2, spinArmSideM: 0.2, pushM: 0.3, acrossM: 0.05, verticalM: inchesToM(-1.4), armSideM: inchesToM(3), measurement: [inches2(0.2), inches2(0.1), inches2(0.3)], model: [inches2(0.3), inches2(-0.2), inches2(0.3)],
+};
 const ZONE = { kind: 'ellipse', verticalM: inchesToM(-10), armSideM: inchesToM(7), verticalRadiusM: inchesToM(3), armSideRadiusM: inchesToM(3) } as const;
 
 function mark(place: number, downIn: number, armSideIn: number, onTarget: boolean): PlaneMark {
@@ -71,9 +73,9 @@ function plane(lastDownIn: number, lastArmSideIn: number, armSideOn: 'left' | 'r
 
 export const SEAM_SCENES: Readonly<Record<string, Scene>> = {
   'four seams a turn, with all that is known': seams(90, 0, SEEN, 0.2),
-  'two seams a turn': seams(0, 45, null),
+  'two seams a turn': seams(0, 45, { kind: 'not-sent' }),
   'held askew': seams(48, 20, { ...SEEN, measurement: null }),
-  'axis alone, nothing unexplained to be seen': seams(null, 0, 'not-visible'),
+  'axis alone, nothing unexplained to be seen': seams(null, 0, { kind: 'not-visible', reason: 'axis-inferred' }),
 };
 export const GAP_SCENES: Readonly<Record<string, Scene>> = {
   'hardly any gap': gap(0.3, 2, 'same-time'),

@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import type { GapView, MoundView, SeparationView, ThrowView } from '../../core/facts/views.ts';
+import type { GapView, MoundView, SeparationView, ThrowView, UnexplainedView } from '../../core/facts/views.ts';
 import { inchesToM, mToInches } from '../../core/units/convert.ts';
 import { afterAsking, askedByKey } from '../../web/wall/asked/asked.ts';
 import { gapOf } from '../../web/wall/asked/gap-of.ts';
 import { seamMapOf, seamsOf, type SpinSeen } from '../../web/wall/asked/seams-of.ts';
 import type { Shown } from '../../web/wall/asked/shown.ts';
-import { arrowOf, ellipse95, unexplainedWords, type UnexplainedSeen } from '../../web/wall/asked/unexplained-of.ts';
+import { arrowOf, ellipse95, unexplainedWords } from '../../web/wall/asked/unexplained-of.ts';
+import { planeOf } from '../../web/wall/plane-of.ts';
 import { railOf } from '../../web/wall/rail-of.ts';
 import { speechIn } from '../../web/words/speech.ts';
 import { FASTBALLS, InventedMound, liveMound, RIGHT_HANDER } from './invented-mound.ts';
@@ -72,7 +73,7 @@ describe('the gap line of the last throw', () => {
 });
 
 describe('the seam map of a throw', () => {
-  const SPIN: SpinSeen = { spinRpm: 1843, tiltRad: 1.1, efficiency: 0.93, seamAxis: { latitudeDeg: 90, longitudeDeg: 0 }, unexplained: null };
+  const SPIN: SpinSeen = { spinRpm: 1843, tiltRad: 1.1, efficiency: 0.93, seamAxis: { latitudeDeg: 90, longitudeDeg: 0 }, unexplained: { kind: 'not-sent' } };
 
   test('has the spin axis in its middle and the whole seam round it', () => {
     const { seam } = picture(seamMapOf(SPIN, 'one', ENGLISH));
@@ -82,7 +83,7 @@ describe('the seam map of a throw', () => {
   });
 
   test('tells those who do not see it how many seams keep coming by', () => {
-    expect(picture(seamMapOf(SPIN, 'one', ENGLISH)).texts.description).toBe('The ball of the last throw unrolled round its spin axis, which is in the middle and comes towards the reader. axis, 1,840 rpm. The ball turns anticlockwise. Its equator meets 4 seams a turn.');
+    expect(picture(seamMapOf(SPIN, 'one', ENGLISH)).texts.description).toBe('The ball of the last throw unrolled round its spin axis, which is in the middle and comes towards the reader. axis, 1,840 rpm. The ball turns anticlockwise. Its equator meets 4 seams a turn. unexplained: not sent.');
     expect(picture(seamMapOf({ ...SPIN, seamAxis: { latitudeDeg: 0, longitudeDeg: 45 } }, 'one', ENGLISH)).texts.description).toContain('2 seams a turn');
   });
 
@@ -99,8 +100,9 @@ describe('the seam map of a throw', () => {
   });
 
   test('says of a device that cannot see it that unexplained movement is not visible, and draws no arrow', () => {
-    const { unexplained } = picture(seamMapOf({ ...SPIN, unexplained: 'not-visible' }, 'one', ENGLISH));
+    const { unexplained, texts } = picture(seamMapOf({ ...SPIN, unexplained: { kind: 'not-visible', reason: 'axis-inferred' } }, 'one', ENGLISH));
     expect(unexplained).toEqual({ drawn: false, words: 'unexplained: not visible to this device' });
+    expect(texts.description).toContain('It worked the axis out from the path, so whatever a seam did is already in the axis.');
   });
 
   test('is that of the newest throw of the session', () => {
@@ -113,7 +115,10 @@ describe('unexplained movement', () => {
   const squareIn = (value: number): number => value * inchesToM(1) ** 2;
   const PLACE: SeparationView = { baseline: 1, speedMps: -4, verticalM: inchesToM(-6), armSideM: inchesToM(7), arrivalS: 0.04, releaseShiftM: 0 };
   /** Three to the arm side and four down: five inches long. */
-  const SEEN: UnexplainedSeen = { verticalM: inchesToM(-4), armSideM: inchesToM(3), measurement: [squareIn(0.25), 0, squareIn(0.25)], model: [squareIn(0.75), 0, squareIn(0.75)] };
+  const SEEN: UnexplainedView = {
+    kind: 'unexplained', spinVerticalM: 0.2, spinArmSideM: 0.2, pushM: 0.3, acrossM: 0.05,
+    verticalM: inchesToM(-4), armSideM: inchesToM(3), measurement: [squareIn(0.25), 0, squareIn(0.25)], model: [squareIn(0.75), 0, squareIn(0.75)],
+  };
 
   test('is an arrow from where spin alone would have taken the throw to where it went', () => {
     const { from, to } = arrowOf(SEEN, PLACE, [])!;
@@ -140,6 +145,16 @@ describe('unexplained movement', () => {
     expect(Math.abs(ellipse95([4, 0, 1]).angleRad)).toBeCloseTo(Math.PI / 2, 9);
     expect(ellipse95([1, 0.5, 1]).angleRad).toBeCloseTo(Math.PI / 4, 9);
     expect(ellipse95([1, 1, 1]).semiMinorM).toBeCloseTo(0, 9);
+  });
+
+  test('is drawn on the plane when the seam map is asked for, for the last throw alone, and named where no map names it', () => {
+    const view = lastOne({ unexplained: SEEN });
+    expect(planeOf(view, ENGLISH).unexplained).toBeNull();
+    expect(planeOf(view, ENGLISH, { arrow: 'plain' }).unexplained!.words).toEqual([]);
+    expect(planeOf(view, ENGLISH, { arrow: 'plain' }).texts.description).toContain('5.0 ± 2.0 in unexplained.');
+    expect(planeOf(view, ENGLISH, { arrow: 'named' }).unexplained!.words).toEqual(['5.0 ± 2.0 in unexplained']);
+    expect(planeOf(lastOne({ unexplained: { kind: 'not-visible', reason: 'spin-only' } }), ENGLISH, { arrow: 'named' }).unexplained).toBeNull();
+    expect(planeOf(lastOne({ unexplained: SEEN, excluded: 'misread' }), ENGLISH, { arrow: 'named' }).unexplained).toBeNull();
   });
 
   test('has no ellipse where nobody knows how sure the measurement is, and no arrow where the throw has no place', () => {

@@ -17,34 +17,39 @@ interface Arrow {
 
 /** Words longer than this go on to another line. */
 const MOST_LETTERS = 14;
+type Doubt = NonNullable<PlaneUnexplained['ellipse']> & Anchor;
+
 /** Half the width of the arrowhead, and its length, in text sizes. */
 const HEAD = 0.26;
 
 /**
  * An arrow from where the spin alone would have taken the last throw to where it went, with the 95 % ellipse of that
- * difference at its foot: an arrow that leaves its ellipse is more than the instrument's and the model's doubt. Without words it
- * goes unnamed. Gives the boxes of its name and of the arrow.
+ * difference at its foot: an arrow that leaves its ellipse is more than the instrument's and the model's doubt. Gives what names
+ * should spare.
  */
-export function drawUnexplained(layer: Layer, unexplained: PlaneUnexplained | null, scale: PlaneScale, textPx: number, bounds: Box, taken: readonly Taken[]): Box[] {
+export function drawUnexplained(layer: Layer, unexplained: PlaneUnexplained | null, scale: PlaneScale, textPx: number): Taken[] {
   const shown = unexplained === null ? [] : [unexplained];
   const arrows = shown.map((each) => arrowOf(each, scale, markRadius(textPx, true)));
-  const ellipses = shown.flatMap((each) => (each.ellipse === null ? [] : [{ ...each.ellipse, ...each.from }]));
-  layer.selectAll<SVGEllipseElement, (typeof ellipses)[number]>('ellipse').data(ellipses).join('ellipse').attr('class', 'doubt')
+  const doubts = shown.flatMap(({ ellipse, from }) => (ellipse === null ? [] : [{ ...ellipse, x: scale.x(from.armSideM), y: scale.y(from.verticalM) }]));
+  layer.selectAll<SVGEllipseElement, Doubt>('ellipse').data(doubts).join('ellipse').attr('class', 'doubt')
     .attr('rx', ({ semiMajorM }) => semiMajorM * scale.pxPerM).attr('ry', ({ semiMinorM }) => semiMinorM * scale.pxPerM)
-    .attr('transform', ({ armSideM, verticalM, angleRad }) => `translate(${scale.x(armSideM)},${scale.y(verticalM)}) rotate(${(-scale.armSign * angleRad * 180) / Math.PI})`);
+    .attr('transform', ({ x, y, angleRad }) => `translate(${x},${y}) rotate(${(-scale.armSign * angleRad * 180) / Math.PI})`);
   layer.selectAll<SVGPathElement, Arrow>('path').data(arrows).join('path').attr('class', 'unexplained-arrow').attr('d', (arrow) => pathOf(arrow, textPx));
-  const said = layer.selectAll<SVGTextElement, PlaneUnexplained>('text').data(shown.filter(({ words }) => words.length > 0)).join('text').attr('class', 'unexplained-text');
-  if (unexplained === null) return [];
-  said.selectAll<SVGTSpanElement, string>('tspan').data(unexplained.words.flatMap((words) => linesOf(words, MOST_LETTERS))).join('tspan')
+  return [...arrows.flatMap(({ x1, y1, x2, y2 }) => boxesAlong(x1, y1, x2, y2, textPx * 0.3)), ...doubts.map((doubt) => aroundDoubt(doubt, scale))];
+}
+
+/** Names the arrow near its foot, where the name covers least; without words it goes unnamed. Gives the box of the name. */
+export function nameUnexplained(layer: Layer, unexplained: PlaneUnexplained | null, scale: PlaneScale, textPx: number, bounds: Box, taken: readonly Taken[]): Box[] {
+  const named = unexplained === null || unexplained.words.length === 0 ? [] : [unexplained];
+  const said = layer.selectAll<SVGTextElement, PlaneUnexplained>('text').data(named).join('text').attr('class', 'unexplained-text');
+  if (named[0] === undefined) return [];
+  said.selectAll<SVGTSpanElement, string>('tspan').data(named[0].words.flatMap((words) => linesOf(words, MOST_LETTERS))).join('tspan')
     .attr('x', 0).attr('dy', (_, index) => (index === 0 ? '0' : '1.05em')).text((words) => words);
-  const arrow = arrows[0]!;
-  const along = boxesAlong(arrow.x1, arrow.y1, arrow.x2, arrow.y2, textPx * 0.3);
-  if (unexplained.words.length === 0) return along;
   const { width, height, y } = said.attr('transform', null).node()!.getBBox();
-  const foot = { x: arrow.x1, y: arrow.y1 };
-  const box = placeLabel({ width, height }, foot, wishesBehind(arrow, width, height, textPx), bounds, [...taken, ...along, ...ellipses.map((each) => aroundEllipse(each, foot, scale))]);
+  const arrow = arrowOf(named[0], scale, markRadius(textPx, true));
+  const box = placeLabel({ width, height }, { x: arrow.x1, y: arrow.y1 }, wishesBehind(arrow, width, height, textPx), bounds, taken);
   said.attr('transform', `translate(${box.x},${box.y - y})`);
-  return [box, ...along];
+  return [box];
 }
 
 function arrowOf({ from, to }: PlaneUnexplained, scale: PlaneScale, radius: number): Arrow {
@@ -77,7 +82,7 @@ function wishesBehind({ x1, y1, x2, y2 }: Arrow, width: number, height: number, 
 }
 
 /** An ellipse may be touched by a name, not filled by it. */
-function aroundEllipse({ semiMajorM, semiMinorM, angleRad }: NonNullable<PlaneUnexplained['ellipse']>, { x, y }: Anchor, { pxPerM }: PlaneScale): Taken {
+function aroundDoubt({ semiMajorM, semiMinorM, angleRad, x, y }: Doubt, { pxPerM }: PlaneScale): Taken {
   const wide = Math.hypot(semiMajorM * Math.cos(angleRad), semiMinorM * Math.sin(angleRad)) * pxPerM;
   const tall = Math.hypot(semiMajorM * Math.sin(angleRad), semiMinorM * Math.cos(angleRad)) * pxPerM;
   return { x: x - wide, y: y - tall, width: wide * 2, height: tall * 2, minds: 0.5 };

@@ -9,7 +9,7 @@ import type { PlaneData, PlaneOptions } from './plane-data.ts';
 import { drawReach, nameReach } from './plane-reach.ts';
 import { planeScale, reachOf, type PlaneScale } from './plane-scale.ts';
 import { drawSpread } from './plane-spread.ts';
-import { drawUnexplained } from './plane-unexplained.ts';
+import { drawUnexplained, nameUnexplained } from './plane-unexplained.ts';
 import { drawZone } from './plane-zone.ts';
 import { drawHandles } from './zone-handles.ts';
 
@@ -45,11 +45,13 @@ function drawContents(svg: Svg, data: PlaneData, options: PlaneOptions, scale: P
   take(drawAxes(axes, data, scale, options));
   const placed = drawMarks(layer(svg, 'marks'), data.marks, scale, options, goesOn);
   const marks = take(coveredBy(placed));
+  const arrowLayer = layer(svg, 'unexplained');
+  take(drawUnexplained(arrowLayer, data.unexplained, scale, textPx));
   const zoned = take(drawZone(zone, data, scale, textPx, bounds, taken));
   const missed = take(drawMiss(layer(svg, 'miss'), data, scale, options, bounds, taken));
-  const pushed = take(drawUnexplained(layer(svg, 'unexplained'), data.unexplained, scale, textPx, bounds, taken));
+  const arrowName = take(nameUnexplained(arrowLayer, data.unexplained, scale, textPx, bounds, taken));
   const spreadName = take(drawSpread(spread, data.spread, scale, textPx, bounds, taken));
   const reachName = take(nameReach(reachable, data.reach, scale, textPx, bounds, taken));
-  giveWay(axes, [...missed.slice(0, 1), ...pushed, ...spreadName, ...reachName, ...marks, ...zoned.slice(0, 1)], zoned.slice(1));
+  giveWay(axes, [...missed.slice(0, 1), ...arrowName, ...spreadName, ...reachName, ...marks, ...zoned.slice(0, 1)], zoned.slice(1));
   drawLetters(layer(svg, 'letters'), placed, taken, options);
 }

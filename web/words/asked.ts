@@ -19,6 +19,11 @@ export const asked = inBoth(
       unexplained: (amount: string) => `${amount} unexplained`,
       unsure: (amount: string) => `${amount} unexplained, ±\u00a0unknown`,
       unexplainedMissing: (why: string) => `unexplained: ${why}`,
+      hiddenBecause: {
+        'spin-only': 'It did not see the path of the ball.',
+        'axis-inferred': 'It worked the axis out from the path, so whatever a seam did is already in the axis.',
+        'no-axis': 'It does not know the spin axis.',
+      },
     },
     gapLine: {
       title: 'Gap to fastball',
@@ -50,6 +55,11 @@ export const asked = inBoth(
       unexplained: (amount) => `${amount} sin explicar`,
       unsure: (amount) => `${amount} sin explicar, ±\u00a0desconocido`,
       unexplainedMissing: (why) => `sin explicar: ${why}`,
+      hiddenBecause: {
+        'spin-only': 'No vio la trayectoria de la bola.',
+        'axis-inferred': 'Dedujo el eje de la trayectoria: lo que hizo una costura ya está en el eje.',
+        'no-axis': 'No conoce el eje de giro.',
+      },
     },
     gapLine: {
       title: 'Distancia a la recta',

@@ -1,4 +1,4 @@
-import type { Missing, MoundView, Reading } from '../../../core/facts/views.ts';
+import type { MoundView, ThrowView } from '../../../core/facts/views.ts';
 import { seamAround } from '../../../core/flight/seam-curve.ts';
 import { degToRad } from '../../../core/units/convert.ts';
 import { passes } from '../../charts/seam-geometry.ts';
@@ -7,17 +7,10 @@ import { spinText } from '../../words/numbers.ts';
 import type { Speech } from '../../words/speech.ts';
 import { lastThrow } from '../last-throw.ts';
 import { inWords, type Shown } from './shown.ts';
-import { unexplainedWords, type UnexplainedSeen } from './unexplained-of.ts';
+import { unexplainedWords } from './unexplained-of.ts';
 
 /** What is known of the spin of a throw. */
-export interface SpinSeen {
-  readonly spinRpm: Reading;
-  readonly tiltRad: Reading;
-  readonly efficiency: Reading;
-  /** Where the spin axis leaves the ball on the map of the seams; null where the device does not tell where the seams are. */
-  readonly seamAxis: { readonly latitudeDeg: number; readonly longitudeDeg: number } | null;
-  readonly unexplained: UnexplainedSeen | Missing | null;
-}
+export type SpinSeen = Pick<ThrowView, 'spinRpm' | 'tiltRad' | 'efficiency' | 'seamAxis' | 'unexplained'>;
 
 /** Points of the drawn seam: 3° apart and less. */
 const SEAM_POINTS = 216;
@@ -28,7 +21,7 @@ export function seamsOf(view: MoundView, speech: Speech): Shown<SeamMapData> {
   const thrown = lastThrow(view);
   if (thrown === null) return inWords(words.wall.noThrow);
   if (thrown.excluded !== null) return inWords(words.trade.excluded);
-  return seamMapOf({ ...thrown, seamAxis: null, unexplained: null }, `${view.session?.id} ${view.generation}`, speech);
+  return seamMapOf(thrown, `${view.session?.id} ${view.generation}`, speech);
 }
 
 /** The map of one ball: with its seam, with its axis alone, or in words that even that is not known. */
@@ -38,8 +31,8 @@ export function seamMapOf(seen: SpinSeen, generation: string, speech: Speech): S
   if (seamAxis === null && typeof tiltRad !== 'number' && typeof efficiency !== 'number') return inWords(say.axisMissing(measures.missing[tiltRad]));
   const seam = seamAxis === null ? null : seamAround({ latitudeRad: degToRad(seamAxis.latitudeDeg), longitudeRad: degToRad(seamAxis.longitudeDeg) }, SEAM_POINTS);
   const axis = typeof spinRpm === 'number' ? say.axisTurning(spinText(spinRpm, speech)) : say.axis;
-  const doubted = unexplained === null ? null : { drawn: typeof unexplained !== 'string', words: unexplainedWords(unexplained, speech) };
-  const told = [`${axis}.`, say.turns, seam === null ? `${say.axisAlone}.` : say.passing(say.seams(passes(seam, Math.PI / 2).length)), ...(doubted === null ? [] : [`${doubted.words}.`])];
+  const doubted = { drawn: unexplained.kind === 'unexplained', words: unexplainedWords(unexplained, speech) };
+  const told = [`${axis}.`, say.turns, seam === null ? `${say.axisAlone}.` : say.passing(say.seams(passes(seam, Math.PI / 2).length)), `${doubted.words}.`, ...whyHidden(unexplained, speech)];
   return {
     kind: 'picture',
     data: {
@@ -49,4 +42,9 @@ export function seamMapOf(seen: SpinSeen, generation: string, speech: Speech): S
       texts: { name: say.title, description: say.description(told.join(' ')), axis, farSide: say.farSide, seams: say.seams, axisAlone: say.axisAlone },
     },
   };
+}
+
+/** Why a device cannot show unexplained movement, in a sentence of its own. */
+function whyHidden(unexplained: ThrowView['unexplained'], { words }: Speech): string[] {
+  return unexplained.kind === 'not-visible' ? [words.asked.seamMap.hiddenBecause[unexplained.reason]] : [];
 }

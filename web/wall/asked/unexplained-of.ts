@@ -1,21 +1,13 @@
-import type { Missing, SeparationView } from '../../../core/facts/views.ts';
+import type { SeparationView, UnexplainedReading, UnexplainedView } from '../../../core/facts/views.ts';
 import { chiSquare2Quantile } from '../../../core/statistics/closed-quantiles.ts';
 import type { PlaneUnexplained } from '../../charts/plane-data.ts';
 import { movementIn, movementText, numberText, MOVEMENT_UNIT } from '../../words/numbers.ts';
 import type { Speech } from '../../words/speech.ts';
 
-/** Covariance of a movement in m²: vertical, both, arm side. */
-export type MovementCovariance = readonly [verticalM2: number, bothM2: number, armSideM2: number];
-
-/** Movement that the measured spin of a throw does not explain: observed minus spin-explained, arm side positive. */
-export interface UnexplainedSeen {
-  readonly verticalM: number;
-  readonly armSideM: number;
-  /** From the measurement; null where the device does not tell how sure it is. */
-  readonly measurement: MovementCovariance | null;
-  /** From the spread of the published lift laws. */
-  readonly model: MovementCovariance;
-}
+/** Of a movement in m²: vertical, both, arm side. */
+type MovementCovariance = UnexplainedView['model'];
+/** What is drawn and said of it. */
+export type UnexplainedSeen = Pick<UnexplainedView, 'verticalM' | 'armSideM' | 'measurement' | 'model'>;
 
 const SHARE = 0.95;
 /** Standard errors to either side of a 95 % interval of one number. */
@@ -35,13 +27,13 @@ export function arrowOf(unexplained: UnexplainedSeen, separation: SeparationView
 }
 
 /** Its length with its uncertainty, or why there is none: "3.3 ± 1.2 in unexplained". */
-export function unexplainedWords(unexplained: UnexplainedSeen | Missing, speech: Speech): string {
+export function unexplainedWords(reading: UnexplainedReading, speech: Speech): string {
   const say = speech.words.asked.seamMap;
-  if (typeof unexplained === 'string') return say.unexplainedMissing(speech.words.measures.missing[unexplained]);
-  const length = Math.hypot(unexplained.verticalM, unexplained.armSideM);
-  const sum = sumOf(unexplained);
+  if (reading.kind !== 'unexplained') return say.unexplainedMissing(speech.words.measures.missing[reading.kind]);
+  const length = Math.hypot(reading.verticalM, reading.armSideM);
+  const sum = sumOf(reading);
   if (sum === null) return say.unsure(movementText(length, speech, 1));
-  const either = EITHER_SIDE * Math.sqrt(varianceAlong(sum, unexplained));
+  const either = EITHER_SIDE * Math.sqrt(varianceAlong(sum, reading));
   const [amount, doubt] = [length, either].map((metres) => numberText(movementIn(speech.units, metres), 1, speech.language));
   return say.unexplained(`${amount} ± ${doubt} ${MOVEMENT_UNIT[speech.units]}`);
 }
