@@ -39,8 +39,13 @@ export class Story {
 
   /** A throw as the device sends it, in metres and m/s. Returns its place. */
   measured(body: ThrowBody, sight: Source['sight'] = 'full-flight'): number {
+    return this.measuredBy(body, { sight });
+  }
+
+  /** The same from a device that declares something else of itself. */
+  measuredBy(body: ThrowBody, declares: Partial<Source>): number {
     this.sequence += 1;
-    this.add({ kind: 'throw-measured', source: { ...sourceOf(this.sequence), sight }, body }, 'device:lamp-1');
+    this.add({ kind: 'throw-measured', source: { ...sourceOf(this.sequence), ...declares }, body }, 'device:lamp-1');
     return this.facts.length;
   }
 
