@@ -16,6 +16,8 @@ export interface PitchShape {
   readonly correlations: { readonly speedSpin: number; readonly tiltEfficiency: number };
   /** Force across the flight that spin does not explain, as a coefficient; 0.01 is about 0.93 in over a pitch. Up and arm side are positive. */
   readonly unexplained: { readonly armSide: Spread; readonly vertical: Spread };
+  /** Where the spin axis leaves the ball on the map of the seams, degrees; left out where it is anywhere. */
+  readonly seamAxis?: { readonly latitude: number; readonly longitude: number };
 }
 
 type DeviceName = 'path' | 'constant' | 'spin';

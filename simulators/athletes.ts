@@ -1,6 +1,7 @@
 import type { Athlete, Grip, SpeedBand, TargetZone } from '../core/facts/coach.ts';
 import { degToRad, feetToM, inchesToM, mphToMps } from '../core/units/convert.ts';
 import type { PitchShape, SimulatedAthlete, Spread } from './athlete.ts';
+import { seamAxisOf } from './grip-effect.ts';
 
 type MeanAndSd = readonly [mean: number, sd: number];
 
@@ -24,6 +25,7 @@ function shape({ mph, rpm, tiltDeg, efficiency, armSide = [0, 0.003], vertical =
     efficiency: spread(efficiency),
     correlations: { speedSpin: 0.3, tiltEfficiency: -0.3 },
     unexplained: { armSide: spread(armSide), vertical: spread(vertical) },
+    seamAxis: seamAxisOf('four-seam'),
   };
 }
 

@@ -1,5 +1,5 @@
 import type { CoachSays } from '../core/facts/coach.ts';
-import type { SessionView } from '../core/facts/views.ts';
+import type { MoundHead, SessionView } from '../core/facts/views.ts';
 import { DEFAULT_DISTANCE_M } from '../core/facts/vocabulary.ts';
 import type { SimulatedAthlete } from './athlete.ts';
 import type { Wanted } from './plan.ts';
@@ -7,6 +7,12 @@ import type { Wanted } from './plan.ts';
 /** How a coach opens an ordinary bullpen for this athlete. */
 export function opening(session: string, athlete: SimulatedAthlete, timeZone: string): CoachSays {
   return { kind: 'session-opened', session, athlete: athlete.profile, timeZone, stage: 'mound', distanceM: DEFAULT_DISTANCE_M.mound, effort: 'full' };
+}
+
+/** The air that simulated throws fly in, for a mound of which nobody has said any. */
+export function airCalls({ air }: Pick<MoundHead, 'air'>): CoachSays[] {
+  if (air !== null) return [];
+  return [{ kind: 'air-set', air: { where: 'indoors', temperatureC: 20, relativeHumidity: 0.5, height: { kind: 'pressure', pressurePa: 101_325 }, wind: null } }];
 }
 
 /** What a coach has to say before the throw that is wanted next, in this order; nothing where all of it carries over. */

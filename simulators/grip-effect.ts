@@ -20,9 +20,21 @@ const TILT_DEG_PER_THUMB_DEG = 0.15;
 const TILT_DEG_PER_BALL_DEG = 0.1;
 const MPH_PER_THUMB_DEG = -0.015;
 
+/** Where the spin axis leaves a ball that is held so: over the waist four seams pass in a turn, over a horseshoe two, and between them one side has more than the other. */
+const SEAM_AXIS: Readonly<Record<Grip['seams'], NonNullable<PitchShape['seamAxis']>>> = {
+  'four-seam': { latitude: 84, longitude: 10 },
+  'two-seam': { latitude: 6, longitude: 42 },
+  'one-seam': { latitude: 38, longitude: 72 },
+};
+
+/** On the map of the seams, degrees. Invented like the rest, for want of a published source. */
+export function seamAxisOf(seams: Grip['seams']): NonNullable<PitchShape['seamAxis']> {
+  return SEAM_AXIS[seams];
+}
+
 /** The throw of `shape`, which is that of the plainest grip, held in this grip; null is the plainest grip with two seams. */
 export function heldIn(shape: PitchShape, grip: Grip | null): PitchShape {
-  if (grip === null) return { ...shape, unexplained: lessSeam(shape, SEAM_SHARE['two-seam']) };
+  if (grip === null) return { ...shape, unexplained: lessSeam(shape, SEAM_SHARE['two-seam']), seamAxis: seamAxisOf('two-seam') };
   const spread = SPREAD[grip.spread];
   const depth = DEPTH[grip.depth];
   const turnedDeg = PRESSURE_DEG[grip.pressure] + TILT_DEG_PER_THUMB_DEG * grip.thumbDeg + TILT_DEG_PER_BALL_DEG * grip.tiltDeg;
@@ -35,6 +47,7 @@ export function heldIn(shape: PitchShape, grip: Grip | null): PitchShape {
     tiltRad: changed(shape.tiltRad, degToRad(turnedDeg)),
     efficiency: changed(shape.efficiency, 0),
     unexplained: lessSeam(shape, SEAM_SHARE[grip.seams]),
+    seamAxis: seamAxisOf(grip.seams),
   };
 }
 

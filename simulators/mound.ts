@@ -1,7 +1,7 @@
 import type { SimulatedAthlete } from './athlete.ts';
 import { ATHLETES } from './athletes.ts';
 import { calledBy, calledByHabit, sessionOn, standIn, type Called } from './called.ts';
-import { callsBefore, opening } from './calls.ts';
+import { airCalls, callsBefore, opening } from './calls.ts';
 import { pause } from './clock.ts';
 import { Lead } from './lead.ts';
 import type { MoundParts } from './mound-parts.ts';
@@ -85,6 +85,7 @@ class Mound {
     if (ofOthers.length > 0) this.#lead.yieldTo(`${ofOthers[0]!.athleteName} has an open session`);
     await this.#lead.say(left.map(({ id }) => ({ kind: 'session-closed', session: id })));
     await this.#lead.say([opening(session, athlete, timeZone)]);
+    if (tablet.head !== null) await this.#lead.say(airCalls(tablet.head));
     return session;
   }
 

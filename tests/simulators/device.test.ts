@@ -27,9 +27,9 @@ describe('simulated devices', () => {
     }
   });
 
-  it('one sends the path with an axis of its own, one constant acceleration with an inferred axis, one a summary of speed and spin', () => {
+  it('one sends the path with an axis of its own and where on the ball it lies, one constant acceleration with an inferred axis, one a summary of speed and spin', () => {
     const sent = ATHLETES.map((athlete) => measureMany(athlete, throwMany(athlete, 'four-seam', null, 1))[0]!);
-    expect(sent.map((body) => Object.keys(body))).toEqual([['path', 'spin', 'extension'], ['summary', 'spin'], ['constant', 'spin', 'extension']]);
+    expect(sent.map((body) => Object.keys(body))).toEqual([['path', 'spin', 'extension', 'seams'], ['summary', 'spin'], ['constant', 'spin', 'extension']]);
     expect(sent[0]!.path!.length).toBeGreaterThanOrEqual(60);
     expect(sent[0]!.path!.length).toBeLessThanOrEqual(300);
     expect(BEFORE.map(({ device: { declares } }) => [declares.sight, declares.axis, declares.units.speed])).toEqual([

@@ -187,3 +187,28 @@ it('a bullpen begins with at least six fastballs and has sixty throws', () => {
   expect(plan).toHaveLength(60);
   expect(plan.slice(0, 6).every(({ kind }) => kind === 'fastball')).toBe(true);
 });
+
+describe('the seam effect of a simulated bullpen indoors', () => {
+  const effects = () => server.view().session!.trials.map(({ seamEffect }) => seamEffect.kind);
+
+  it('is seen in the grip that lets the seam work, and not in the other', async () => {
+    await ended(start({ athletes: [ATHLETES[0]], count: 60 }));
+    expect(server.view().air?.air.where).toBe('indoors');
+    expect(effects()).toEqual(['not-seen', 'seen']);
+  });
+
+  it('is not seen in turnover changeups, before a device that could', async () => {
+    await ended(start({ athletes: [{ ...ATHLETES[1], device: 'path' }], count: 60 }));
+    expect(effects()).toEqual(['not-seen', 'not-seen']);
+  });
+
+  it('is not visible to the devices that read only spin or infer the axis', async () => {
+    await ended(start({ athletes: [ATHLETES[1]], count: 24 }));
+    expect(server.view().session!.trials[0]!.seamEffect).toEqual({ kind: 'not-visible', reason: 'spin-only' });
+    await server.close();
+    clock = manualClock();
+    server = await playServer(clock);
+    await ended(start({ athletes: [ATHLETES[2]], count: 24 }));
+    expect(server.view().session!.trials[0]!.seamEffect).toEqual({ kind: 'not-visible', reason: 'axis-inferred' });
+  });
+});
