@@ -11,9 +11,10 @@ import { Nowhere } from './start/nowhere.tsx';
 const Wall = lazy(() => import('./wall/wall.tsx'));
 const Bench = lazy(() => import('./bench/bench.tsx'));
 const Glance = lazy(() => import('./glance/glance.tsx'));
+const Plan = lazy(() => import('./plan/plan.tsx'));
 const Playback = lazy(() => import('./playback/playback.tsx'));
 const Start = lazy(() => import('./start/start.tsx'));
-const MOUND_SCREENS = { wall: Wall, bench: Bench, glance: Glance } as const;
+const MOUND_SCREENS = { wall: Wall, bench: Bench, glance: Glance, plan: Plan } as const;
 
 function Screen(props: { readonly route: Route }) {
   const { route } = props;
@@ -21,6 +22,7 @@ function Screen(props: { readonly route: Route }) {
     case 'wall':
     case 'bench':
     case 'glance':
+    case 'plan':
       return <Dynamic component={MOUND_SCREENS[route.screen]} mound={route.mound} />;
     case 'playback':
       return <Playback session={route.session} />;

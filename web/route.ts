@@ -1,6 +1,6 @@
 /** What an address asks for. Everything else a screen needs stands in the query, so that a link restores what it was made from. */
 export type Route =
-  | { readonly screen: 'wall' | 'bench' | 'glance'; readonly mound: string }
+  | { readonly screen: 'wall' | 'bench' | 'glance' | 'plan'; readonly mound: string }
   | { readonly screen: 'playback'; readonly session: string | null }
   | { readonly screen: 'start' }
   | { readonly screen: 'nowhere'; readonly pathname: string };
@@ -11,7 +11,7 @@ export function routeOf(pathname: string): Route {
   if (screen === undefined) return { screen: 'start' };
   if (rest.length > 0) return { screen: 'nowhere', pathname };
   if (screen === 'playback') return { screen, session: name ?? null };
-  if ((screen === 'wall' || screen === 'bench' || screen === 'glance') && name !== undefined) return { screen, mound: name };
+  if ((screen === 'wall' || screen === 'bench' || screen === 'glance' || screen === 'plan') && name !== undefined) return { screen, mound: name };
   return { screen: 'nowhere', pathname };
 }
 

@@ -5,7 +5,10 @@ import { chooseLanguage } from '../../web/words/language.ts';
 import { dateText, hourText, lengthText, timeText } from '../../web/words/moments.ts';
 
 describe('an address', () => {
-  test('names a screen and its mound', () => expect(routeOf('/wall/north-1')).toEqual({ screen: 'wall', mound: 'north-1' }));
+  test('names a screen and its mound', () => {
+    expect(routeOf('/wall/north-1')).toEqual({ screen: 'wall', mound: 'north-1' });
+    expect(routeOf('/plan/north-1')).toEqual({ screen: 'plan', mound: 'north-1' });
+  });
   test('names a recorded session, or the list of them', () => {
     expect(routeOf('/playback/abc')).toEqual({ screen: 'playback', session: 'abc' });
     expect(routeOf('/playback')).toEqual({ screen: 'playback', session: null });

@@ -8,7 +8,7 @@ import type { Speech } from '../words/speech.ts';
 import { useSpeech } from '../words/use-words.tsx';
 import { useDesk } from './desk.ts';
 
-const SCREENS = ['wall', 'glance'] as const;
+const SCREENS = ['plan', 'wall', 'glance'] as const;
 
 /** Who throws on which mound, and whether what is shown is now. */
 export function Head(props: { readonly standing: Standing; readonly link: Freshness }) {

@@ -40,7 +40,7 @@ function Mound(props: { readonly mound: MoundListing }) {
       <h2>{props.mound.mound}</h2>
       <p class="quiet"><Show when={throwing()} fallback={words().standing.waiting}>{(session) => words().start.openSession(session().athleteName)}</Show></p>
       <ul>
-        <For each={['wall', 'bench', 'glance'] as const}>
+        <For each={['wall', 'bench', 'glance', 'plan'] as const}>
           {(screen) => <li><a href={`/${screen}/${encodeURIComponent(props.mound.mound)}`}>{words().start.screens[screen]}</a> <span class="quiet">{words().start.forWhom[screen]}</span></li>}
         </For>
       </ul>

@@ -4,6 +4,7 @@ import { bench } from './bench.ts';
 import { feedback } from './feedback.ts';
 import { glance } from './glance.ts';
 import { measures } from './measures.ts';
+import { plan } from './plan.ts';
 import { playback } from './playback.ts';
 import { standing } from './standing.ts';
 import { start } from './start.ts';
@@ -11,5 +12,5 @@ import { trade } from './trade.ts';
 import { wall } from './wall.ts';
 
 /** Every text a person reads, in English. */
-export const en = { trade: trade.en, arm: arm.en, feedback: feedback.en, measures: measures.en, standing: standing.en, start: start.en, wall: wall.en, bench: bench.en, glance: glance.en, playback: playback.en, asked: asked.en };
+export const en = { trade: trade.en, arm: arm.en, feedback: feedback.en, measures: measures.en, standing: standing.en, start: start.en, wall: wall.en, bench: bench.en, glance: glance.en, playback: playback.en, plan: plan.en, asked: asked.en };
 export type Words = typeof en;

@@ -5,6 +5,7 @@ import type { Words } from './en.ts';
 import { feedback } from './feedback.ts';
 import { glance } from './glance.ts';
 import { measures } from './measures.ts';
+import { plan } from './plan.ts';
 import { playback } from './playback.ts';
 import { standing } from './standing.ts';
 import { start } from './start.ts';
@@ -12,4 +13,4 @@ import { trade } from './trade.ts';
 import { wall } from './wall.ts';
 
 /** Every text a person reads, in Spanish. */
-export const es: Words = { trade: trade.es, arm: arm.es, feedback: feedback.es, measures: measures.es, standing: standing.es, start: start.es, wall: wall.es, bench: bench.es, glance: glance.es, playback: playback.es, asked: asked.es };
+export const es: Words = { trade: trade.es, arm: arm.es, feedback: feedback.es, measures: measures.es, standing: standing.es, start: start.es, wall: wall.es, bench: bench.es, glance: glance.es, playback: playback.es, plan: plan.es, asked: asked.es };

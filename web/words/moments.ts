@@ -17,6 +17,11 @@ export function dateText(atMs: number, timeZone: string | null, language: Langua
   return written(atMs, timeZone, language, { day: 'numeric', month: 'short', year: 'numeric' });
 }
 
+/** A calendar day, given as YYYY-MM-DD. */
+export function isoDayText(day: string, language: Language): string {
+  return dateText(Date.parse(`${day}T00:00:00Z`), 'UTC', language);
+}
+
 /** A length of time as minutes and seconds: 75 s are 1:15. */
 export function lengthText(seconds: number): string {
   const whole = Math.max(0, Math.round(seconds));

@@ -1,0 +1,44 @@
+import type { TrialView, ThrowView } from '../facts/views.ts';
+import { FAMILIES, type Family } from '../facts/vocabulary.ts';
+import type { TriedFamily } from './family-reasons.ts';
+
+type Thrown = Pick<ThrowView, 'trial' | 'excluded' | 'problem' | 'miss' | 'separation'>;
+
+/**
+ * What the trials of a session have shown of each family that was tried. A trial counts for the family that was said at its
+ * beginning, a split for the split in any case; of a changeup that nobody gave a family nobody knows it, so it counts for none.
+ * @param thrown of one stage
+ * @param comfort what the athlete says of the present trial
+ */
+export function triedFamilies(trials: readonly TrialView[], thrown: readonly Thrown[], comfort: { readonly trial: string; readonly comfortable: boolean } | null): TriedFamily[] {
+  return FAMILIES.flatMap((family): TriedFamily[] => {
+    const letters = new Set(trials.filter((trial) => familyOf(trial) === family).map(({ letter }) => letter));
+    const own = thrown.filter(({ trial, excluded, problem }) => trial !== null && letters.has(trial) && excluded === null && problem === null);
+    if (own.length === 0) return [];
+    return [{
+      family,
+      throws: own.length,
+      meanMiss: meanOf(own.flatMap(({ miss }) => (miss === null ? [] : [miss.size]))),
+      separation: meanSeparation(own),
+      comfortable: comfort !== null && letters.has(comfort.trial) ? comfort.comfortable : null,
+    }];
+  });
+}
+
+function familyOf({ family, intent }: TrialView): Family | null {
+  return family ?? (intent === 'split' ? 'split' : null);
+}
+
+function meanSeparation(thrown: readonly Thrown[]): TriedFamily['separation'] {
+  const known = thrown.flatMap(({ separation }) => {
+    if (separation === null || typeof separation.verticalM !== 'number' || typeof separation.armSideM !== 'number') return [];
+    return [{ verticalM: separation.verticalM, armSideM: separation.armSideM }];
+  });
+  const verticalM = meanOf(known.map((one) => one.verticalM));
+  const armSideM = meanOf(known.map((one) => one.armSideM));
+  return verticalM === null || armSideM === null ? null : { verticalM, armSideM };
+}
+
+function meanOf(values: readonly number[]): number | null {
+  return values.length === 0 ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
+}

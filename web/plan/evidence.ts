@@ -1,0 +1,53 @@
+import { rankFamilies, type FamilyAdvice } from '../../core/coaching/families.ts';
+import { fastballEfficiency, type FastballEfficiency } from '../../core/coaching/fastball-efficiency.ts';
+import { triedFamilies } from '../../core/coaching/tried-families.ts';
+import type { Missing, MoundView, SessionView, ThrowView } from '../../core/facts/views.ts';
+import type { Family, Intent } from '../../core/facts/vocabulary.ts';
+
+/** What the throws of this session's stage say about the families. */
+export interface PlanEvidence {
+  readonly efficiency: FastballEfficiency;
+  readonly advice: FamilyAdvice;
+  /** Why the movement of this stage's fastballs is not known; null where it is, or where none was thrown. */
+  readonly noMovement: Missing | null;
+}
+
+/** Throws that a plan may rest on: of the stage, neither excluded nor contradicting themselves. */
+function soundThrows({ throws }: MoundView, { stage }: SessionView): readonly ThrowView[] {
+  return throws.filter((thrown) => thrown.stage === stage && thrown.excluded === null && thrown.problem === null);
+}
+
+/** Throws of the pitch that a family is thrown as. */
+export function thrownAs(view: MoundView, session: SessionView, intent: Intent): readonly ThrowView[] {
+  return soundThrows(view, session).filter((thrown) => !thrown.fastball && thrown.intent === intent);
+}
+
+export function evidenceOf(view: MoundView, session: SessionView): PlanEvidence {
+  const thrown = soundThrows(view, session);
+  const fastballs = thrown.filter(({ fastball }) => fastball);
+  const efficiency = fastballEfficiency(fastballs.map((one) => one.efficiency));
+  const { baseline, comfort, trial, trials, athlete } = session;
+  const advice = rankFamilies({
+    efficiency,
+    fastball: baseline.kind === 'baseline' ? baseline : null,
+    mainFastball: athlete.mainFastball,
+    // Before the first throw nobody knows the device: nothing is said against what it can see.
+    sight: view.source?.sight ?? 'full-flight',
+    seamEffect: null,
+    tried: triedFamilies(trials, thrown, comfort === null || trial === null ? null : { trial: trial.letter, comfortable: comfort.comfortable }),
+  });
+  return { efficiency, advice, noMovement: movementMissing(fastballs) };
+}
+
+function movementMissing(fastballs: readonly ThrowView[]): Missing | null {
+  for (const { verticalM, armSideM } of fastballs) {
+    if (typeof verticalM !== 'number') return verticalM;
+    if (typeof armSideM !== 'number') return armSideM;
+  }
+  return null;
+}
+
+/** The family that the screen opens with: that of the present trial, else the one that fits best. */
+export function familyToOpen({ ranking }: FamilyAdvice, { trial }: SessionView): Family {
+  return trial?.family ?? ranking[0]!.family;
+}
