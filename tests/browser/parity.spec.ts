@@ -20,7 +20,7 @@ const DAYS: readonly Day[] = [
 ];
 const HAPPENED: readonly Event[] = [
   'throw', 'unclaimed', 'repeated', 'late', 'corrected', 'moved', 'claimed', 'tagged', 'excluded', 'restored', 'renewed', 'passed',
-  'trial', 'resumed', 'zone', 'stage', 'note', 'closed', 'left-hander', 'spin-only', 'catch-play', 'again',
+  'trial', 'resumed', 'zone', 'stage', 'note', 'closed', 'left-hander', 'spin-only', 'catch-play', 'again', 'air',
 ];
 
 interface Played {

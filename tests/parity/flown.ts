@@ -18,12 +18,14 @@ interface Habit {
   /** Degrees on the clock face of a right-hander. */
   readonly tiltDeg: number;
   readonly efficiency: number;
+  /** Push of the seams that the spin does not explain, as a coefficient; arm side and up positive. */
+  readonly seam?: { readonly armSide: number; readonly up: number };
 }
 
 /** How the invented athletes of these tests throw. */
 const HABITS: Readonly<Partial<Record<Intent, Habit>>> = {
   'four-seam': { speedMph: 90, spinRpm: 2250, tiltDeg: 25, efficiency: 0.95 },
-  changeup: { speedMph: 80, spinRpm: 1650, tiltDeg: 65, efficiency: 0.93 },
+  changeup: { speedMph: 80, spinRpm: 1650, tiltDeg: 65, efficiency: 0.93, seam: { armSide: 0.02, up: -0.03 } },
   split: { speedMph: 82, spinRpm: 1200, tiltDeg: 45, efficiency: 0.8 },
 };
 const OTHER: Habit = { speedMph: 76, spinRpm: 2100, tiltDeg: 200, efficiency: 0.7 };
@@ -51,7 +53,7 @@ export function flown(intent: Intent | null, hand: Hand, distanceM: number, chan
   const spinRadps = spinAxisFromTilt({ tiltRad, efficiency, spinRpm, velocityMps });
   const flight = flyPitch(
     { positionM: [-side * 0.55 + 0.02 * chance.normal(), distanceM - 1.7, 1.85 + 0.02 * chance.normal()], velocityMps, spinRadps },
-    { airDensityKgM3: standardAirDensityKgM3, until: { yM: plate.frontYM } },
+    { airDensityKgM3: standardAirDensityKgM3, until: { yM: plate.frontYM }, ...(habit.seam && { seamCoefficient: { x: -side * habit.seam.armSide, z: habit.seam.up } }) },
   );
   return { flight, spinRadps, speedMps, spinRpm, tiltRad, efficiency };
 }

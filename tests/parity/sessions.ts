@@ -19,7 +19,7 @@ type Happening =
 /** What kinds of thing happened, by which a test knows that they did. */
 export type Event =
   | 'throw' | 'unclaimed' | 'repeated' | 'late' | 'corrected' | 'moved' | 'claimed' | 'tagged' | 'excluded' | 'restored' | 'renewed'
-  | 'passed' | 'trial' | 'resumed' | 'zone' | 'stage' | 'note' | 'closed' | 'left-hander' | 'spin-only' | 'catch-play' | 'again';
+  | 'passed' | 'trial' | 'resumed' | 'zone' | 'stage' | 'note' | 'closed' | 'left-hander' | 'spin-only' | 'catch-play' | 'again' | 'air';
 
 export interface Day {
   readonly hello: Omit<Hello, 'kind' | 'protocol' | 'token'>;
@@ -35,6 +35,8 @@ const ATHLETES: readonly Athlete[] = [
   { id: 'lio', name: 'Lío Barrantes', hand: 'left', birthYear: 2009, mainFastball: 'four-seam', units: 'metric', language: 'es' },
 ];
 const WORKED: readonly Intent[] = ['changeup', 'changeup', 'split'];
+/** Between the two first throws, which nobody has claimed. */
+const AIR: CoachSays = { kind: 'air-set', air: { where: 'outdoors', temperatureC: 31, relativeHumidity: 0.4, height: { kind: 'altitude', altitudeM: 900 }, wind: { towardsPlateMps: 1, towardsRightMps: -1.5 } } };
 const STAGES: readonly Stage[] = ['mound', 'catch-play', 'long-toss'];
 
 /** A busy day on one mound, different for every seed and the same for the same one: two athletes who alternate, and all that goes wrong. */
@@ -64,13 +66,14 @@ class BusyDay implements Day {
     this.#shape = shape;
     this.#ledger = emptyLedger(mound);
     const spinOnly = shape === 'spin-only';
-    this.hello = { device: `eye-${mound}`, run: 'run-a', mound, sight: spinOnly ? 'spin-only' : 'full-flight', axis: spinOnly ? 'inferred' : shape === 'summary' ? 'none' : 'measured', units: FRAME_UNITS };
+    this.hello = { device: `eye-${mound}`, run: 'run-a', mound, sight: spinOnly ? 'spin-only' : 'full-flight', axis: spinOnly ? 'inferred' : shape === 'summary' ? 'none' : 'measured', units: FRAME_UNITS, ...((shape === 'path' || shape === 'constant') && { standardErrors: { movement: 0.3, spinRate: 15, tilt: 2, axisBias: 2 } }) };
     if (spinOnly) this.events.add('spin-only');
   }
 
   /** Two unclaimed throws, then both athletes throw their fastballs and get a zone and a trial. */
   begin(): void {
     this.#throw();
+    this.#say(AIR, 'air');
     this.#throw();
     for (const athlete of ATHLETES) {
       this.#open(athlete);
@@ -162,8 +165,8 @@ class BusyDay implements Day {
   }
 
   #saidBy(frame: MeasuredFrame): DeviceSays {
-    const { device, run, sight, axis, units } = this.hello;
-    const source: Source = { device, run, sight, axis, units, sequence: frame.sequence, time: frame.time };
+    const { device, run, sight, axis, units, standardErrors } = this.hello;
+    const source: Source = { device, run, sight, axis, units, ...(standardErrors && { standardErrors }), sequence: frame.sequence, time: frame.time };
     if (frame.kind === 'throw') return { kind: 'throw-measured', source, body: frame.body };
     return { kind: 'throw-corrected', source, corrects: { run, sequence: frame.corrects.sequence }, reason: null, body: frame.body };
   }

@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { foldFact } from '../../core/session/fold.ts';
+import { emptyLedger } from '../../core/session/ledger.ts';
+import { moundView } from '../../core/session/view.ts';
 import { growthsThatDiffer, placesThatDiffer } from './every-place.ts';
 import { busyDay } from './sessions.ts';
 
@@ -8,6 +11,14 @@ const SEEDS = [1, 2, 3, 4];
 describe('a busy day', () => {
   it.each(SEEDS)('with seed %i plays back from its slices as it was shown live', (seed) => {
     expect(placesThatDiffer(busyDay(seed, 'north-1', 'summary', 80))).toEqual([]);
+  });
+
+  it('of paths with a measured axis, in wind, plays back with its seam effects as it was shown live', () => {
+    const day = busyDay(5, 'north-1', 'path', 60);
+    expect(placesThatDiffer(day)).toEqual([]);
+    const { throws, session } = moundView(day.facts.reduce(foldFact, emptyLedger('north-1')), day.sessions[0]!);
+    expect(throws.some(({ unexplained }) => unexplained.kind === 'unexplained' && unexplained.measurement !== null)).toBe(true);
+    expect(session!.trials.map(({ seamEffect }) => seamEffect.kind)).not.toContain('not-visible');
   });
 
   it.each(SEEDS)('with seed %i is followed while it grows as it is played back later', (seed) => {
