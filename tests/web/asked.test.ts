@@ -59,7 +59,7 @@ describe('the gap line of the last throw', () => {
   });
 
   test('is not drawn where the device does not see the path, and that is said', () => {
-    expect(gapOf(lastOne({ gap: 'not-visible' }), ENGLISH)).toEqual({ kind: 'words', words: 'not visible to this device' });
+    expect(gapOf(lastOne({ gap: 'not-visible' }), ENGLISH)).toEqual({ kind: 'words', words: 'path of the ball not visible to this device' });
   });
 
   test('is not that of an older throw', () => {

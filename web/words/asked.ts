@@ -32,6 +32,7 @@ export const asked = inBoth(
       widths: (count: string) => (count === '1.0' ? '1.0 ball width' : `${count} ball widths`),
       decision: 'at decision',
       plate: 'at the plate',
+      pathMissing: (why: string) => `path of the ball ${why}`,
       afterRelease: 'after release',
       basis: { 'same-time': 'at the same time', 'same-distance': 'at the same distance' },
       description: (decision: string, before: string, plate: string, basis: string) =>
@@ -68,6 +69,7 @@ export const asked = inBoth(
       widths: (count) => `${count} anchos de bola`,
       decision: 'al decidir',
       plate: 'en home',
+      pathMissing: (why) => `trayectoria: ${why}`,
       afterRelease: 'desde la salida',
       basis: { 'same-time': 'al mismo tiempo', 'same-distance': 'a la misma distancia' },
       description: (decision, before, plate, basis) =>

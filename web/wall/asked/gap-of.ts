@@ -13,7 +13,7 @@ export function gapOf(view: MoundView, speech: Speech): Shown<GapLineData> {
   if (thrown.excluded !== null) return inWords(words.trade.excluded);
   if (thrown.fastball) return inWords(words.trade.fastball);
   if (thrown.gap === null) return inWords(words.wall.noBaseline);
-  if (typeof thrown.gap === 'string') return inWords(words.measures.missing[thrown.gap]);
+  if (typeof thrown.gap === 'string') return inWords(words.asked.gapLine.pathMissing(words.measures.missing[thrown.gap]));
   return { kind: 'picture', data: { generation: `${view.session?.id} ${view.generation}`, ...gapPicture(thrown.gap, speech) } };
 }
 
