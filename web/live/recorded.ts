@@ -21,11 +21,6 @@ export function askForSession(session: string): Promise<Answer<RecordedSession>>
   return ask(`/api/sessions/${encodeURIComponent(session)}`);
 }
 
-/** Every tracked throw of an athlete by day over all mounds, and what stands unanswered about the arm. */
-export function askForDays(athlete: string): Promise<Answer<AthleteDays>> {
-  return ask(`/api/athletes/${encodeURIComponent(athlete)}/days`);
-}
-
 /** The recorded sessions of one athlete over all mounds, newest first. */
 export function askForAthleteSessions(athlete: string): Promise<Answer<readonly SessionListing[]>> {
   return ask(`/api/athletes/${encodeURIComponent(athlete)}/sessions`);

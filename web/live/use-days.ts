@@ -1,6 +1,6 @@
 import { createEffect, createSignal, on, type Accessor } from 'solid-js';
 import type { AthleteDays } from '../../core/facts/wire.ts';
-import { askForDays } from './recorded.ts';
+import { askForAthleteDays } from './recorded.ts';
 
 /**
  * What an athlete's arm has done over all mounds, asked for again whenever the mound's log has gone on; one question at a
@@ -18,7 +18,7 @@ export function useDays(athlete: Accessor<string | null>, place: Accessor<number
       return;
     }
     asking = true;
-    const answer = await askForDays(whose);
+    const answer = await askForAthleteDays(whose);
     asking = false;
     if (answer.kind === 'answer') setDays(answer.value);
     if (again) {

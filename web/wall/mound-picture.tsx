@@ -1,4 +1,5 @@
 import { createMemo, Match, Show, Switch } from 'solid-js';
+import { mayThrow } from '../../core/coaching/arm-care.ts';
 import { drawPaceRail } from '../charts/pace-rail.ts';
 import { drawSeparationPlane } from '../charts/separation-plane.ts';
 import type { MoundView, SessionView } from '../../core/facts/views.ts';
@@ -9,6 +10,7 @@ import type { Asked } from './asked/asked.ts';
 import { AskedPicture } from './asked/asked-picture.tsx';
 import { Drawn } from './drawn.tsx';
 import { lastThrow, lastThrowWords, paceFitsAboveWindows } from './last-throw.ts';
+import { PainPicture } from './pain-picture.tsx';
 import { planeOf } from './plane-of.ts';
 import { railOf } from './rail-of.ts';
 import { unbroken } from './unbroken.ts';
@@ -24,6 +26,8 @@ export interface MoundPictureProps {
   readonly windows: boolean;
   /** The picture that was asked for; it takes the place of the pace rail, unless there is room for both. */
   readonly picture: Asked | null;
+  /** Nothing is shown that tells a speed. */
+  readonly withoutSpeed?: boolean;
 }
 
 /** Separation plane, pace rail, last throw in words, trial and intent, count. Speaks the language around it. */
@@ -32,7 +36,11 @@ export function MoundPicture(props: MoundPictureProps) {
     <WallRoom standing={props.standing} windows={props.windows} asked={props.picture !== null && props.view.session !== null} place={props.view.place} generation={props.view.generation}>
       {(sizes) => (
         <Show when={props.view.session} fallback={<NoSession view={props.view} standing={props.standing} />}>
-          {(session) => <SessionPicture view={props.view} session={session()} standing={props.standing} windows={props.windows} picture={props.picture} textPx={sizes().textPx} />}
+          {(session) => (
+            <Show when={session().armCare.kind !== 'pain-reported'} fallback={<PainPicture session={session()} standing={props.standing} />}>
+              <SessionPicture {...props} session={session()} textPx={sizes().textPx} />
+            </Show>
+          )}
         </Show>
       )}
     </WallRoom>
@@ -60,22 +68,22 @@ function SessionPicture(props: MoundPictureProps & { readonly session: SessionVi
   }));
   const rail = createMemo(() => railOf(props.view, speech()));
   return (
-    <div class="wall-session">
+    <div class="wall-session" classList={{ 'without-speed': props.withoutSpeed === true }}>
       <Head session={props.session} standing={props.standing} />
       <div class="wall-plane">
         <Switch>
           <Match when={props.session.baseline.kind === 'forming' && props.session.baseline}>
-            {(forming) => <Forming have={forming().have} need={forming().need} />}
+            {(forming) => <Forming have={forming().have} need={forming().need} mayThrow={mayThrow(props.session.armCare)} />}
           </Match>
           <Match when={true}>
             <Drawn draw={(svg, { width, height }) => drawSeparationPlane(svg, plane(), { width, height, textPx: props.textPx, letters: 'newest' })} />
           </Match>
         </Switch>
       </div>
-      <div class="wall-rail"><Drawn draw={(svg, { width, height }) => drawPaceRail(svg, rail(), { width, height, textPx: props.textPx })} /></div>
+      <Show when={props.withoutSpeed !== true}><div class="wall-rail"><Drawn draw={(svg, { width, height }) => drawPaceRail(svg, rail(), { width, height, textPx: props.textPx })} /></div></Show>
       <Show when={props.picture}>{(picture) => <AskedPicture view={props.view} asked={picture()} textPx={props.textPx} />}</Show>
-      <Words view={props.view} session={props.session} windows={props.windows} />
-      <Show when={props.windows}><Windows view={props.view} textPx={props.textPx} /></Show>
+      <Words view={props.view} session={props.session} windows={props.windows} withoutSpeed={props.withoutSpeed === true} />
+      <Show when={props.windows}><Windows view={props.view} textPx={props.textPx} withoutSpeed={props.withoutSpeed === true} /></Show>
     </div>
   );
 }
@@ -97,7 +105,7 @@ function Head(props: { readonly session: SessionView; readonly standing: Standin
   );
 }
 
-function Words(props: { readonly view: MoundView; readonly session: SessionView; readonly windows: boolean }) {
+function Words(props: { readonly view: MoundView; readonly session: SessionView; readonly windows: boolean; readonly withoutSpeed: boolean }) {
   const speech = useSpeech();
   const last = () => lastThrow(props.view);
   const said = () => {
@@ -108,11 +116,12 @@ function Words(props: { readonly view: MoundView; readonly session: SessionView;
     <div class="wall-words">
       <div class="wall-last" data-place={last()?.place} data-on-target={last()?.miss?.onTarget === undefined ? 'not-judged' : last()!.miss!.onTarget ? 'yes' : 'no'}>
         <p class="wall-lead wall-place-words">{unbroken(said().lead)}</p>
-        <Show when={props.windows && !paceFitsAboveWindows(said()) ? null : said().pace}>{(pace) => <p class="wall-lead wall-pace-words">{unbroken(pace())}</p>}</Show>
+        <Show when={props.withoutSpeed || (props.windows && !paceFitsAboveWindows(said())) ? null : said().pace}>{(pace) => <p class="wall-lead wall-pace-words">{unbroken(pace())}</p>}</Show>
       </div>
       <p class="wall-count" data-all={props.session.counts.all}>
         <span class="wall-all">{speech().words.trade.throws(props.session.counts.all)}</span>
         <Show when={props.session.trial}>{(trial) => <span class="wall-trial-count">{speech().words.trade.inTrial(props.session.counts.trial, trial().letter)}</span>}</Show>
+        <Show when={props.withoutSpeed}><span class="wall-without-speed">{speech().words.arm.speedHidden}</span></Show>
         <Show when={last()?.inferred}><span class="wall-inferred">{speech().words.trade.inferred}</span></Show>
         <Show when={props.view.unclaimed.length > 0}><span class="wall-unclaimed">{speech().words.wall.unclaimed(props.view.unclaimed.length)}</span></Show>
       </p>
@@ -120,7 +129,8 @@ function Words(props: { readonly view: MoundView; readonly session: SessionView;
   );
 }
 
-function Forming(props: { readonly have: number; readonly need: number }) {
+/** An arm that may not throw is not asked for more fastballs. */
+function Forming(props: { readonly have: number; readonly need: number; readonly mayThrow: boolean }) {
   const words = useWords();
   return (
     <div class="wall-forming">
@@ -128,7 +138,7 @@ function Forming(props: { readonly have: number; readonly need: number }) {
         {Array.from({ length: props.need }, (_, index) => <span classList={{ thrown: index < props.have }} />)}
       </div>
       <p class="wall-forming-count">{words().trade.baselineForming(props.have, props.need)}</p>
-      <p class="quiet">{words().wall.throwFastballs(props.need - props.have)}</p>
+      <Show when={props.mayThrow}><p class="quiet">{words().wall.throwFastballs(props.need - props.have)}</p></Show>
     </div>
   );
 }

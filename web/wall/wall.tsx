@@ -1,4 +1,5 @@
 import { onCleanup, onMount, Show } from 'solid-js';
+import type { MoundView } from '../../core/facts/views.ts';
 import { reloadOnNewBuild } from '../live/use-build.ts';
 import { useMound } from '../live/use-mound.ts';
 import { standingOf, type Standing } from '../standing/standing.ts';
@@ -6,30 +7,35 @@ import { StandingWord } from '../standing/frame.tsx';
 import { Speaking } from '../words/use-words.tsx';
 import { RequestButtons } from './asked/request-buttons.tsx';
 import { createRequests } from './asked/requests.ts';
+import { showsSpeed } from '../shown-speed.ts';
 import { MoundPicture } from './mound-picture.tsx';
+import { createSpeedRequest, SpeedButton } from './speed-request.tsx';
 import { WallRoom } from './wall-room.tsx';
 
-/** The session now, on a big screen, for coach and athlete. The keys W, S and G show and hide the windows, the seam map and the gap line. */
+/** The session now, on a big screen, for coach and athlete. The keys W, S and G show and hide the windows, the seam map and the gap line; V shows the speed of an athlete who may be under 18. */
 export default function Wall(props: { readonly mound: string }) {
   const live = useMound(props.mound);
   document.title = `${props.mound} · Offpace`;
   reloadOnNewBuild(live.build);
   const requests = createRequests();
+  const speed = createSpeedRequest();
   onMount(() => {
     const listen = (event: KeyboardEvent): void => {
-      if (!event.ctrlKey && !event.metaKey && !event.altKey) requests.takeKey(event.key);
+      if (!event.ctrlKey && !event.metaKey && !event.altKey) void (requests.takeKey(event.key) || speed.takeKey(event.key));
     };
     addEventListener('keydown', listen);
     onCleanup(() => removeEventListener('keydown', listen));
   });
+  const withoutSpeed = ({ session }: MoundView): boolean => session !== null && !showsSpeed(session, speed.asked());
   const standing = () => standingOf(live.view(), live.link());
   return (
     <Speaking athlete={live.view()?.session?.athlete ?? null}>
       <main class="wall">
         <Show when={live.view()} fallback={<NothingYet mound={props.mound} standing={standing()} />}>
-          {(view) => <MoundPicture view={view()} standing={standing()} windows={requests.windows()} picture={requests.picture()} />}
+          {(view) => <MoundPicture view={view()} standing={standing()} windows={requests.windows()} picture={requests.picture()} withoutSpeed={withoutSpeed(view())} />}
         </Show>
         <RequestButtons requests={requests} />
+        <SpeedButton session={live.view()?.session ?? null} request={speed} />
       </main>
     </Speaking>
   );

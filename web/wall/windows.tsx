@@ -8,9 +8,9 @@ import { windowOf, windowThrows, windowTrends } from './window-words.ts';
 const SHOWN_THROWS = 10;
 
 /** The windows of the current trial as small trends: each says what it measures, the newest full window, and draws the throws behind it. */
-export function Windows(props: { readonly view: MoundView; readonly textPx: number }) {
+export function Windows(props: { readonly view: MoundView; readonly textPx: number; readonly withoutSpeed: boolean }) {
   const speech = useSpeech();
-  const trends = createMemo(() => windowTrends(props.view, speech()));
+  const trends = createMemo(() => windowTrends(props.view, speech()).filter(({ key }) => !props.withoutSpeed || key !== 'pace'));
   const of = createMemo(() => windowOf(props.view, speech()));
   const hits = createMemo(() => windowThrows(props.view).slice(-SHOWN_THROWS));
   return (

@@ -54,14 +54,9 @@ describe('the arm as Bench knows it', () => {
     expect(nextDayWords(armState(sessionOf(five()), 'north-1', known([])), ENGLISH)).toBeNull();
   });
 
-  test('has pain from another mound until it is answered there', () => {
-    const pain = { mound: 'south-2', report: report('pain') };
-    expect(armState(sessionOf(five()), 'north-1', known([], { pain }))).toMatchObject({ pain, care: { kind: 'pain-reported' } });
-  });
-
-  test('believes the view of this mound before an older answer of the server', () => {
+  test('has pain as soon as the view has it, and no longer, whatever the server answered before', () => {
     const hurt = five().say({ kind: 'arm-reported', session, from: 'glance', said: 'pain', areas: [] });
-    expect(armState(sessionOf(hurt), 'north-1', known([]))).toMatchObject({ pain: { mound: 'north-1', report: { said: 'pain' } }, care: { kind: 'pain-reported' } });
+    expect(armState(sessionOf(hurt), 'north-1', known([]))).toMatchObject({ pain: { said: 'pain' }, care: { kind: 'pain-reported' } });
     const answered = hurt.say({ kind: 'pain-answered', session, answer: 'reported-by-mistake', words: 'wrong button' });
     expect(armState(sessionOf(answered), 'north-1', known([], { pain: { mound: 'north-1', report: report('pain') } }))).toMatchObject({ pain: null, care: { kind: 'under' } });
   });
@@ -78,10 +73,9 @@ describe('the arm as Bench knows it', () => {
 
 describe('the next block', () => {
   const begun = { kind: 'trial-begun', session, intent: 'changeup', grip: null, cue: null } as const;
-  const offer = (mound: InventedMound, kind?: 'pain') => {
+  const offer = (mound: InventedMound) => {
     const view = mound.view();
-    const care = armState(view.session!, 'north-1', kind === undefined ? null : known([], { pain: { mound: 'south-2', report: report(kind) } })).care;
-    return blockOffer(view, view.session!, care);
+    return blockOffer(view, view.session!, view.session!.armCare);
   };
 
   test('is offered once two trials take turns', () => {
@@ -96,8 +90,8 @@ describe('the next block', () => {
     expect(offer(mound.say({ kind: 'trial-resumed', session, trial: 'A' }).throws(TRIAL_A[0]!))).toMatchObject({ next: { trial: 'A', throws: 4 }, gripAndTimeMixed: false });
   });
 
-  test('is not offered while pain stands, wherever it was said', () => {
-    expect(offer(five().say(begun).throws(...TRIAL_A).say(begun), 'pain')).toMatchObject({ pair: ['A', 'B'], next: null });
+  test('is not offered while pain stands', () => {
+    expect(offer(five().say(begun).throws(...TRIAL_A).say(begun).say({ kind: 'arm-reported', session, from: 'glance', said: 'numb', areas: [] }))).toMatchObject({ pair: ['A', 'B'], next: null });
   });
 
   test('is between the trial that is on and the last other one', () => {

@@ -11,8 +11,8 @@ const DAYS_LISTED = 7;
 /** An athlete's arm as Bench knows it. */
 export interface ArmState {
   readonly care: ArmCare;
-  /** Pain that nobody has answered, and the mound where it was said; null where none stands. */
-  readonly pain: { readonly mound: string; readonly report: ArmReport } | null;
+  /** Pain that nobody has answered, on whichever mound it was said; null where none stands. */
+  readonly pain: ArmReport | null;
   /** The mounds whose throws are counted; null while only this one's are known. */
   readonly mounds: readonly string[] | null;
   /** The last days up to the newest, the latest first. */
@@ -20,20 +20,18 @@ export interface ArmState {
 }
 
 /**
- * The view knows this mound, the server's answer all of them. What the view says of this mound is newer than the answer,
- * so a report or an answer given here counts at once.
+ * The view knows what was said of the arm on any mound, and the throws of this one; the server's answer adds those that
+ * are thrown on others meanwhile.
  */
 export function armState({ armCare: here, athlete, plannedThrows }: Pick<SessionView, 'armCare' | 'athlete' | 'plannedThrows'>, mound: string, known: AthleteDays | null): ArmState {
-  const herePain = here.kind === 'pain-reported' ? { mound, report: here.report } : null;
-  if (known === null) return { care: here, pain: herePain, mounds: null, days: [] };
-  const elsewhere = (what: 'pain' | 'soreness') => (known[what]?.mound === mound ? null : known[what]);
-  const pain = herePain ?? elsewhere('pain');
+  const pain = here.kind === 'pain-reported' ? here.report : null;
+  if (known === null) return { care: here, pain, mounds: null, days: [] };
   const care = armCare({
     birthYear: athlete.birthYear,
     today: here.day,
     days: known.days,
-    pain: pain?.report ?? null,
-    soreness: here.kind === 'soreness-reported' ? here.report : (elsewhere('soreness')?.report ?? null),
+    pain,
+    soreness: here.kind === 'soreness-reported' ? here.report : null,
     ownDayMost: here.dayMostFrom === 'own-rule' ? here.dayMost : null,
     planned: plannedThrows,
   });

@@ -1,4 +1,5 @@
 import { createSignal, Show } from 'solid-js';
+import type { ArmReport } from '../../../core/facts/care-view.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { reportWords } from '../../words/arm-words.ts';
 import { useSpeech } from '../../words/use-words.tsx';
@@ -6,33 +7,26 @@ import { Answer } from '../answer.tsx';
 import { useDesk } from '../desk.ts';
 import { Choice } from '../fields/choice.tsx';
 import { TextField } from '../fields/text-field.tsx';
-import { useArm, type ArmState } from './arm-state.ts';
+import { useArm } from './arm-state.ts';
 
 const ANSWERS = ['professional-looked', 'reported-by-mistake'] as const;
 
 /** Reported pain, over everything else on Bench until somebody has answered it. */
 export function PainStands(props: { readonly session: SessionView }) {
   const arm = useArm();
-  return <Show when={arm()?.pain}>{(pain) => <Banner session={props.session} pain={pain()} />}</Show>;
+  return <Show when={arm()?.pain}>{(report) => <Banner session={props.session} report={report()} />}</Show>;
 }
 
-function Banner(props: { readonly session: SessionView; readonly pain: NonNullable<ArmState['pain']> }) {
-  const desk = useDesk();
+function Banner(props: { readonly session: SessionView; readonly report: ArmReport }) {
   const speech = useSpeech();
   const say = () => speech().words.bench.arm;
   const [answering, setAnswering] = createSignal(false);
-  const here = () => props.pain.mound === desk.mound;
   return (
-    <section class="pain" role="alert" data-pain={props.pain.report.said}>
+    <section class="pain" role="alert" data-pain={props.report.said}>
       <p><strong>{speech().words.arm.stop}.</strong> {say().pain}</p>
-      <p class="quiet">
-        {reportWords(props.pain.report, props.session, speech())}
-        <Show when={!here()}> {say().elsewhere(props.pain.mound)} <a href={`/bench/${encodeURIComponent(props.pain.mound)}`}>{say().toBench(props.pain.mound)}</a></Show>
-      </p>
-      <Show when={here()}>
-        <Show when={answering()} fallback={<button type="button" onClick={() => setAnswering(true)}>{say().answer}</button>}>
-          <AnswerForm session={props.session} onBack={() => setAnswering(false)} />
-        </Show>
+      <p class="quiet">{reportWords(props.report, props.session, speech())}</p>
+      <Show when={answering()} fallback={<button type="button" onClick={() => setAnswering(true)}>{say().answer}</button>}>
+        <AnswerForm session={props.session} onBack={() => setAnswering(false)} />
       </Show>
     </section>
   );

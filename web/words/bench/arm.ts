@@ -5,8 +5,6 @@ export const arm = inBoth(
   {
     title: 'Arm today',
     pain: 'Pain is for a licensed medical professional: no throw before one has looked. League and local rules come first.',
-    elsewhere: (mound: string) => `It was said at mound ${mound} and is answered there.`,
-    toBench: (mound: string) => `Bench of mound ${mound}`,
     answer: 'Answer the report',
     answerLater: 'Not yet',
     answers: { 'professional-looked': 'a professional has looked', 'reported-by-mistake': 'reported by mistake' },
@@ -52,8 +50,6 @@ export const arm = inBoth(
   {
     title: 'Brazo hoy',
     pain: 'El dolor es asunto de un profesional médico con licencia: ningún tiro antes de que lo vea. Las reglas de la liga y del lugar van primero.',
-    elsewhere: (mound) => `Se dijo en el montículo ${mound} y se responde allí.`,
-    toBench: (mound) => `Banca del montículo ${mound}`,
     answer: 'Responder al aviso',
     answerLater: 'Todavía no',
     answers: { 'professional-looked': 'lo vio un profesional', 'reported-by-mistake': 'avisado por error' },
