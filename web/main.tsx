@@ -13,6 +13,8 @@ const Bench = lazy(() => import('./bench/bench.tsx'));
 const Glance = lazy(() => import('./glance/glance.tsx'));
 const Plan = lazy(() => import('./plan/plan.tsx'));
 const Playback = lazy(() => import('./playback/playback.tsx'));
+const Trials = lazy(() => import('./trials/trials.tsx'));
+const Report = lazy(() => import('./report/report.tsx'));
 const Start = lazy(() => import('./start/start.tsx'));
 const MOUND_SCREENS = { wall: Wall, bench: Bench, glance: Glance, plan: Plan } as const;
 
@@ -26,6 +28,10 @@ function Screen(props: { readonly route: Route }) {
       return <Dynamic component={MOUND_SCREENS[route.screen]} mound={route.mound} />;
     case 'playback':
       return <Playback session={route.session} />;
+    case 'trials':
+      return <Trials athlete={route.athlete} />;
+    case 'report':
+      return <Report session={route.session} />;
     case 'start':
       return <Start />;
     case 'nowhere':

@@ -2,6 +2,8 @@
 export type Route =
   | { readonly screen: 'wall' | 'bench' | 'glance' | 'plan'; readonly mound: string }
   | { readonly screen: 'playback'; readonly session: string | null }
+  | { readonly screen: 'trials'; readonly athlete: string }
+  | { readonly screen: 'report'; readonly session: string }
   | { readonly screen: 'start' }
   | { readonly screen: 'nowhere'; readonly pathname: string };
 
@@ -10,6 +12,8 @@ export function routeOf(pathname: string): Route {
   const [screen, name, ...rest] = pathname.split('/').filter((part) => part !== '').map(readable);
   if (screen === undefined) return { screen: 'start' };
   if (rest.length > 0) return { screen: 'nowhere', pathname };
+  if (screen === 'trials' && name !== undefined) return { screen, athlete: name };
+  if (screen === 'report' && name !== undefined) return { screen, session: name };
   if (screen === 'playback') return { screen, session: name ?? null };
   if ((screen === 'wall' || screen === 'bench' || screen === 'glance' || screen === 'plan') && name !== undefined) return { screen, mound: name };
   return { screen: 'nowhere', pathname };

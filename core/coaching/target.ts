@@ -1,9 +1,10 @@
 import type { TargetZone } from '../facts/coach.ts';
 import { inchesToM } from '../units/convert.ts';
 
-/** Smallest differences that matter. House rule, unvalidated. */
-const SMALLEST_VERTICAL_M = inchesToM(2);
-const SMALLEST_ARM_SIDE_M = inchesToM(2);
+/** Smallest difference that matters, the same for both axes, so that a miss of 1 is this far. House rule, unvalidated. */
+export const MISS_OF_ONE_M = inchesToM(2);
+const SMALLEST_VERTICAL_M = MISS_OF_ONE_M;
+const SMALLEST_ARM_SIDE_M = MISS_OF_ONE_M;
 
 export interface Miss {
   readonly onTarget: boolean;

@@ -11,7 +11,7 @@ type Day = Extract<CoachSays, { kind: 'comparison-continued' }>['day'];
 /** A comparison holds two trials of one stage against a baseline that exists, under the athlete's next number. */
 export function toComparison(ledger: Ledger, session: SessionEntry, says: ComparisonSays): Objection | null {
   if (says.kind === 'comparison-opened') {
-    const next = nextComparison(session.planned);
+    const next = nextOnMound(ledger, session);
     if (says.k !== next) return { code: 'not-the-next-number', path: 'k', sentence: `The next comparison of ${session.athlete.name} is number ${next}, not ${says.k}.` };
     return dayOf(ledger, says, says.stage, session.athlete.id, '');
   }
@@ -19,6 +19,12 @@ export function toComparison(ledger: Ledger, session: SessionEntry, says: Compar
   if (known === undefined) return { code: 'no-such-comparison', path: 'k', sentence: `${session.athlete.name} has no comparison ${says.k}; open it first.` };
   if (known.days.some((day) => day.session === says.day.session)) return { code: 'day-known', path: 'day.session', sentence: `Comparison ${says.k} already holds session ${says.day.session}.` };
   return dayOf(ledger, says.day, known.stage, session.athlete.id, 'day.');
+}
+
+/** A comparison may have been opened in a session that was closed long ago, after this one had begun. */
+function nextOnMound(ledger: Ledger, { planned, athlete }: SessionEntry): number {
+  const everywhere = ledger.athletes[athlete.id]?.plans.comparisons ?? [];
+  return nextComparison({ ...planned, comparisons: [...planned.comparisons, ...everywhere] });
 }
 
 /** A session of another mound cannot be looked into from here and is taken at its word. */

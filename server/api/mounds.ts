@@ -33,6 +33,12 @@ export function listAthletes(ledgers: readonly Ledger[]): Athlete[] {
   return [...newest.values()].sort((a, b) => a.name.localeCompare(b.name, 'en'));
 }
 
+/** The sessions of one athlete over all mounds, newest first; null for somebody nobody has heard of. */
+export function listAthleteSessions(ledgers: readonly Ledger[], athlete: string): SessionListing[] | null {
+  const known = ledgers.some((ledger) => ledger.athletes[athlete] !== undefined);
+  return known ? listAllSessions(ledgers).filter(({ athleteId }) => athleteId === athlete) : null;
+}
+
 /** The sessions of all mounds, newest first. */
 export function listAllSessions(ledgers: readonly Ledger[]): SessionListing[] {
   return ledgers.flatMap(listSessions).sort((a, b) => b.openedAtMs - a.openedAtMs);

@@ -5,7 +5,7 @@ import express, { Router } from 'express';
 import { refuse } from './refuse.ts';
 
 /** The addresses of screens: one page serves them all and reads from the address which one it is. */
-const SCREENS = ['/', '/wall/:mound', '/bench/:mound', '/glance/:mound', '/plan/:mound', '/playback', '/playback/:session'];
+const SCREENS = ['/', '/wall/:mound', '/bench/:mound', '/glance/:mound', '/plan/:mound', '/trials/:athlete', '/playback', '/playback/:session', '/report/:session'];
 
 /** Names the screens that are served: another one means that a page should load itself anew. */
 export function buildOf(webFolder: string): string {

@@ -1,10 +1,10 @@
-import { Router } from 'express';
+import { Router, type Response } from 'express';
 import { sliceOf } from '../../core/session/recorded.ts';
 import type { Presence } from '../devices/presence.ts';
 import type { Ledgers } from '../ledgers.ts';
 import type { FactLog } from '../log/fact-log.ts';
 import { athleteDays } from './athlete-days.ts';
-import { listAllSessions, listAthletes, listMounds } from './mounds.ts';
+import { listAllSessions, listAthletes, listAthleteSessions, listMounds } from './mounds.ts';
 import { refuse } from './refuse.ts';
 
 /** What screens read besides the live views; all of it under /api. */
@@ -18,8 +18,13 @@ export function apiRoutes({ log, ledgers, presence, build }: { log: FactLog; led
   routes.get('/athletes', (_, response) => void response.json(listAthletes(ledgers.all())));
   routes.get('/athletes/:id/days', (request, response) => {
     const days = athleteDays(ledgers.all(), request.params.id);
-    if (days === null) return refuse(response, 404, 'unknown-athlete', 'id', 'There is no athlete with this id; the list of athletes has those there are.');
+    if (days === null) return unknownAthlete(response);
     response.json(days);
+  });
+  routes.get('/athletes/:id/sessions', (request, response) => {
+    const sessions = listAthleteSessions(ledgers.all(), request.params.id);
+    if (sessions === null) return unknownAthlete(response);
+    response.json(sessions);
   });
   routes.get('/mounds', (_, response) => void response.json(listMounds(ledgers.all(), presence.mounds(), presence.stateOf)));
   routes.get('/sessions', (_, response) => void response.json(listAllSessions(ledgers.all())));
@@ -32,4 +37,8 @@ export function apiRoutes({ log, ledgers, presence, build }: { log: FactLog; led
   });
   routes.use((request, response) => refuse(response, 404, 'unknown-address', '', `There is no ${request.method} ${request.baseUrl}${request.path}.`));
   return routes;
+}
+
+function unknownAthlete(response: Response): void {
+  refuse(response, 404, 'unknown-athlete', 'id', 'There is no athlete with this id; the list of athletes has those there are.');
 }

@@ -9,7 +9,7 @@ export const SCENES = ['empty', 'live', 'stale', 'closed'] as const;
 export type Scene = (typeof SCENES)[number];
 
 /** Every screen of a mound and its session `s-1`, by name. */
-export const SCREENS = { wall: '/wall/north-1', bench: '/bench/north-1', glance: '/glance/north-1', plan: '/plan/north-1', playback: '/playback', recording: '/playback/s-1' } as const;
+export const SCREENS = { wall: '/wall/north-1', bench: '/bench/north-1', glance: '/glance/north-1', plan: '/plan/north-1', playback: '/playback', recording: '/playback/s-1', trials: '/trials/wren', report: '/report/s-1' } as const;
 
 function thrown(speed: number, vertical: number, armSide: number): ThrowBody {
   return { summary: { releaseSpeed: speed, verticalBreak: vertical, horizontalBreak: -armSide, release: [-1.9, 54.5, 5.9] }, spin: { rate: 2100, tilt: 40, efficiency: 0.93 } };

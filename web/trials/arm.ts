@@ -1,0 +1,27 @@
+import { armCare } from '../../core/coaching/arm-care.ts';
+import type { ArmCare, IsoDay } from '../../core/facts/care-view.ts';
+import { dayIn } from '../../core/session/local-day.ts';
+import type { AthleteRecord } from './record.ts';
+
+/** Throws from a mound of a bullpen that nobody planned. House rule. */
+const USUAL_BULLPEN = 30;
+
+/** The calendar day where the athlete last threw. */
+export function todayOf({ sessions }: AthleteRecord, atMs: number): IsoDay {
+  return dayIn(sessions[0]!.entry.timeZone, atMs);
+}
+
+/** The athlete's arm on a day, over all mounds, held against the day's most and the planned bullpen, by default thirty throws. */
+export function armOn({ athlete, sessions, days }: AthleteRecord, today: IsoDay): ArmCare {
+  const newest = sessions[0]!.entry;
+  const plannedToday = newest.openedDay === today ? newest.planned.throws : null;
+  return armCare({
+    birthYear: athlete.birthYear,
+    today,
+    days: days.days,
+    pain: days.pain?.report ?? null,
+    soreness: days.soreness?.report ?? null,
+    ownDayMost: newest.planned.dayMost,
+    planned: plannedToday ?? USUAL_BULLPEN,
+  });
+}

@@ -1,0 +1,33 @@
+import { createSignal, onCleanup, type Accessor } from 'solid-js';
+import { askForAthleteDays, askForSession, type Answer } from '../live/recorded.ts';
+import { askForRecord, withSession, type AthleteRecord } from './record.ts';
+
+/** An athlete's record as a screen holds it. */
+export interface HeldRecord {
+  /** Null until the server has answered. */
+  readonly answer: Accessor<Answer<AthleteRecord> | null>;
+  readonly again: () => void;
+  /** Reads one session anew, after it has grown. Resolves when it is shown; a server that does not answer leaves what is known. */
+  readonly refresh: (session: string) => Promise<void>;
+}
+
+/** Asks for an athlete's record and keeps it for as long as the component lives. */
+export function holdRecord(athlete: string): HeldRecord {
+  const [answer, setAnswer] = createSignal<Answer<AthleteRecord> | null>(null);
+  let over = false;
+  onCleanup(() => {
+    over = true;
+  });
+  const again = (): void => {
+    setAnswer(null);
+    void askForRecord(athlete).then((said) => over || setAnswer(said));
+  };
+  const refresh = async (session: string): Promise<void> => {
+    const [grown, days] = await Promise.all([askForSession(session), askForAthleteDays(athlete)]);
+    const known = answer();
+    if (over || known?.kind !== 'answer' || grown.kind !== 'answer' || days.kind !== 'answer') return;
+    setAnswer({ kind: 'answer', value: withSession(known.value, grown.value, days.value) });
+  };
+  again();
+  return { answer, again, refresh };
+}
