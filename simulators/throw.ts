@@ -21,9 +21,6 @@ export interface ThrownBall {
   readonly seamAxis?: NonNullable<PitchShape['seamAxis']>;
 }
 
-/** What a throw needs of an athlete. */
-export type Thrower = Pick<SimulatedAthlete, 'profile' | 'release' | 'commandRad' | 'fatigue'>;
-
 /** Share of full speed. Invented: catch partners differ more than this. */
 const SPEED_SHARE: Readonly<Record<Effort, number>> = { easy: 0.75, firm: 0.88, full: 1 };
 /** Where every throw is aimed: the middle of the plate at the knees and a bit. */
@@ -34,7 +31,7 @@ const STEEPEST_RAD = 0.6;
  * One throw: what was called is drawn from its distributions, aimed as the athlete would aim the throw meant, missed by the
  * athlete's command, and flown. A left-hander is a right-hander in the mirror. Null when the ball cannot reach that far.
  */
-export function throwBall(athlete: Thrower, shape: PitchShape, body: Body, situation: Situation, random: Random): ThrownBall | null {
+export function throwBall(athlete: SimulatedAthlete, shape: PitchShape, body: Body, situation: Situation, random: Random): ThrownBall | null {
   const scatter = scatterNow(body, athlete);
   const share = SPEED_SHARE[situation.effort] * speedLeft(body, athlete);
   const drawn = asThrown(drawShape(shape, random, scatter), share, body.driftTiltRad);
@@ -92,7 +89,7 @@ function aim(from: Vector, meant: DrawnShape): Direction {
 }
 
 /** Everything above is right-handed; this is the only mirror. */
-function handed(athlete: Thrower, launch: Launch, conditions: FlightConditions): { launch: Launch; conditions: FlightConditions } {
+function handed(athlete: SimulatedAthlete, launch: Launch, conditions: FlightConditions): { launch: Launch; conditions: FlightConditions } {
   if (athlete.profile.hand === 'right') return { launch, conditions };
   const { x, z } = conditions.seamCoefficient!;
   return {
