@@ -11,7 +11,7 @@ export interface Body {
 export const RESTED: Body = { thrown: 0, driftTiltRad: 0, driftHeightM: 0 };
 
 /** After one more throw: a little more tired, and the slow drift one step on. */
-export function afterThrow(body: Body, { drift }: SimulatedAthlete, random: Random): Body {
+export function afterThrow(body: Body, { drift }: Pick<SimulatedAthlete, 'drift'>, random: Random): Body {
   const keep = 1 - drift.pull;
   return {
     thrown: body.thrown + 1,
@@ -21,11 +21,11 @@ export function afterThrow(body: Body, { drift }: SimulatedAthlete, random: Rand
 }
 
 /** Share of the rested speed that is left; never under 85 %: then a person stops. */
-export function speedLeft({ thrown }: Body, { fatigue }: SimulatedAthlete): number {
+export function speedLeft({ thrown }: Body, { fatigue }: Pick<SimulatedAthlete, 'fatigue'>): number {
   return Math.max(0.85, 1 - fatigue.speedPerThrow * thrown);
 }
 
 /** How much wider everything scatters than rested; at most twice. */
-export function scatterNow({ thrown }: Body, { fatigue }: SimulatedAthlete): number {
+export function scatterNow({ thrown }: Body, { fatigue }: Pick<SimulatedAthlete, 'fatigue'>): number {
   return Math.min(2, 1 + fatigue.scatterPerThrow * thrown);
 }
