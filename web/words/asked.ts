@@ -1,6 +1,6 @@
 import { inBoth } from './in-both.ts';
 
-/** The two pictures that Wall and Playback show on request. */
+/** The two pictures that Wall and Playback show on request, and the verdict that stands by the first. */
 export const asked = inBoth(
   {
     seamMap: {
@@ -24,6 +24,14 @@ export const asked = inBoth(
         'axis-inferred': 'It worked the axis out from the path, so whatever a seam did is already in the axis.',
         'no-axis': 'It does not know the spin axis.',
       },
+    },
+    seamEffect: {
+      verdict: { seen: 'seam effect seen', 'not-seen': 'no seam effect seen', 'cannot-tell': 'seam effect: cannot tell' },
+      weighed: (verdict: string, amount: string) => `${verdict}, ${amount}`,
+      against: (verdict: string, bound: string) => `${verdict} across the push of the spin, where axis and wind may do ${bound}`,
+      tooFew: (count: number, need: number) => `seam effect: ${count} of ${need} throws`,
+      hidden: (why: string) => `seam effect ${why}`,
+      ofTrial: (letter: string, verdict: string) => `Trial ${letter}: ${verdict}`,
     },
     gapLine: {
       title: 'Gap to fastball',
@@ -61,6 +69,14 @@ export const asked = inBoth(
         'axis-inferred': 'Dedujo el eje de la trayectoria: lo que hizo una costura ya está en el eje.',
         'no-axis': 'No conoce el eje de giro.',
       },
+    },
+    seamEffect: {
+      verdict: { seen: 'efecto de costuras visto', 'not-seen': 'no se ve efecto de costuras', 'cannot-tell': 'efecto de costuras: no se sabe' },
+      weighed: (verdict, amount) => `${verdict}, ${amount}`,
+      against: (verdict, bound) => `${verdict} a través del empuje del giro, donde eje y viento pueden hacer ${bound}`,
+      tooFew: (count, need) => `efecto de costuras: ${count} de ${need} tiros`,
+      hidden: (why) => `efecto de costuras: ${why}`,
+      ofTrial: (letter, verdict) => `Ensayo ${letter}: ${verdict}`,
     },
     gapLine: {
       title: 'Distancia a la recta',

@@ -1,6 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
-import { useWords } from '../../words/use-words.tsx';
+import { seamEffectReason } from '../../words/seam-effect-words.ts';
+import { useSpeech, useWords } from '../../words/use-words.tsx';
 import { useArm } from '../arm/arm-state.ts';
 import { useDesk } from '../desk.ts';
 import { trialWords } from '../../grip/grip-words.ts';
@@ -11,6 +12,7 @@ export function TrialList(props: { readonly session: SessionView }) {
   const desk = useDesk();
   const arm = useArm();
   const words = useWords();
+  const speech = useSpeech();
   const mixed = createMemo(() => {
     const state = arm();
     const offer = state === null ? null : blockOffer(desk.view(), props.session, state.care);
@@ -29,6 +31,7 @@ export function TrialList(props: { readonly session: SessionView }) {
                 <b class="letter">{trial.letter}</b>
                 <p>
                   {words().trade.intent[trial.intent]}, {trialWords(trial, words())} <span class="quiet">{say().countInTrial(trial.count)}</span>
+                  <Show when={trial.count > 0}><span class="quiet seam-effect" data-seam-effect={trial.seamEffect.kind}>{seamEffectReason(trial.seamEffect, speech())}</span></Show>
                 </p>
                 <Show when={!isNow()} fallback={<span class="now">{say().now}</span>}>
                   <Show when={arm()?.pain === null}><button type="button" aria-label={say().resume(trial.letter)} onClick={() => resume(trial.letter)}>{say().resumeShort}</button></Show>

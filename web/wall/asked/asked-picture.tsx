@@ -4,8 +4,10 @@ import { drawGapLine } from '../../charts/gap-line.ts';
 import { drawSeamMap } from '../../charts/seam-map.ts';
 import '../../charts/gap-line.css';
 import '../../charts/seam-map.css';
+import { seamEffectWords } from '../../words/seam-effect-words.ts';
 import { useSpeech } from '../../words/use-words.tsx';
 import { Drawn, type Size } from '../drawn.tsx';
+import { unbroken } from '../unbroken.ts';
 import type { Asked } from './asked.ts';
 import { gapOf } from './gap-of.ts';
 import { seamsOf } from './seams-of.ts';
@@ -24,6 +26,9 @@ export function AskedPicture(props: { readonly view: MoundView; readonly asked: 
         <Match when={props.asked === 'seam-map'}><OrWords shown={seams()} draw={(svg, data, size) => drawSeamMap(svg, data, { ...size, textPx: props.textPx })} /></Match>
         <Match when={props.asked === 'gap-line'}><OrWords shown={gap()} draw={(svg, data, size) => drawGapLine(svg, data, { ...size, textPx: props.textPx })} /></Match>
       </Switch>
+      <Show when={props.asked === 'seam-map' && props.view.session?.trial}>
+        {(trial) => <p class="wall-seam-effect" data-seam-effect={trial().seamEffect.kind}>{unbroken(speech().words.asked.seamEffect.ofTrial(trial().letter, seamEffectWords(trial().seamEffect, speech())))}</p>}
+      </Show>
     </section>
   );
 }
