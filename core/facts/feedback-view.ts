@@ -1,4 +1,4 @@
-import type { FeedbackMode } from './feedback-says.ts';
+import type { FeedbackMode, ThrowGuess } from './feedback-says.ts';
 
 /** What Glance shows now. `waits`: quiet until so many more throws. */
 export type FeedbackNow =
@@ -21,5 +21,7 @@ export interface FeedbackView {
   /** The athlete says what the throw was before the numbers come. */
   readonly askFirst: boolean;
   readonly now: FeedbackNow;
+  /** What the athlete said of the newest throw that feedback is about; null where nothing was said. */
+  readonly guess: ThrowGuess | null;
   readonly basis: FeedbackSource;
 }

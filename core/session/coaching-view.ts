@@ -16,7 +16,7 @@ export function feedbackView({ feedback, guesses }: Told, throws: readonly Throw
   const judged = throws
     .filter(({ place, fastball, excluded }) => place > sincePlace && !fastball && excluded === null)
     .map(({ place, miss }) => ({ place, onTarget: miss?.onTarget ?? null, guessed: guesses[place] !== undefined }));
-  return { mode, askFirst, now: feedbackNow(mode, askFirst, judged), basis: feedbackSource(mode) };
+  return { mode, askFirst, now: feedbackNow(mode, askFirst, judged), guess: guesses[judged.at(-1)?.place ?? 0] ?? null, basis: feedbackSource(mode) };
 }
 
 /** As of the last day of the session: its opening, its newest throw or its newest report. */

@@ -141,6 +141,16 @@ test('the count on Bench is of all mounds, names its row, and warns at three qua
   await expect(page.locator('.arm-more')).toContainText('(published, copy of 2015), ages 7–8: 50 a day at most. Read for age 8');
   await expect(page.locator('.arm-more')).toContainText('House rule: the table is for games');
   await expect(page.locator('.arm-next')).toContainText('no mound before');
+  await expect(page.locator('.arm-more')).toContainText('12 left of the day’s most.');
+  await page.getByLabel('Planned from the mound today').fill('45');
+  await page.getByLabel('Planned from the mound today').press('Enter');
+  await expect(page.locator('.arm-more')).toContainText('7 left of what is planned and of the day’s most.');
+  await page.getByLabel('Most of a day, by league or club').fill('40');
+  await page.getByLabel('Most of a day, by league or club').press('Enter');
+  await expect(page.locator('.arm-count')).toHaveText('Arm today: 38 of 40 from the mound');
+  await expect(page.locator('.arm-more')).toContainText('A rule of league or club: 40 a day at most.');
+  await page.getByLabel('Most of a day, by league or club').fill('');
+  await page.getByLabel('Most of a day, by league or club').press('Enter');
   await expectAccessible(page);
   for (let sequence = 6; sequence <= 17; sequence += 1) await device.throws(sequence, SHORT!);
   await expect(page.locator('.arm-count')).toHaveText('Arm today: 50 of 50 from the mound');

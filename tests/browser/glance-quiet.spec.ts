@@ -82,6 +82,7 @@ test('an athlete who says first taps where it went and how it moved, and then th
   await expectAccessible(page);
   await page.getByRole('button', { name: 'Above', exact: true }).click();
   await expect(lead(page)).toHaveText('2 in short');
+  await expect(page.locator('.glance-own')).toHaveText('You said: low, arm side; above.');
   const recorded = await (await fetch(`${server.address}/api/sessions/s1`)).json() as { facts: { by: string; said: unknown }[] };
   expect(recorded.facts.at(-1)).toMatchObject({ by: 'athlete', said: { kind: 'throw-guessed', place: 11, went: { height: 'down', side: 'arm-side' }, moved: { vertical: 'above', side: 'on-target' } } });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { FeedbackMode } from '../../core/facts/feedback-says.ts';
-import { movedCells, movedWords, wentCells, wentWords } from '../../web/glance/tap-field.ts';
+import { guessWords, movedCells, movedWords, wentCells, wentWords } from '../../web/glance/tap-field.ts';
 import { glanceShows } from '../../web/glance/shows.ts';
 import { feedbackLine } from '../../web/words/feedback-words.ts';
 import { WORDS } from '../../web/words/language.ts';
@@ -104,6 +104,13 @@ describe('the field on which an athlete taps where a throw went', () => {
     ]);
     expect(wentCells('left')[0]).toEqual({ height: 'up', side: 'arm-side' });
     expect(movedCells('left').map(({ side }) => side).slice(0, 3)).toEqual(['arm-side', 'on-target', 'glove-side']);
+  });
+
+  test('is said back beside the numbers, as far as something was said', () => {
+    expect(guessWords({ went: { height: 'down', side: 'arm-side' }, moved: { vertical: 'above', side: 'on-target' } }, WORDS.en)).toBe('You said: low, arm side; above.');
+    expect(guessWords({ went: null, moved: { vertical: 'on-target', side: 'glove-side' } }, WORDS.es)).toBe('Dijiste: lado del guante.');
+    expect(guessWords({ went: null, moved: null }, WORDS.en)).toBeNull();
+    expect(guessWords(null, WORDS.en)).toBeNull();
   });
 
   test('names every movement once, in both languages', () => {

@@ -5,6 +5,7 @@ import { showsSpeed, speedAskedFor } from '../shown-speed.ts';
 import { Drawn } from '../wall/drawn.tsx';
 import { planeOf } from '../wall/plane-of.ts';
 import { useSpeech } from '../words/use-words.tsx';
+import { guessWords } from './tap-field.ts';
 import { glanceWords } from './said.ts';
 
 const PICTURE_TEXT_PX = 15;
@@ -13,11 +14,16 @@ const PICTURE_TEXT_PX = 15;
 export function LastThrow(props: { readonly thrown: ThrowView; readonly view: MoundView; readonly session: SessionView }) {
   const speech = useSpeech();
   const said = createMemo(() => glanceWords(props.thrown, props.session, showsSpeed(props.session, speedAskedFor(location.search)), speech()));
+  const own = () => {
+    const { now, guess } = props.session.feedback;
+    return now.kind === 'full' && now.place === props.thrown.place ? guessWords(guess, speech().words) : null;
+  };
   return (
     <article class="glance-throw" data-place={props.thrown.place} data-on-target={said().onTarget === null ? 'not-judged' : said().onTarget ? 'yes' : 'no'}>
       <p class="glance-what">{said().what}</p>
       <p class="glance-lead"><Mark onTarget={said().onTarget} />{said().lead}</p>
       <Show when={said().sentence}>{(sentence) => <p class="glance-sentence">{sentence()}</p>}</Show>
+      <Show when={own()}>{(said) => <p class="glance-own">{said()}</p>}</Show>
       <Show when={props.session.baseline.kind === 'baseline'}><Picture view={{ ...props.view, throws: [props.thrown] }} /></Show>
       <ul class="glance-unknown"><For each={said().unknown}>{(sentence) => <li>{sentence}</li>}</For></ul>
     </article>

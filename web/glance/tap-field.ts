@@ -19,6 +19,15 @@ function across<Middle extends string>(hand: Hand, middle: Middle): ('arm-side' 
   return hand === 'right' ? ['glove-side', middle, 'arm-side'] : ['arm-side', middle, 'glove-side'];
 }
 
+/** What the athlete said of a throw, for comparison with what was measured; null where nothing was said. */
+export function guessWords(guess: ThrowGuess | null, words: Words): string | null {
+  const said = [
+    ...(guess === null || guess.went === null ? [] : [wentWords(guess.went, words)]),
+    ...(guess === null || guess.moved === null ? [] : [movedWords(guess.moved, words)]),
+  ];
+  return said.length === 0 ? null : words.glance.youSaid(said.join('; ').toLowerCase());
+}
+
 /** "High, arm side". */
 export function wentWords({ height, side }: Went, { glance }: Words): string {
   return side === 'middle' ? glance.went[height] : `${glance.went[height]}, ${glance.side[side]}`;

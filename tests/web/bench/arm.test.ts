@@ -3,6 +3,7 @@ import type { ArmReport } from '../../../core/facts/care-view.ts';
 import type { AthleteDays, MoundDay } from '../../../core/facts/wire.ts';
 import { armState } from '../../../web/bench/arm/arm-state.ts';
 import { careGrounds, careWarnings, nextDayWords } from '../../../web/bench/arm/care-words.ts';
+import { plannedCount } from '../../../web/bench/arm/planned-count.ts';
 import { blockOffer } from '../../../web/bench/trial/block-offer.ts';
 import { speechIn } from '../../../web/words/speech.ts';
 import { FASTBALLS, InventedMound, RIGHT_HANDER, TRIAL_A, TRIAL_B } from '../invented-mound.ts';
@@ -68,6 +69,13 @@ describe('the arm as Bench knows it', () => {
       'House rule: the table is for games; here practice counts as well, and the mound total is held against it.',
     ]);
     expect(careGrounds(state, SPANISH)[2]).toContain('Regla de la casa');
+  });
+});
+
+describe('what a coach types as the count of a day', () => {
+  test('is a whole number of throws, or nothing', () => {
+    expect(['30', ' 1 ', '200', ''].map(plannedCount)).toEqual([{ kind: 'count', count: 30 }, { kind: 'count', count: 1 }, { kind: 'count', count: 200 }, { kind: 'count', count: null }]);
+    for (const text of ['0', '201', '12.5', 'many', '-3']) expect(plannedCount(text)).toEqual({ kind: 'wrong' });
   });
 });
 

@@ -1,8 +1,10 @@
 import { createMemo, For, Show } from 'solid-js';
+import { mayThrow } from '../../../core/coaching/arm-care.ts';
 import type { MoundDay } from '../../../core/facts/wire.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { hourText } from '../../words/moments.ts';
 import { useSpeech } from '../../words/use-words.tsx';
+import { DayPlan } from './day-plan.tsx';
 import { AskArm } from './ask-arm.tsx';
 import { useArm, type ArmState } from './arm-state.ts';
 import { careGrounds, careWarnings, dayText, nextDayWords } from './care-words.ts';
@@ -19,6 +21,10 @@ function Strip(props: { readonly state: ArmState; readonly session: SessionView 
   const care = () => props.state.care;
   const warnings = createMemo(() => careWarnings(props.state, props.session, speech()));
   const next = createMemo(() => nextDayWords(props.state, speech()));
+  const left = () => {
+    const now = care();
+    return mayThrow(now) ? say().left(now.left, props.session.plannedThrows !== null) : null;
+  };
   const answer = () => props.session.armTalk.lastAnswer;
   return (
     <details class="arm-strip" data-care={care().kind}>
@@ -30,6 +36,8 @@ function Strip(props: { readonly state: ArmState; readonly session: SessionView 
       <div class="arm-more">
         <h3>{say().byKind}</h3>
         <ul class="arm-kinds"><For each={care().today} fallback={<li>{say().nothing}</li>}>{({ stage, effort, count }) => <li>{say().kind(speech().words.trade.stage[stage], speech().words.trade.effort[effort], count)}</li>}</For></ul>
+        <Show when={left()}>{(words) => <p>{words()}</p>}</Show>
+        <Show when={props.session.closedAtMs === null}><DayPlan session={props.session} /></Show>
         <Show when={props.state.days.length > 0}>
           <h3>{say().lastDays}</h3>
           <ul><For each={props.state.days}>{(day) => <li>{dayLine(day)}</li>}</For></ul>
