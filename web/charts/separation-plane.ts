@@ -27,6 +27,8 @@ export function drawSeparationPlane(element: SVGSVGElement, data: PlaneData, opt
   drawContents(svg, data, options, scale, goesOn);
   if (options.onZone !== undefined && options.handleTexts !== undefined) {
     drawHandles(layer(svg, 'handles'), data.zone, scale, { onZone: options.onZone, texts: options.handleTexts, radius: Math.max(12, textPx * 0.6) });
+  } else {
+    svg.select('g.handles').remove();
   }
 }
 

@@ -7,7 +7,7 @@ import { useDesk } from '../bench/desk.ts';
 import { createOnItsWay } from '../bench/on-its-way.ts';
 import { useWords } from '../words/use-words.tsx';
 import { mayAdvise } from './care.ts';
-import { evidenceOf, familyToOpen, type PlanEvidence } from './evidence.ts';
+import { evidenceOf, familyToOpen, seamEffectVisible, type PlanEvidence } from './evidence.ts';
 import { Families } from './families.tsx';
 import { Fastball } from './fastball.tsx';
 import { FirstFastballs } from './first-fastballs.tsx';
@@ -103,7 +103,7 @@ function Planned(props: { readonly view: MoundView; readonly session: SessionVie
       <Target session={props.session} family={props.family} reach={reach()} proposal={proposal()} planned={shown()} onSet={(target, reason) => void set(target, reason)}
         onPlanned={(target) => setMoved({ family: props.family, planned: target })} />
       <div class="plan-column plan-ways">
-        <Takes takes={takes()} hand={props.session.athlete.hand} fastballMps={props.baseline.speedMps} visible={props.view.source?.sight !== 'spin-only'} assumed={own().assumed} />
+        <Takes takes={takes()} hand={props.session.athlete.hand} fastballMps={props.baseline.speedMps} visible={seamEffectVisible(props.view)} assumed={own().assumed} />
         <StartingGrip session={props.session} family={props.family} mayThrow={props.mayThrow} />
       </div>
     </>

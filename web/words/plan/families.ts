@@ -42,7 +42,7 @@ export const families = inBoth(
     change: {
       'measure-efficiency': 'A device that sends the spin axis: then efficiency is known.',
       'measure-more-fastballs': 'More fastballs: the interval of efficiency narrows.',
-      'see-the-flight': 'A device that sees the whole flight: then a seam effect can show.',
+      'see-the-flight': 'A device that sees the whole flight and measures the spin axis: then a seam effect can show.',
       'try-it': (list: string) => `Throws in trials: ${list}.`,
     },
     tryCount: (family: string, count: number) => `${count} of ${family}`,
@@ -87,7 +87,7 @@ export const families = inBoth(
     change: {
       'measure-efficiency': 'Un equipo que envíe el eje de giro: así se conoce la eficiencia.',
       'measure-more-fastballs': 'Más rectas: el intervalo de la eficiencia se estrecha.',
-      'see-the-flight': 'Un equipo que vea todo el vuelo: así puede verse un efecto de costuras.',
+      'see-the-flight': 'Un equipo que vea todo el vuelo y mida el eje de giro: así puede verse un efecto de costuras.',
       'try-it': (list) => `Tiros en ensayos: ${list}.`,
     },
     tryCount: (family, count) => `${count} de ${family}`,
