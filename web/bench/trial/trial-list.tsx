@@ -1,6 +1,6 @@
 import { createMemo, For, Show } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
-import { seamEffectReason } from '../../words/seam-effect-words.ts';
+import { seamEffectReason, seamEffectWords } from '../../words/seam-effect-words.ts';
 import { useSpeech, useWords } from '../../words/use-words.tsx';
 import { useArm } from '../arm/arm-state.ts';
 import { useDesk } from '../desk.ts';
@@ -31,7 +31,7 @@ export function TrialList(props: { readonly session: SessionView }) {
                 <b class="letter">{trial.letter}</b>
                 <p>
                   {words().trade.intent[trial.intent]}, {trialWords(trial, words())} <span class="quiet">{say().countInTrial(trial.count)}</span>
-                  <Show when={trial.count > 0}><span class="quiet seam-effect" data-seam-effect={trial.seamEffect.kind}>{seamEffectReason(trial.seamEffect, speech())}</span></Show>
+                  <Show when={trial.count > 0}><span class="quiet seam-effect" data-seam-effect={trial.seamEffect.kind}>{asSentence((isNow() ? seamEffectReason : seamEffectWords)(trial.seamEffect, speech()))}</span></Show>
                 </p>
                 <Show when={!isNow()} fallback={<span class="now">{say().now}</span>}>
                   <Show when={arm()?.pain === null}><button type="button" aria-label={say().resume(trial.letter)} onClick={() => resume(trial.letter)}>{say().resumeShort}</button></Show>
@@ -44,4 +44,8 @@ export function TrialList(props: { readonly session: SessionView }) {
       <Show when={props.session.trials.length > 1}><p class="quiet blocks">{say().blocks} <Show when={mixed()}>{(pair) => <strong class="mixed">{words().bench.arm.mixed(pair()[0], pair()[1])}</strong>}</Show></p></Show>
     </>
   );
+}
+
+function asSentence(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}${words.endsWith('.') ? '' : '.'}`;
 }
