@@ -7,6 +7,9 @@ import { fitPath } from '../../core/flight/path-fit.ts';
 import { samplesOf } from '../core/flight/seen.ts';
 import { changeup, fastball, launchOf, tailingFastball } from '../core/flight/pitches.ts';
 import { solveExactly } from '../core/flight/reference-solver.ts';
+import { gapBetween } from '../../core/coaching/gap.ts';
+import { analyseThrow } from '../../core/session/analyse.ts';
+import { bodyOf, UNITS } from '../core/session/flown-body.ts';
 import { report } from './measure.ts';
 
 // Ratios rather than times: they say the same on a slow machine and on a fast one. The two sides take turns, so that whatever else runs slows both.
@@ -122,4 +125,23 @@ test('a flight is at least 5 times faster than npm odex as accurate at the plate
   report(`at the plate a flight is ${flownMissM.toExponential(1)} m off, odex at ${tolerance.toExponential(1)} ${worst(cases.map((one) => one.odexMissM(tolerance))).toExponential(1)} m`);
   const odex: Side = { name: 'odex', many: 12, work: (i) => oneOf(cases, i).byOdex(tolerance) };
   expect(timesAsMuch(odex, aFlight)).toBeGreaterThan(5);
+});
+
+// The one time that is asked for as such: path, movement, spin, unexplained movement and what the batter has, of one throw.
+test('all that is told of one throw is worked out in under a millisecond', () => {
+  const seen = { sight: 'full-flight', axis: 'measured', units: UNITS, standardErrors: { spinRate: 15, tilt: 2 } } as const;
+  const mound = { hand: 'right', stage: 'mound', distanceM: 18.4404 } as const;
+  const bodies = [-4, -2, 0, 2, 4].map((tiltMoreDeg) => bodyOf('right', { tiltMoreDeg, seam: { armSide: 0.02, up: -0.03 } }));
+  const [firstPath] = bodies.map((body) => analyseThrow(body, seen, mound).path);
+  if (firstPath === undefined || typeof firstPath === 'string') throw new Error('the throw has no path');
+  expect(analyseThrow(bodies[0]!, seen, mound).unexplained).toMatchObject({ kind: 'unexplained', measurement: expect.any(Array) });
+  const told = (index: number): unknown => {
+    const { path } = analyseThrow(oneOf(bodies, index), seen, mound);
+    return typeof path === 'string' ? path : gapBetween(path, firstPath);
+  };
+  const aThrow: Side = { name: 'all that is told of a throw', many: 5, work: told };
+  for (let turn = 0; turn < WARM_UP; turn += 1) takeTurns(aThrow, aFlight);
+  const { oneUs, otherUs } = takeTurns(aThrow, aFlight);
+  report(`all that is told of a throw: ${oneUs.toFixed(0)} µs, ${(oneUs / otherUs).toFixed(0)} flights`);
+  expect(oneUs).toBeLessThan(1000);
 });
