@@ -70,7 +70,9 @@ function trimmed(ledger: Ledger, next: readonly Fact[]): Ledger {
   const movedTo = new Set(moves.map(({ session }) => session));
   const moved = new Set(moves.flatMap(({ places }) => places));
   const open = new Set<string | null>(ledger.order.filter((id) => ledger.sessions[id]?.closedAtMs === null));
-  const order = ledger.order.filter((id) => open.has(id) || movedTo.has(id));
+  // Until it leaves, a throw counts for whoever threw it.
+  const movedFrom = new Set([...moved].map((place) => ledger.throws[place]?.session));
+  const order = ledger.order.filter((id) => open.has(id) || movedTo.has(id) || movedFrom.has(id));
   const kept = ({ place, session }: ThrowEntry): boolean => session === null || open.has(session) || moved.has(place);
   const athletes = Object.entries(ledger.athletes).map(([id, entry]): [string, AthleteEntry] => {
     const dropped = Object.values(ledger.throws).filter((thrown) => !kept(thrown) && ledger.sessions[thrown.session!]?.athlete.id === id);

@@ -53,3 +53,13 @@ it.each(['s1', 's2', 's3', 's4'])('%s played from its slice shows at every place
   }
   expect(shown(played)).toEqual(shown(ledger));
 });
+
+it('a throw that later leaves a closed session counts for the day of whoever threw it, until it leaves', () => {
+  const story = new Story().open('s1', 'ada').intent('s1', 'four-seam');
+  const [first] = fiveFastballs(story);
+  story.say({ kind: 'session-closed', session: 's1' }).open('s2', 'bo').open('s3', 'ada');
+  story.say({ kind: 'throws-moved', places: [first!], session: 's2' }).intent('s3', 'four-seam');
+  const { carry, facts } = sliceOf(story.facts, 's3')!;
+  const opened = foldFact(carry, facts[0]!);
+  expect(moundView(opened, 's3').session?.armCare.moundThrows).toBe(5);
+});
