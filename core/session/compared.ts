@@ -27,7 +27,7 @@ export function newestBaseline(ledger: Ledger, session: SessionEntry, stage: Sta
  * marked. Without movement, or with a measurement that contradicts itself, a throw cannot be compared and is left out.
  * Empty where the ledger knows neither session nor baseline.
  */
-export function takenThrows(ledger: Ledger, day: ComparisonEntry['days'][number], stage: Stage): readonly TakenThrow[] {
+function takenThrows(ledger: Ledger, day: ComparisonEntry['days'][number], stage: Stage): readonly TakenThrow[] {
   const session = ledger.sessions[day.session];
   if (session === undefined) return [];
   const entries = throwsOf(ledger, session.id);

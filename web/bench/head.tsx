@@ -24,6 +24,7 @@ export function Head(props: { readonly standing: Standing; readonly link: Freshn
       <StandingWord standing={props.standing} timeZone={zone()} />
       <nav aria-label={say().otherScreens}>
         <For each={SCREENS}>{(screen) => <a href={`/${screen}/${encodeURIComponent(desk.mound)}`}>{speech().words.start.screens[screen]}</a>}</For>
+        <Show when={desk.session()}>{(session) => <a href={`/trials/${encodeURIComponent(session().athlete.id)}`}>{speech().words.trials.frame.onTrials}</a>}</Show>
       </nav>
     </header>
   );

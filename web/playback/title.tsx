@@ -14,6 +14,8 @@ export function Title(props: { readonly session: SessionEntry; readonly mound: s
     <header class="player-title">
       <a href={`/playback${listSearch()}`}>{speech().words.playback.toList}</a>
       <p class="quiet">{date()} · {props.mound}</p>
+      <a href={`/trials/${encodeURIComponent(props.session.athlete.id)}`}>{speech().words.trials.frame.onTrials}</a>
+      <a href={`/report/${encodeURIComponent(props.session.id)}`}>{speech().words.trials.frame.report}</a>
     </header>
   );
 }

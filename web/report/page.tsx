@@ -1,19 +1,19 @@
 import { createEffect, createMemo, For, Show } from 'solid-js';
-import { drawSeparationPlane } from '../charts/separation-plane.ts';
+import { drawLetteredPlane } from '../charts/lettered-plane.ts';
 import { StandingWord } from '../standing/frame.tsx';
 import { armOn } from '../trials/arm.ts';
 import { comparisonsOf } from '../trials/comparison-of.ts';
 import type { AthleteRecord, FoldedSession } from '../trials/record.ts';
 import { rowsOf } from '../trials/rows.ts';
-import { planeOf } from '../wall/plane-of.ts';
 import { dateText } from '../words/moments.ts';
 import { useSpeech } from '../words/use-words.tsx';
 import { armWords, baselineWords, excludedWords, noteWords, stageWords, targetWords, throwsWords, whenWords } from './report-words.ts';
+import { sessionPlane } from './session-plane.ts';
 import { TrialTable } from './trial-table.tsx';
 import { Verdicts } from './verdicts.tsx';
 
 /** The plane is drawn once at this size, and scaled by the sheet. */
-const PLANE = { width: 460, height: 440, textPx: 15, letters: 'every' } as const;
+const PLANE = { width: 460, height: 450, textPx: 14 } as const;
 
 /** One sheet: who, when, what, how it went, and what may be said of it. */
 export function Page(props: { readonly record: AthleteRecord; readonly session: string }) {
@@ -48,7 +48,7 @@ export function Page(props: { readonly record: AthleteRecord; readonly session: 
         </section>
         <section class="sheet-plane" aria-labelledby="report-plane">
           <h2 id="report-plane">{say().plane}</h2>
-          <svg ref={(svg) => createEffect(() => drawSeparationPlane(svg, planeOf(folded().view, speech()), PLANE))} />
+          <svg ref={(svg) => createEffect(() => drawLetteredPlane(svg, sessionPlane(folded(), speech()), PLANE))} />
           <p class="quiet">{say().drawn}<Show when={folded().view.throws.some(({ inferred }) => inferred)}> {say().inferred}</Show></p>
         </section>
         <div class="sheet-side">

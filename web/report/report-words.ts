@@ -22,14 +22,14 @@ export function stageWords({ stage, distanceM, effort }: SessionView, throws: re
   return [...others.map((one) => trade.stage[one]), report.stageIs(trade.stage[stage], distanceText(distanceM, speech), trade.effort[effort])].join('; ');
 }
 
-/** "31 throws: 6 Four-seam, 25 Changeup". */
-export function throwsWords(throws: readonly ThrowView[], { words: { report, trade } }: Speech): string {
+/** "31 throws: 6 four-seam, 25 changeup". */
+export function throwsWords(throws: readonly ThrowView[], { language, words: { report, trade } }: Speech): string {
   const kinds = new Map<string, number>();
   for (const { intent } of throws) {
     const kind = intent === null ? trade.noIntent : trade.intent[intent];
     kinds.set(kind, (kinds.get(kind) ?? 0) + 1);
   }
-  return report.throwsAre(trade.throws(throws.length), [...kinds].map(([kind, count]) => report.kind(count, kind)).join(', '));
+  return report.throwsAre(trade.throws(throws.length), [...kinds].map(([kind, count]) => report.kind(count, kind.toLocaleLowerCase(language))).join(', '));
 }
 
 /** The athlete's own fastball in two lines; how far it has formed where there is none. */
@@ -72,9 +72,9 @@ export function excludedWords({ throws }: MoundView, speech: Speech): readonly s
 }
 
 /** The day's count over all mounds against the guideline, and when a mound may come next. Never that an arm is fine. */
-export function armWords(care: ArmCare, { words: { report, trade, trials }, language }: Speech): readonly string[] {
+export function armWords(care: ArmCare, { words: { bench, report, trade, trials }, language }: Speech): readonly string[] {
   const { source, today, moundThrows, dayMost, day } = care;
-  const kinds = today.map(({ stage, effort, count }) => report.kind(count, `${trade.stage[stage]}, ${trade.effort[effort]}`)).join('; ');
+  const kinds = today.map(({ stage, effort, count }) => report.kind(count, `${trade.stage[stage].toLocaleLowerCase(language)}, ${trade.effort[effort]}`)).join('; ');
   const next = care.kind === 'rest-due' ? care.until : 'earliestNextDay' in care ? care.earliestNextDay : null;
   return [
     ...(care.kind === 'pain-reported' ? [trials.pair.medical] : care.kind === 'soreness-reported' ? [trials.pair.sore] : []),
@@ -82,6 +82,7 @@ export function armWords(care: ArmCare, { words: { report, trade, trials }, lang
     ...(kinds === '' ? [] : [report.armAll(kinds)]),
     ...(next === null ? [] : [report.armNext(isoDayText(next.day, language))]),
     ...(care.dayMostFrom === 'own-rule' ? [report.armOwn] : []),
-    report.armSource(source.version, source.rowFromAge, source.rowToAge),
+    report.armSource(source.rowFromAge, source.rowToAge),
+    ...source.house.map((rule) => bench.arm.house[rule]),
   ];
 }

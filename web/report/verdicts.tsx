@@ -27,7 +27,7 @@ function One(props: { readonly found: OpenedComparison }) {
   const names = () => entryNames(props.found.entry);
   const data = () => differenceData(props.found.compared, names(), speech());
   const both = () => (props.found.compared.withExcluded === null ? [] : excludedWords(props.found.compared, props.found.taken, names(), speech()).verdicts);
-  const sentences = () => [...becauseWords(props.found.compared, props.found.taken, names(), speech()).slice(0, 1), ...both(), ...cautionWords(props.found.compared, props.found.taken, names(), speech())];
+  const sentences = () => [...becauseWords(props.found.compared, props.found.taken, names(), false, speech()).slice(0, 1), ...both(), ...cautionWords(props.found.compared, props.found.taken, names(), false, speech())];
   return (
     <div class="sheet-verdict" data-k={props.found.entry.k}>
       <p><strong>{speech().words.report.verdict(props.found.entry.k, names().b, names().a, verdictWords(props.found.compared.verdict, names(), speech()))}</strong></p>

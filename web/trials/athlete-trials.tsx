@@ -41,7 +41,7 @@ export function AthleteTrials(props: { readonly record: AthleteRecord; readonly 
         </nav>
       </header>
       <main class="trials-main">
-        <Show when={rows().length > 0} fallback={<section class="trials-none"><h2>{say().none}</h2><p class="quiet">{say().noneWhy}</p></section>}>
+        <Show when={rows().length > 0} fallback={<section class="trials-none"><h2>{say().none}</h2><Show when={mayThrow(care())}><p class="quiet">{say().noneWhy}</p></Show></section>}>
           <Show when={pair()} fallback={<Choosing rows={rows()} chosen={chosen()} />}>
             {(two) => <Pair record={props.record} a={two()[0]} b={two()[1]} opened={opened()} care={care()} refresh={props.refresh} />}
           </Show>

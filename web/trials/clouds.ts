@@ -4,7 +4,7 @@ import type { TakenThrow } from '../../core/session/compared.ts';
 import { ellipse } from '../../core/statistics/ellipse.ts';
 import { mToInches } from '../../core/units/convert.ts';
 import type { PlaneSpread } from '../charts/plane-data.ts';
-import type { TwoTrialsData, TwoTrialsMark } from '../charts/two-trials.ts';
+import type { LetteredMark, LetteredPlaneData } from '../charts/lettered-plane.ts';
 import { MOVEMENT_UNIT } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
 import { sideWords, verticalWords } from '../words/throw-words.ts';
@@ -13,7 +13,7 @@ import type { FoldedSession } from './record.ts';
 import type { TrialRow } from './rows.ts';
 
 /** One throw as the plane needs it; excluded ones are not drawn. */
-export interface CloudThrow {
+interface CloudThrow {
   readonly place: number;
   readonly number: number;
   readonly of: 'a' | 'b';
@@ -39,21 +39,21 @@ export function cloudOfRows(a: TrialRow, b: TrialRow): readonly CloudThrow[] {
 }
 
 /** Both clouds over the fastball of the newer session and the target. */
-export function cloudsData(thrown: readonly CloudThrow[], zone: TargetZone | null, newer: FoldedSession, names: Names, letters: Names, speech: Speech): TwoTrialsData {
+export function cloudsData(thrown: readonly CloudThrow[], zone: TargetZone | null, newer: FoldedSession, names: Names, letters: Names, speech: Speech): LetteredPlaneData {
   const { wall, trade, trials: { pair } } = speech.words;
   const { baseline, athlete } = newer.shown;
-  const marks = thrown.map((one): TwoTrialsMark => {
+  const marks = thrown.map((one): LetteredMark => {
     const { place, of, verticalM, armSideM, inferred } = one;
     const moved = `${verticalWords(verticalM, speech, 1)}, ${sideWords(armSideM, speech, 1)}`;
     const onTarget = zone === null ? null : missOf(one, zone).onTarget;
-    return { place, of, letter: letters[of], trial: letters[of], verticalM, armSideM, inferred, onTarget, fastball: false, said: `${trade.throwNumber(one.number)}, ${names[of]}: ${moved}` };
+    return { place, form: of === 'a' ? 'square' : 'round', letter: letters[of], trial: letters[of], verticalM, armSideM, inferred, onTarget, fastball: false, said: `${trade.throwNumber(one.number)}, ${names[of]}: ${moved}` };
   });
-  const hits = (of: 'a' | 'b'): number => marks.filter((mark) => mark.of === of && mark.onTarget === true).length;
-  const count = (of: 'a' | 'b'): number => marks.filter((mark) => mark.of === of).length;
+  const ofTrial = (of: 'a' | 'b'): LetteredMark[] => marks.filter((_, index) => thrown[index]!.of === of);
+  const hits = (of: 'a' | 'b'): number => ofTrial(of).filter(({ onTarget }) => onTarget === true).length;
+  const count = (of: 'a' | 'b'): number => ofTrial(of).length;
   return {
     marks,
-    spreadA: spreadOf(thrown, 'a', names.a, speech),
-    spreadB: spreadOf(thrown, 'b', names.b, speech),
+    spreads: [spreadOf(thrown, 'a', names.a, speech), spreadOf(thrown, 'b', names.b, speech)],
     plane: {
       generation: '',
       armSideOn: athlete.hand,

@@ -19,7 +19,7 @@ export function nextWords({ outlook }: Comparison, taken: readonly TakenThrow[],
 }
 
 /** Why nothing is suggested. */
-export function stoppedWords(care: Exclude<ArmCare, { kind: 'under' | 'near' }>, { words, language }: Speech): string {
+function stoppedWords(care: Exclude<ArmCare, { kind: 'under' | 'near' }>, { words, language }: Speech): string {
   const say = words.trials.pair;
   switch (care.kind) {
     case 'pain-reported': return say.medical;

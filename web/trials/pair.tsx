@@ -1,22 +1,24 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import { mayThrow } from '../../core/coaching/arm-care.ts';
 import type { ArmCare } from '../../core/facts/care-view.ts';
 import type { SayReply } from '../../core/facts/wire.ts';
-import { drawTwoTrials } from '../charts/two-trials.ts';
+import { drawLetteredPlane } from '../charts/lettered-plane.ts';
 import { sayOnce } from '../live/say-once.ts';
+import { trialWords } from '../grip/grip-words.ts';
 import { Drawn } from '../wall/drawn.tsx';
 import { useSpeech } from '../words/use-words.tsx';
-import { cloudOfRows, cloudOfTaken, cloudsData } from './clouds.ts';
-import { comparisonOfPair, movedSince, sharedDays, type OpenedComparison } from './comparison-of.ts';
-import { entryNames, rowNames, sessionDate } from './names.ts';
+import type { OpenedComparison, SharedDay } from './comparison-of.ts';
+import { sessionDate } from './names.ts';
 import { NextThrows } from './next-throws.tsx';
-import { daysToAdd, nextNumber, statementsToOpen, statementToAdd, type Statement } from './opening.ts';
+import { statementToAdd, type Statement } from './opening.ts';
 import type { AthleteRecord } from './record.ts';
 import type { TrialRow } from './rows.ts';
+import { sideBySide, type SideBySide } from './side-by-side.ts';
 import { Verdict } from './verdict.tsx';
 
 const TEXT_PX = 15;
 
-export interface PairProps {
+interface PairProps {
   readonly record: AthleteRecord;
   /** The older trial, and the newer one. */
   readonly a: TrialRow;
@@ -30,47 +32,60 @@ export interface PairProps {
 export function Pair(props: PairProps) {
   const speech = useSpeech();
   const say = () => speech().words.trials;
-  const shared = createMemo(() => sharedDays(props.record, props.a, props.b));
-  const comparison = createMemo(() => comparisonOfPair(props.opened, shared(), props.a.stage));
-  const names = createMemo(() => {
-    const found = comparison();
-    return found === null ? rowNames(props.a, props.b, speech()) : entryNames(found.entry);
-  });
-  const stage = () => speech().words.trade.stage[props.a.stage];
+  const beside = createMemo(() => sideBySide(props.record, props.a, props.b, props.opened, speech()));
   const { saying, refusal, sayAll } = useSaying(props.refresh);
-  const nextK = () => nextNumber(props.opened, (shared()[0]?.session ?? props.record.sessions[0]!).recorded.mound);
-  const toOpen = createMemo(() => statementsToOpen(shared(), props.a.stage, nextK(), props.a.work === props.b.work));
-  const newer = () => props.record.sessions.find(({ entry }) => entry.id === props.b.session)!;
-  const clouds = createMemo(() => {
-    const found = comparison();
-    const letters = found === null ? { a: props.a.letter, b: props.b.letter } : entryNames(found.entry);
-    const thrown = found === null ? cloudOfRows(props.a, props.b) : cloudOfTaken(found.taken);
-    return cloudsData(thrown, found?.entry.zone ?? newer().entry.zone, newer(), names(), letters, speech());
-  });
   const open = () => {
-    const statements = toOpen();
-    if (typeof statements !== 'string') void sayAll(statements);
+    const { toOpen } = beside();
+    if (typeof toOpen !== 'string') void sayAll(toOpen);
+  };
+  const stage = () => speech().words.trade.stage[props.a.stage];
+  const title = () => say().frame.against(beside().names.b, beside().names.a);
+  return (
+    <section class="pair" aria-labelledby="pair-title" data-k={beside().comparison?.entry.k ?? ''}>
+      <div class="pair-said">
+        <Show when={beside().comparison} fallback={<NotOpened stage={stage()} title={title()} toOpen={beside().toOpen} advise={mayThrow(props.care)} k={beside().nextK} saying={saying()} open={open} />}>
+          {(found) => (
+            <>
+              <Verdict found={found()} names={beside().names} stage={stage()} timeZone={beside().timeZone} advise={mayThrow(props.care)} />
+              <Moved moved={beside().moved} k={beside().nextK} saying={saying()} open={open} />
+              <AddDays beside={beside()} saying={saying()} sayAll={sayAll} />
+              <NextThrows found={found()} care={props.care} names={beside().names} />
+            </>
+          )}
+        </Show>
+        <Show when={refusal()}>{(sentence) => <p class="refused" role="alert">{say().pair.wrong} {sentence()}</p>}</Show>
+      </div>
+      <Clouds beside={beside()} />
+    </section>
+  );
+}
+
+function Clouds(props: { readonly beside: SideBySide }) {
+  const speech = useSpeech();
+  const say = () => speech().words.trials.pair;
+  return (
+    <figure class="clouds">
+      <Drawn class="clouds-plane" draw={(svg, { width, height }) => drawLetteredPlane(svg, props.beside.clouds, { width, height, textPx: TEXT_PX })} />
+      <figcaption class="small">
+        <span class="key-square">{say().marks(props.beside.names.a, trialWords(props.beside.first, speech().words))}</span>
+        <span class="key-round">{say().marks(props.beside.names.b, trialWords(props.beside.second, speech().words))}</span>
+        <span class="quiet">{say().filled}</span>
+      </figcaption>
+    </figure>
+  );
+}
+
+/** Days that hold both trials and are not in the comparison yet. */
+function AddDays(props: { readonly beside: SideBySide; readonly saying: boolean; readonly sayAll: (statements: readonly Statement[]) => Promise<void> }) {
+  const speech = useSpeech();
+  const add = (day: SharedDay): void => {
+    const { mound, openedIn, entry } = props.beside.comparison!;
+    void props.sayAll(statementToAdd({ mound, openedIn, k: entry.k }, day, entry.stage));
   };
   return (
-    <section class="pair" aria-labelledby="pair-title" data-k={comparison()?.entry.k ?? ''}>
-      <Show when={comparison()} fallback={<NotOpened stage={stage()} title={say().frame.against(names().b, names().a)} toOpen={toOpen()} k={nextK()} saying={saying()} open={open} />}>
-        {(found) => (
-          <>
-            <Verdict found={found()} names={names()} stage={stage()} timeZone={newer().entry.timeZone} />
-            <Moved moved={movedSince(found(), props.record)} k={nextK()} saying={saying()} open={open} />
-            <For each={daysToAdd(found(), shared())}>
-              {(day) => <p class="add-day"><button type="button" disabled={saying()} onClick={() => void sayAll(statementToAdd({ mound: found().mound, openedIn: found().openedIn, k: found().entry.k }, day, props.a.stage))}>{say().pair.addDay(sessionDate(day.session, speech()))}</button></p>}
-            </For>
-            <NextThrows found={found()} care={props.care} names={names()} />
-          </>
-        )}
-      </Show>
-      <Show when={refusal()}>{(sentence) => <p class="refused" role="alert">{say().pair.wrong} {sentence()}</p>}</Show>
-      <figure class="clouds">
-        <Drawn class="clouds-plane" draw={(svg, { width, height }) => drawTwoTrials(svg, clouds(), { width, height, textPx: TEXT_PX })} />
-        <figcaption class="quiet small">{say().pair.square(names().a)}, {say().pair.round(names().b)}, {say().pair.filled}</figcaption>
-      </figure>
-    </section>
+    <For each={props.beside.daysToAdd}>
+      {(day) => <p><button type="button" disabled={props.saying} onClick={() => add(day)}>{speech().words.trials.pair.addDay(sessionDate(day.session, speech()))}</button></p>}
+    </For>
   );
 }
 
@@ -80,12 +95,12 @@ interface Opening {
   readonly open: () => void;
 }
 
-function NotOpened(props: Opening & { readonly stage: string; readonly title: string; readonly toOpen: readonly Statement[] | string }) {
+function NotOpened(props: Opening & { readonly stage: string; readonly title: string; readonly toOpen: readonly Statement[] | string; readonly advise: boolean }) {
   const speech = useSpeech();
   const say = () => speech().words.trials;
   const obstacle = () => {
-    const { noDay, sameWork, noZone, noBaseline } = say().pair;
-    return { 'no-day': noDay, 'same-work': sameWork, 'no-zone': noZone, 'no-baseline': noBaseline }[props.toOpen as string] ?? null;
+    const { noDay, throwBoth, sameWork, noZone, noBaseline } = say().pair;
+    return { 'no-day': props.advise ? `${noDay} ${throwBoth}` : noDay, 'same-work': sameWork, 'no-zone': noZone, 'no-baseline': noBaseline }[props.toOpen as string] ?? null;
   };
   return (
     <div class="not-opened">
@@ -128,7 +143,7 @@ function useSaying(refresh: PairProps['refresh']) {
       setRefusal(reply.sentence);
       break;
     }
-    await refresh(statements[0]!.session);
+    if (statements[0] !== undefined) await refresh(statements[0].session);
     setSaying(false);
   };
   return { saying, refusal, sayAll };

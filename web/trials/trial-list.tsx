@@ -1,6 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import { GripBall } from '../grip/grip-ball.tsx';
 import { gripWords } from '../grip/grip-words.ts';
+import { dateText } from '../words/moments.ts';
 import { useSpeech } from '../words/use-words.tsx';
 import type { Chosen } from './chosen.ts';
 import { sessionDate } from './names.ts';
@@ -52,11 +53,10 @@ function Row(props: Choosing & { readonly row: TrialRow; readonly hand: 'right' 
   const speech = useSpeech();
   const words = () => speech().words;
   const say = () => words().trials.frame;
-  const kept = () => props.row.throws.length - props.row.excluded;
   return (
     <li class="trial-row" classList={{ chosen: props.chosen.includes(props.row.key) }} data-trial={props.row.key}>
       <label>
-        <input type="checkbox" checked={props.chosen.includes(props.row.key)} aria-label={say().compare(say().trialOf(`${props.row.letter}, ${words().trade.stage[props.row.stage]}`, words().trade.throws(kept())))} onChange={() => props.touch(props.row)} />
+        <input type="checkbox" checked={props.chosen.includes(props.row.key)} aria-label={say().compare(props.row.letter, words().trade.stage[props.row.stage], dateText(props.row.atMs, props.row.timeZone, speech().language))} onChange={() => props.touch(props.row)} />
         <span class="letter" aria-hidden="true">{props.row.letter}</span>
         <span class="ball"><Show when={props.row.grip}>{(grip) => <GripBall grip={grip()} hand={props.hand} />}</Show></span>
         <span class="what">
@@ -72,7 +72,7 @@ function Row(props: Choosing & { readonly row: TrialRow; readonly hand: 'right' 
 }
 
 /** How it went, each number with its interval. */
-export function Numbers(props: { readonly row: TrialRow }) {
+function Numbers(props: { readonly row: TrialRow }) {
   const speech = useSpeech();
   const say = () => speech().words.trials.frame;
   const excluded = () => (props.row.excluded === 0 ? '' : `, ${say().excluded(props.row.excluded)}`);

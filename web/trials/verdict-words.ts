@@ -28,33 +28,43 @@ export function missLength(miss: number, speech: Speech): string {
   return movementText(miss * MISS_OF_ONE_M, speech, 0);
 }
 
-/** What the verdict rests on, in sentences. */
-export function becauseWords({ verdict: found, smallestMiss }: Comparison, taken: readonly TakenThrow[], { a, b }: Names, speech: Speech): readonly string[] {
+/** Both ends of an interval of misses, the smaller amount first: "2.5 in", "4.9 in less". */
+function missSpan(low: number, high: number, speech: Speech): readonly [string, string] {
+  const bare = (miss: number): string => movementText(Math.abs(miss) * MISS_OF_ONE_M, speech, 1);
+  if (high < 0) return [bare(high), missDifference(low, speech)];
+  return low > 0 ? [bare(low), missDifference(high, speech)] : [missDifference(low, speech), missDifference(high, speech)];
+}
+
+/**
+ * What the verdict rests on, in sentences.
+ * @param advise whether an arm may throw at all; if not, no number of throws still to come is in them
+ */
+export function becauseWords({ verdict: found, smallestMiss }: Comparison, taken: readonly TakenThrow[], { a, b }: Names, advise: boolean, speech: Speech): readonly string[] {
   const say = speech.words.trials.verdict;
-  if (found.kind === 'too-few') return [say.counts(a, keptOf(taken, 'a'), b, keptOf(taken, 'b'))];
+  if (found.kind === 'too-few') return [say.counts(a, keptOf(taken, 'a'), b, keptOf(taken, 'b')), ...(advise ? [say.takes] : [])];
   const { difference, low, high, shrunken } = found;
-  const [from, to] = [missDifference(low, speech), missDifference(high, speech)];
+  const [from, to] = missSpan(low, high, speech);
   const same = isNothing(difference * MISS_OF_ONE_M, speech);
   const first = same ? say.missesSame(b, a, from, to) : say.misses(b, missDifference(difference, speech), a, from, to);
   const careful = same ? [] : [say.shrunken(missDifference(shrunken, speech))];
   switch (found.kind) {
     case 'better':
     case 'worse': return [first, found.matters ? say.matters : say.mayNotMatter(missLength(smallestMiss, speech)), ...careful];
-    case 'not-settled': return [first, ...careful, say.daysMove];
+    case 'not-settled': return [first, ...careful, ...(advise ? [say.daysMove] : [])];
     case 'no-difference-that-matters': return [first];
   }
 }
 
-export function keptOf(taken: readonly TakenThrow[], trial: 'a' | 'b'): number {
+function keptOf(taken: readonly TakenThrow[], trial: 'a' | 'b'): number {
   return taken.filter((thrown) => thrown.trial === trial && !thrown.excluded).length;
 }
 
-/** What makes a verdict less sure. */
-export function cautionWords(compared: Comparison, taken: readonly TakenThrow[], names: Names, speech: Speech): readonly string[] {
+/** What makes a verdict less sure, and where an arm may throw what would make it surer. */
+export function cautionWords(compared: Comparison, taken: readonly TakenThrow[], names: Names, advise: boolean, speech: Speech): readonly string[] {
   const say = speech.words.trials.verdict;
   const slips = compared.slips.flatMap((place) => taken.filter((thrown) => thrown.place === place)).map((thrown) => throwWords(thrown, taken, names, speech));
   return [
-    ...(compared.gripAndTimeMixed ? [say.mixed(names.a, names.b)] : []),
+    ...(compared.gripAndTimeMixed ? [advise ? `${say.mixed} ${say.alternate(names.a, names.b)}` : say.mixed] : []),
     ...(compared.signsDiffer ? [say.signsDiffer] : []),
     ...(compared.spreadChanged && compared.spreadRatio !== null ? [say.spreadChanged(numberText(compared.spreadRatio, 1, speech.language))] : []),
     ...(compared.acrossZone === null ? [] : [compared.acrossZone === 'between' ? say.between : say.bothSides]),

@@ -13,7 +13,7 @@ import { becauseWords, cautionWords, dayWords, excludedWords, verdictWords } fro
 const TEXT_PX = 15;
 
 /** What the evidence allows to say, in words and as an interval, and all that makes it less sure. */
-export function Verdict(props: { readonly found: OpenedComparison; readonly names: Names; readonly stage: string; readonly timeZone: string }) {
+export function Verdict(props: { readonly found: OpenedComparison; readonly names: Names; readonly stage: string; readonly timeZone: string; readonly advise: boolean }) {
   const speech = useSpeech();
   const say = () => speech().words.trials.verdict;
   const compared = () => props.found.compared;
@@ -35,8 +35,8 @@ export function Verdict(props: { readonly found: OpenedComparison; readonly name
           </figure>
         )}
       </Show>
-      <ul class="because"><For each={becauseWords(compared(), props.found.taken, props.names, speech())}>{(sentence) => <li>{sentence}</li>}</For></ul>
-      <Sentences class="cautions" title={say().cautions} sentences={cautionWords(compared(), props.found.taken, props.names, speech())} />
+      <ul class="because"><For each={becauseWords(compared(), props.found.taken, props.names, props.advise, speech())}>{(sentence) => <li>{sentence}</li>}</For></ul>
+      <Sentences class="cautions" title={say().cautions} sentences={cautionWords(compared(), props.found.taken, props.names, props.advise, speech())} />
       <Sentences class="excluded" title={say().excludedTitle} sentences={[...excluded().throws, ...excluded().verdicts]} />
       <Sentences class="by-day" title={say().byDay} sentences={dayWords(compared(), props.names, speech())} />
       <Measures {...props} />

@@ -8,29 +8,29 @@ import { planeScale, reachOf, type PlaneScale, type Separation } from './plane-s
 import { drawSpread } from './plane-spread.ts';
 import { drawZone } from './plane-zone.ts';
 
-/** One throw of one of two trials; the letter stands in its mark. */
-export interface TwoTrialsMark extends PlaneMark {
-  readonly of: 'a' | 'b';
+/** One throw; its trial's letter stands in its mark. */
+export interface LetteredMark extends PlaneMark {
+  readonly form: 'square' | 'round';
   readonly letter: string;
 }
 
-/** Two trials over the same fastball and target. */
-export interface TwoTrialsData {
+/** Throws of several trials over the same fastball and target. */
+export interface LetteredPlaneData {
   readonly plane: Omit<PlaneData, 'marks' | 'miss' | 'spread' | 'reach' | 'unexplained'>;
-  readonly marks: readonly TwoTrialsMark[];
-  readonly spreadA: PlaneSpread | null;
-  readonly spreadB: PlaneSpread | null;
+  readonly marks: readonly LetteredMark[];
+  /** Drawn dotted, and drawn in one line. */
+  readonly spreads: readonly [PlaneSpread | null, PlaneSpread | null];
 }
 
-export interface TwoTrialsOptions {
+export interface LetteredPlaneOptions {
   readonly width: number;
   readonly height: number;
   readonly textPx: number;
 }
 
-/** Draws both clouds on one separation plane: the first trial's marks square, the second's round, filled on target, each with its letter. */
-export function drawTwoTrials(element: SVGSVGElement, { plane, marks, spreadA, spreadB }: TwoTrialsData, { width, height, textPx }: TwoTrialsOptions): void {
-  const svg = select(element).classed('separation-plane two-trials', true).style('font-size', `${textPx}px`);
+/** Draws all marks alike whatever their age, each with its letter in it, filled on target: what the Wall shows throw by throw, seen as a whole. */
+export function drawLetteredPlane(element: SVGSVGElement, { plane, marks, spreads: [spreadA, spreadB] }: LetteredPlaneData, { width, height, textPx }: LetteredPlaneOptions): void {
+  const svg = select(element).classed('separation-plane lettered-plane', true).style('font-size', `${textPx}px`);
   describe(svg, { width, height }, plane.texts.name, plane.texts.description);
   const data: PlaneData = { ...plane, marks, miss: null, spread: null, reach: null, unexplained: null };
   const scale = planeScale(reachOf([...marks, ...extremesOf(spreadA), ...extremesOf(spreadB)], plane.zone), width, height, plane.armSideOn === 'right' ? 1 : -1);
@@ -50,7 +50,7 @@ export function drawTwoTrials(element: SVGSVGElement, { plane, marks, spreadA, s
 }
 
 /** Marks with a letter in them; one beyond the plane stands at its rim. Gives the boxes that they cover. */
-function drawLettered(group: Layer, marks: readonly TwoTrialsMark[], scale: PlaneScale, radius: number, { width, height }: Box): Box[] {
+function drawLettered(group: Layer, marks: readonly LetteredMark[], scale: PlaneScale, radius: number, { width, height }: Box): Box[] {
   const within = (value: number, most: number): number => Math.max(radius, Math.min(most - radius, value));
   const placed = marks.map((mark) => ({ ...mark, x: within(scale.x(mark.armSideM), width), y: within(scale.y(mark.verticalM), height) }));
   group.selectAll<SVGGElement, (typeof placed)[number]>('g.lettered').data(placed, ({ place }) => String(place)).join((enter) => {
@@ -61,12 +61,12 @@ function drawLettered(group: Layer, marks: readonly TwoTrialsMark[], scale: Plan
     return mark;
   })
     .attr('transform', ({ x, y }) => `translate(${x},${y})`)
-    .attr('data-of', ({ of }) => of)
+    .attr('data-trial', ({ letter: trial }) => trial)
     .attr('data-on-target', ({ onTarget }) => (onTarget === null ? 'not-judged' : onTarget ? 'yes' : 'no'))
     .classed('inferred', ({ inferred }) => inferred)
-    .each(function paint({ of, letter, said, inferred, onTarget }) {
+    .each(function paint({ form, letter, said, inferred, onTarget }) {
       const [path, text, title] = this.children as unknown as [SVGPathElement, SVGTextElement, SVGTitleElement];
-      path.setAttribute('d', (of === 'a' ? square(radius * 0.9) : circle(radius)) + (inferred && onTarget === true ? hatch(radius * 0.9) : ''));
+      path.setAttribute('d', (form === 'square' ? square(radius * 0.9) : circle(radius)) + (inferred && onTarget === true ? hatch(radius * 0.9) : ''));
       text.textContent = letter;
       title.textContent = said;
     });
