@@ -9,7 +9,7 @@ const height = 300;
 const ground = 258;
 const hand = 40;
 const perFoot = 11.2;
-const upPerFoot = 34;
+const upPerFoot = 3 * perFoot;
 
 const place = ([, y, z]: Vector): Px => [hand + (55 - feet(y)) * perFoot, ground - feet(z) * upPerFoot];
 const moments = (flight: Flight): number[] => Array.from({ length: 41 }, (_, i) => (flight.end.timeS * i) / 40);
@@ -43,7 +43,7 @@ export function inTheAir(): Drawing {
       tell([rightOf + 12, (at.thrown[1] + at.fallen[1]) / 2 - 14], ['induced', 'vertical break', `${movedIn(slowFlight).up.toFixed(1)} in`]),
       say([hand + 12, place(slow.positionM)[1] - 8], 'release'),
       ...key([60, ground - 82]),
-      say([hand - 20, ground + 24], '55 ft from the plate’s rear point', 'quiet'),
+      say([hand - 20, ground + 24], '55 ft from the plate’s rear point; heights three times as large', 'quiet'),
       say([at.thrown[0] + 4, ground + 24], `without spin ${inches(spinless.end.positionM[2] - slowFlight.end.positionM[2]).replace('-', '')} lower`, 'quiet', 'end'),
     ],
   };
