@@ -1,19 +1,8 @@
+import type { TriedFamily } from '../facts/advice-view.ts';
 import type { Family, Intent, Sight } from '../facts/vocabulary.ts';
 import { inchesToM } from '../units/convert.ts';
 import { EFFICIENCY_HIGH, EFFICIENCY_LOW, type FastballEfficiency } from './fastball-efficiency.ts';
 import { ramp, rampOver } from './ramp.ts';
-
-/** What an athlete's trials of one family have shown so far. */
-export interface TriedFamily {
-  readonly family: Family;
-  readonly throws: number;
-  /** Mean signed distance to the edge of the target zone; null without a zone. */
-  readonly meanMiss: number | null;
-  /** Mean separation; null without a baseline. */
-  readonly separation: { readonly verticalM: number; readonly armSideM: number } | null;
-  /** What the athlete says of the grip; null when not asked. */
-  readonly comfortable: boolean | null;
-}
 
 export interface FamilyInput {
   readonly efficiency: FastballEfficiency;

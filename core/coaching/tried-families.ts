@@ -1,8 +1,13 @@
-import type { TrialView, ThrowView } from '../facts/views.ts';
+import type { TriedFamily } from '../facts/advice-view.ts';
+import type { SeparationView, TrialView, ThrowView } from '../facts/views.ts';
 import { FAMILIES, type Family } from '../facts/vocabulary.ts';
-import type { TriedFamily } from './family-reasons.ts';
 
-type Thrown = Pick<ThrowView, 'trial' | 'excluded' | 'problem' | 'miss' | 'separation'>;
+type Trial = Pick<TrialView, 'letter' | 'family' | 'intent'>;
+
+interface Thrown extends Pick<ThrowView, 'trial' | 'excluded' | 'problem'> {
+  readonly miss: { readonly size: number } | null;
+  readonly separation: Pick<SeparationView, 'verticalM' | 'armSideM'> | null;
+}
 
 /**
  * What the trials of a session have shown of each family that was tried. A trial counts for the family that was said at its
@@ -10,7 +15,7 @@ type Thrown = Pick<ThrowView, 'trial' | 'excluded' | 'problem' | 'miss' | 'separ
  * @param thrown of one stage
  * @param comfort what the athlete says of the present trial
  */
-export function triedFamilies(trials: readonly TrialView[], thrown: readonly Thrown[], comfort: { readonly trial: string; readonly comfortable: boolean } | null): TriedFamily[] {
+export function triedFamilies(trials: readonly Trial[], thrown: readonly Thrown[], comfort: { readonly trial: string; readonly comfortable: boolean } | null): TriedFamily[] {
   return FAMILIES.flatMap((family): TriedFamily[] => {
     const letters = new Set(trials.filter((trial) => familyOf(trial) === family).map(({ letter }) => letter));
     const own = thrown.filter(({ trial, excluded, problem }) => trial !== null && letters.has(trial) && excluded === null && problem === null);
@@ -25,7 +30,7 @@ export function triedFamilies(trials: readonly TrialView[], thrown: readonly Thr
   });
 }
 
-function familyOf({ family, intent }: TrialView): Family | null {
+function familyOf({ family, intent }: Trial): Family | null {
   return family ?? (intent === 'split' ? 'split' : null);
 }
 

@@ -1,7 +1,7 @@
 import type { ArmCare } from './care-view.ts';
 import type { TargetZone } from './coach.ts';
 import type { Gate } from './plan-says.ts';
-import type { Stage } from './vocabulary.ts';
+import type { Family, Stage } from './vocabulary.ts';
 
 /** What a screen gets of advice. Reasons are codes with numbers; words come on the screen. */
 
@@ -89,4 +89,16 @@ export interface ObservationView {
   readonly seen: boolean;
   readonly place: number | null;
   readonly trial: string | null;
+}
+
+/** What an athlete's trials of one family have shown so far. */
+export interface TriedFamily {
+  readonly family: Family;
+  readonly throws: number;
+  /** Mean signed distance to the edge of the target zone; null without a zone. */
+  readonly meanMiss: number | null;
+  /** Mean separation; null without a baseline. */
+  readonly separation: { readonly verticalM: number; readonly armSideM: number } | null;
+  /** What the athlete says of the grip; null when not asked. */
+  readonly comfortable: boolean | null;
 }

@@ -1,4 +1,4 @@
-import type { ComparisonsView, HonestArm, ObservationView, ProgressView } from './advice-view.ts';
+import type { ComparisonsView, HonestArm, ObservationView, ProgressView, TriedFamily } from './advice-view.ts';
 import type { MoundAir } from './air-says.ts';
 import type { ArmCare, ArmTalk, FatigueSign } from './care-view.ts';
 import type { Athlete, Cue, Grip, SpeedBand, TargetZone } from './coach.ts';
@@ -253,6 +253,8 @@ export interface SessionView {
   readonly comparisons: ComparisonsView;
   /** From a mound, planned for today; null where nobody planned. */
   readonly plannedThrows: number | null;
+  /** What the athlete's closed sessions before this one have shown of each family in this stage. */
+  readonly triedBefore: readonly TriedFamily[];
   readonly observations: readonly ObservationView[];
 }
 

@@ -7,6 +7,7 @@ import { dayIn } from './local-day.ts';
 import { NO_PLANS, plannedAfter, plannedAtOpening, plansAfter, type PlanSays } from './planned.ts';
 import { daysBefore } from './throwing-days.ts';
 import { armTogether, NOTHING_BROUGHT, toldAfter, toldAtOpening, type ToldSays } from './told.ts';
+import { triedHere } from './tried-here.ts';
 import { sharesOf } from './work.ts';
 
 /** The next state of a mound after one fact. Pure: going back means folding again from the start. */
@@ -186,11 +187,13 @@ function planned(ledger: Ledger, fact: Fact, said: PlanSays): Ledger {
   };
 }
 
-/** How its trials did stays with the athlete as it stood when the session closed. */
-function withShares(ledger: Ledger, session: SessionEntry): Ledger['athletes'] {
+/** How its trials did, and what they have shown of the families, stays with the athlete as it stood when the session closed. */
+function withWork(ledger: Ledger, session: SessionEntry): Ledger['athletes'] {
   const athlete = ledger.athletes[session.athlete.id]!;
-  const shares = [...athlete.plans.shares, ...sharesOf(session, throwsOf(ledger, session.id))];
-  return { ...ledger.athletes, [session.athlete.id]: { ...athlete, plans: { ...athlete.plans, shares } } };
+  const entries = throwsOf(ledger, session.id);
+  const shares = [...athlete.plans.shares, ...sharesOf(session, entries)];
+  const tried = [...athlete.plans.tried, ...triedHere(session, entries)];
+  return { ...ledger.athletes, [session.athlete.id]: { ...athlete, plans: { ...athlete.plans, shares, tried } } };
 }
 
 type SessionSays = Extract<CoachSays, { kind: 'session-closed' | 'stage-set' | 'intent-set' | 'trial-begun' | 'trial-resumed' | 'zone-set' | 'baseline-renewed' | 'note-written' }>;
@@ -200,7 +203,7 @@ function inSession(ledger: Ledger, fact: Fact, said: SessionSays): Ledger {
   if (session === undefined) return ledger;
   const changed: Ledger = { ...ledger, sessions: { ...ledger.sessions, [session.id]: sessionAfter(session, fact, said) } };
   if (said.kind === 'session-closed') {
-    const athletes = session.closedAtMs === null ? withShares(ledger, session) : ledger.athletes;
+    const athletes = session.closedAtMs === null ? withWork(ledger, session) : ledger.athletes;
     return { ...changed, athletes, active: ledger.active === session.id ? null : ledger.active };
   }
   if (said.kind === 'zone-set') {

@@ -1,4 +1,4 @@
-import type { ComparisonEntry, ObservationView, ProgressView } from '../facts/advice-view.ts';
+import type { ComparisonEntry, ObservationView, ProgressView, TriedFamily } from '../facts/advice-view.ts';
 import type { CoachSays } from '../facts/coach.ts';
 import type { Fact } from '../facts/fact.ts';
 import type { Gate } from '../facts/plan-says.ts';
@@ -13,6 +13,12 @@ export interface StageShare {
   readonly judged: number;
 }
 
+/** What one day has shown of one family in one stage. */
+export interface StageTried {
+  readonly stage: Stage;
+  readonly tried: TriedFamily;
+}
+
 /** What an athlete brings along of plans and comparisons, and how earlier trials did. */
 export interface PlansBrought {
   readonly gates: Readonly<Partial<Record<Stage, Gate>>>;
@@ -20,8 +26,10 @@ export interface PlansBrought {
   readonly comparisons: readonly ComparisonEntry[];
   /** Of closed sessions, as they stood when they closed. */
   readonly shares: readonly StageShare[];
+  /** What closed sessions have shown of the families, oldest first, as they stood when they closed. */
+  readonly tried: readonly StageTried[];
 }
-export const NO_PLANS: PlansBrought = { gates: {}, dayMost: null, comparisons: [], shares: [] };
+export const NO_PLANS: PlansBrought = { gates: {}, dayMost: null, comparisons: [], shares: [], tried: [] };
 
 /** What the coach has said of plans and comparisons in one session, and what was known when it opened. */
 export interface Planned extends Omit<PlansBrought, 'comparisons'> {

@@ -1,4 +1,5 @@
 import { FASTBALLS_NEEDED, type FastballBaseline } from '../coaching/baseline.ts';
+import { triedOverDays } from '../coaching/tried-over-days.ts';
 import type { BaselineState, MoundView, SessionView, ThrowView, TrialView } from '../facts/views.ts';
 import type { Stage } from '../facts/vocabulary.ts';
 import { SCIENCE_VERSION } from './analyse.ts';
@@ -76,6 +77,7 @@ function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionVie
       fatigue: fatigueView(current),
       comparisons: comparisonsView(entry, throws, care),
       plannedThrows: entry.planned.throws,
+      triedBefore: triedOverDays(entry.planned.tried.flatMap((one) => (one.stage === stage ? [[one.tried]] : []))),
       observations: entry.planned.observations,
     },
   };

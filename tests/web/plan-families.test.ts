@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { MoundView, SessionView } from '../../core/facts/views.ts';
+import { seamEffectVisible } from '../../core/session/family-evidence.ts';
 import { mayAdvise } from '../../web/plan/care.ts';
-import { evidenceOf, familyToOpen, seamEffectVisible, type PlanEvidence } from '../../web/plan/evidence.ts';
+import { evidenceOf, familyToOpen, type PlanEvidence } from '../../web/plan/evidence.ts';
 import { answerWords, changeWords, efficiencyWords, fitWords, ownReasons, sharedWords } from '../../web/plan/reason-words.ts';
 import { speechIn } from '../../web/words/speech.ts';
 import { FASTBALLS, formingMound, InventedMound, RIGHT_HANDER, TRIAL_A } from './invented-mound.ts';

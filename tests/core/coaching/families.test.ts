@@ -1,9 +1,10 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { rankFamilies } from '../../../core/coaching/families.ts';
-import type { FamilyInput, TriedFamily } from '../../../core/coaching/family-reasons.ts';
+import type { FamilyInput } from '../../../core/coaching/family-reasons.ts';
 import type { Family } from '../../../core/facts/vocabulary.ts';
 import { fastballEfficiency } from '../../../core/coaching/fastball-efficiency.ts';
+import type { TriedFamily } from '../../../core/facts/advice-view.ts';
 import { inchesToM } from '../../../core/units/convert.ts';
 
 const known = (mean: number, half = 0.005): FamilyInput['efficiency'] => ({ kind: 'known', mean, low: mean - half, high: mean + half, count: 8 });
