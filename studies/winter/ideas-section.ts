@@ -1,0 +1,74 @@
+import type { Section } from '../section.ts';
+import { overSeeds, ratioOverSeeds, type OverSeeds } from './over-seeds.ts';
+import { WINTER } from './parameters.ts';
+import type { AthletesWinter, JudgedIdea } from './winter.ts';
+
+const TIMES_AS_OFTEN = 0.5;
+const OR_AT_MOST = 0.05;
+
+interface Kind {
+  readonly name: string;
+  readonly truths: readonly JudgedIdea['truth'][];
+  /** Whether keeping it is an error that is bounded. */
+  readonly useless: boolean;
+}
+
+const KINDS: readonly Kind[] = [
+  { name: 'does nothing', truths: ['nothing'], useless: true },
+  { name: 'does nothing or harms', truths: ['nothing', 'harms'], useless: true },
+  { name: 'harms', truths: ['harms'], useless: false },
+  { name: 'helps', truths: ['helps'], useless: false },
+];
+
+type Seasons = readonly (readonly AthletesWinter[])[];
+type Coach = 'advised' | 'naive';
+
+/** Which grips and cues each coach kept, against what they truly do. */
+export function ideasSection(seasons: Seasons): Section {
+  const played = KINDS.map((kind) => ({ kind, advised: ratesOf(seasons, 'advised', kind), naive: ratesOf(seasons, 'naive', kind) }));
+  return {
+    title: 'A simulated winter: grips and cues',
+    about: [
+      `The same winters. Half of all grips and cues do nothing at all; what the others change is chance, so they help or harm. By the advice one is kept when its comparison, in the blocks that are offered and over at most ${WINTER.bullpensPerTry} bullpens, says \`better\`; it goes with any other verdict,`,
+      'and when the outlook is longer than that. The other coach throws as many with and without and keeps it if the mean miss of the last three throws is lower. Kept, in percent of those tried, with the 95 % interval over the seeds.',
+      'Read it to the end: the verdict keeps hardly anything that is useless, and in a winter it also finds few of those that help, because most help by less than what so few throws can show. A useless grip costs nothing here but the belief in it, so the glance gains more from grips than it loses.',
+    ],
+    header: ['a grip or cue that', 'tried', 'kept by the verdict', 'tried', 'kept by the glance', 'times as often'],
+    rows: [
+      ...played.map(({ kind, advised, naive }) => [kind.name, String(advised.tried), percentText(overSeeds(advised.rates)), String(naive.tried), percentText(overSeeds(naive.rates)), ratioText(kind, advised.rates, naive.rates)]),
+      ['kept a winter, does nothing or harms', '', aWinter(seasons, 'advised', ['nothing', 'harms']), '', aWinter(seasons, 'naive', ['nothing', 'harms']), ''],
+      ['kept a winter, helps', '', aWinter(seasons, 'advised', ['helps']), '', aWinter(seasons, 'naive', ['helps']), ''],
+      ['true miss gained by what was kept', '', gained(seasons, 'advised'), '', gained(seasons, 'naive'), ''],
+    ],
+    missed: played.flatMap(({ kind, advised, naive }) => missedOf(kind, overSeeds(advised.rates), ratioOverSeeds(advised.rates, naive.rates))),
+  };
+}
+
+function missedOf({ name, useless }: Kind, rate: OverSeeds, ratio: OverSeeds): string[] {
+  if (!useless || ratio.high <= TIMES_AS_OFTEN || rate.high <= OR_AT_MOST) return [];
+  return [`kept though it ${name}: ${percentText(rate)} %, ${ratio.mean.toFixed(2)} times as often (up to ${ratio.high.toFixed(2)}) where at most ${TIMES_AS_OFTEN} times (or ${100 * OR_AT_MOST} %) was promised of the upper limit.`];
+}
+
+/** Of each seed: the share kept of those tried. A seed that tried none says nothing and counts as none kept. */
+function ratesOf(seasons: Seasons, coach: Coach, { truths }: Kind): { readonly rates: number[]; readonly tried: number } {
+  const ideas = seasons.map((winters) => winters.flatMap((winter) => winter[coach].ideas.filter(({ truth }) => truths.includes(truth))));
+  return { rates: ideas.map((own) => own.filter(({ kept }) => kept).length / Math.max(1, own.length)), tried: ideas.flat().length };
+}
+
+function aWinter(seasons: Seasons, coach: Coach, truths: readonly JudgedIdea['truth'][]): string {
+  const all = seasons.flat();
+  return (all.flatMap((winter) => winter[coach].ideas).filter(({ kept, truth }) => kept && truths.includes(truth)).length / all.length).toFixed(2);
+}
+
+function gained(seasons: Seasons, coach: Coach): string {
+  const { mean, low, high } = overSeeds(seasons.map((winters) => winters.reduce((sum, winter) => sum + winter[coach].gained, 0) / winters.length));
+  return `${mean.toFixed(2)} (${low.toFixed(2)} to ${high.toFixed(2)})`;
+}
+
+const percentText = ({ mean, low, high }: OverSeeds): string => `${(100 * mean).toFixed(2)} (${(100 * Math.max(0, low)).toFixed(2)} to ${(100 * high).toFixed(2)})`;
+
+function ratioText({ useless }: Kind, advised: readonly number[], naive: readonly number[]): string {
+  const { mean, low, high } = ratioOverSeeds(advised, naive);
+  const told = `${mean.toFixed(3)} (${low.toFixed(3)} to ${high.toFixed(3)})`;
+  return useless ? `${told}, bound: at most ${TIMES_AS_OFTEN} (or ${100 * OR_AT_MOST} %)` : told;
+}

@@ -1,0 +1,40 @@
+import { tQuantile975 } from '../../core/statistics/t-quantile.ts';
+
+/** A mean over seeds with its 95 % interval. */
+export interface OverSeeds {
+  readonly mean: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Student's t over the seeds, one number each; two seeds at least. */
+export function overSeeds(values: readonly number[]): OverSeeds {
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  const variance = values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1);
+  const radius = tQuantile975(values.length - 1) * Math.sqrt(variance / values.length);
+  return { mean, low: mean - radius, high: mean + radius };
+}
+
+const MOST = 1000;
+
+/**
+ * The ratio of two means over the same seeds with its 95 % interval (Fieller, J. R. Stat. Soc. B 16:175, 1954; from memory): all
+ * ratios for which the mean of a − ratio·b is not told from nothing. `high` is 1000 where b is not told from nothing.
+ */
+export function ratioOverSeeds(a: readonly number[], b: readonly number[]): OverSeeds {
+  const held = (ratio: number): OverSeeds => overSeeds(a.map((value, seed) => value - ratio * b[seed]!));
+  const mean = overSeeds(a).mean / overSeeds(b).mean;
+  return { mean, low: edge((ratio) => held(ratio).low > 0), high: edge((ratio) => held(ratio).high >= 0) };
+}
+
+/** The largest ratio up to which something holds. */
+function edge(holds: (ratio: number) => boolean): number {
+  if (holds(MOST)) return MOST;
+  let [low, high] = [0, MOST];
+  for (let round = 0; round < 60; round += 1) {
+    const middle = (low + high) / 2;
+    if (holds(middle)) low = middle;
+    else high = middle;
+  }
+  return low;
+}
