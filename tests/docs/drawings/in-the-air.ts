@@ -43,8 +43,8 @@ export function inTheAir(): Drawing {
       tell([rightOf + 12, (at.thrown[1] + at.fallen[1]) / 2 - 14], ['induced', 'vertical break', `${movedIn(slowFlight).up.toFixed(1)} in`]),
       say([hand + 12, place(slow.positionM)[1] - 8], 'release'),
       ...key([60, ground - 82]),
-      say([hand - 20, ground + 24], '55 ft from the plate’s rear point; heights three times as large', 'quiet'),
-      say([at.thrown[0] + 4, ground + 24], `without spin ${inches(spinless.end.positionM[2] - slowFlight.end.positionM[2]).replace('-', '')} lower`, 'quiet', 'end'),
+      say([hand - 20, ground + 24], '55 ft from the plate’s rear point; heights drawn three times as large', 'quiet'),
+      say([780, ground + 24], `without spin ${inches(spinless.end.positionM[2] - slowFlight.end.positionM[2]).replace('-', '')} lower`, 'quiet', 'end'),
     ],
   };
 }
