@@ -9,7 +9,7 @@ import { airOf } from './air-of.ts';
 import { flightOf } from './flight-of.ts';
 import type { Seer } from './seer.ts';
 import { spinOf } from './spin-of.ts';
-import { unexplainedOf } from './unexplained-of.ts';
+import { unexplainedFor, unexplainedOf } from './unexplained-of.ts';
 
 /**
  * Raised when the same facts would be read differently: exports and playback name it.
@@ -47,7 +47,7 @@ export function analyseThrow(body: ThrowBody, source: Seer, { hand, stage, dista
     ...seen.readings,
     ...spin.readings,
     seamAxis: body.seams === undefined ? null : { latitudeDeg: body.seams.latitude, longitudeDeg: body.seams.longitude },
-    unexplained: unexplainedOf(seen, spin.told, flown, source, hand),
+    unexplained: unexplainedOf(seen, spin.told, flown, source),
     inferred: source.sight === 'spin-only',
     problem: seen.problem,
   };
@@ -66,5 +66,5 @@ function inTheAthletesTerms(analysed: AnalysedThrow, hand: Hand | null): Analyse
     return hand === 'right' ? -right : right;
   };
   const path = hand === 'left' && typeof analysed.path !== 'string' ? mirrorPath(analysed.path) : analysed.path;
-  return { ...analysed, armSideM: turn(analysed.armSideM), releaseArmSideM: turn(analysed.releaseArmSideM), path };
+  return { ...analysed, armSideM: turn(analysed.armSideM), releaseArmSideM: turn(analysed.releaseArmSideM), unexplained: unexplainedFor(hand, analysed.unexplained), path };
 }

@@ -14,18 +14,19 @@ import type { Seer } from './seer.ts';
 
 /**
  * The movement that the measured spin of a throw does not explain. A device that cannot show it says so of every throw; one that
- * can says what this throw lacks.
+ * can says what this throw lacks. Towards the catcher's right where it says arm side, and across clockwise for the pitcher: turned
+ * by `unexplainedFor`.
  */
-export function unexplainedOf({ sighting, problem }: SeenFlight, told: KnownSpin | null, air: FlownAir, source: Seer, hand: Hand | null): UnexplainedReading {
+export function unexplainedOf({ sighting, problem }: SeenFlight, told: KnownSpin | null, air: FlownAir, source: Seer): UnexplainedReading {
   const hidden = hiddenBecause(source);
   if (hidden !== null) return { kind: 'not-visible', reason: hidden };
   if (problem !== null) return { kind: 'problem' };
   if (sighting === null || told === null) return { kind: 'not-sent' };
-  if (hand === null || told.rateRpm === 0) return { kind: 'not-defined' };
+  if (told.rateRpm === 0) return { kind: 'not-defined' };
   const seen = seenThrow(sighting, told, air, source);
   const found = seen && unexplainedMovement(seen);
   if (found === null) return { kind: 'not-defined' };
-  return found.kind === 'unexplained' ? viewOf(found, hand) : { kind: 'not-sent' };
+  return found.kind === 'unexplained' ? viewOf(found) : { kind: 'not-sent' };
 }
 
 function hiddenBecause({ sight, axis }: Seer): HiddenBecause | null {
@@ -55,18 +56,32 @@ function spinErrors(spin: KnownSpin, { spinRateRpm, tiltRad }: ReturnType<typeof
   return efficiency === undefined ? null : { rateRpm: spinRateRpm, axisRad: tiltRad * efficiency };
 }
 
-/** Into the athlete's terms: +x is a left-hander's arm side, clockwise for the pitcher is from 12:00 towards a right-hander's. */
-function viewOf({ unexplained, spinExplained, components, measurement, model }: UnexplainedMovement, hand: Hand): UnexplainedView {
-  const side = hand === 'right' ? -1 : 1;
-  const turned = ([vv, vh, hh]: readonly [number, number, number]) => [vv, side * vh, hh] as const;
+function viewOf({ unexplained, spinExplained, components, measurement, model }: UnexplainedMovement): UnexplainedView {
   return {
     kind: 'unexplained',
     verticalM: unexplained.verticalM,
-    armSideM: side * unexplained.horizontalM,
+    armSideM: unexplained.horizontalM,
     spinVerticalM: spinExplained.verticalM,
-    spinArmSideM: side * spinExplained.horizontalM,
+    spinArmSideM: spinExplained.horizontalM,
     pushM: components?.pushM ?? null,
-    acrossM: components && -side * components.acrossM,
+    acrossM: components?.acrossM ?? null,
+    measurement,
+    model,
+  };
+}
+
+/** In the athlete's terms: +x is a left-hander's arm side, and clockwise for the pitcher is from 12:00 towards a right-hander's. */
+export function unexplainedFor(hand: Hand | null, reading: UnexplainedReading): UnexplainedReading {
+  if (reading.kind !== 'unexplained') return reading;
+  if (hand === null) return { kind: 'not-defined' };
+  const side = hand === 'right' ? -1 : 1;
+  const turned = ([vv, va, aa]: UnexplainedView['model']): UnexplainedView['model'] => [vv, side * va, aa];
+  const { armSideM, spinArmSideM, acrossM, measurement, model } = reading;
+  return {
+    ...reading,
+    armSideM: side * armSideM,
+    spinArmSideM: side * spinArmSideM,
+    acrossM: acrossM && -side * acrossM,
     measurement: measurement && turned(measurement),
     model: turned(model),
   };
