@@ -4,7 +4,7 @@ import type { FastballEfficiency } from '../../core/coaching/fastball-efficiency
 import { numberText, shareText } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
 
-export type Weighs = 'for' | 'against' | 'note';
+type Weighs = 'for' | 'against' | 'note';
 export interface SaidReason {
   readonly weighs: Weighs;
   readonly words: string;
@@ -31,7 +31,7 @@ export function fitWords(degree: number, { words: { plan } }: Speech): string {
 }
 
 /** Reasons that hold for all three alike: said once, because they order nothing. */
-export function sharedCodes({ ranking }: FamilyAdvice): readonly FamilyReason['code'][] {
+function sharedCodes({ ranking }: FamilyAdvice): readonly FamilyReason['code'][] {
   const [first, ...others] = ranking;
   return (first?.reasons ?? []).map(({ code }) => code).filter((code) => others.every(({ reasons }) => reasons.some((one) => one.code === code)));
 }
