@@ -7,12 +7,17 @@ import { allTaken, newestBaseline } from '../../core/session/compared.ts';
 import { comparisonOf, nextComparison } from '../../core/session/planned.ts';
 import type { Book, Work } from './book.ts';
 
+/** Whether one grip or cue is held on to, and whether that was settled or only given up. */
+interface Ending {
+  readonly kept: boolean;
+  readonly settled: boolean;
+}
+
 /** What became of one grip or cue. */
-export interface Tried {
+export interface Tried extends Ending {
   readonly idea: number;
   /** What was held on to before it. */
   readonly standing: readonly number[];
-  readonly kept: boolean;
 }
 
 interface Budget {
@@ -47,11 +52,11 @@ export function ideasByAdvice(book: Book, family: Family, budget: Budget): Tried
       const idea: number = trying?.idea ?? tried.length;
       if (idea >= budget.ideas || leftToday(book) < (trying === null ? FEWEST_TO_BEGIN : 1)) break;
       const now: Trying = trying ?? { idea, k: nextComparison(book.session.planned), thrown: 0 };
-      const kept = compareToday(book, { family, ideas: standing }, now, budget.throwsPerTry);
-      trying = kept === null ? now : null;
-      if (kept === null) break;
-      tried.push({ idea, standing, kept });
-      if (kept) standing = [...standing, idea];
+      const ending = compareToday(book, { family, ideas: standing }, now, budget.throwsPerTry);
+      trying = ending === null ? now : null;
+      if (ending === null) break;
+      tried.push({ idea, standing, ...ending });
+      if (ending.kept) standing = [...standing, idea];
     }
     book.close();
   }
@@ -64,8 +69,8 @@ const careFor = (book: Book): MayThrow | null => {
 };
 const leftToday = (book: Book): number => careFor(book)?.left ?? 0;
 
-/** Today's blocks of a comparison. True or false: it is kept or goes; null: carry on next time. */
-function compareToday(book: Book, held: Work, trying: Trying, throwsAtMost: number): boolean | null {
+/** Today's blocks of a comparison; null: carry on next time. */
+function compareToday(book: Book, held: Work, trying: Trying, throwsAtMost: number): Ending | null {
   const works: readonly [Work, Work] = [held, { ...held, ideas: [...held.ideas, trying.idea] }];
   const letters = [book.begin(works[0]), book.begin(works[1])] as const;
   enter(book, letters, trying.k);
@@ -83,12 +88,13 @@ function compareToday(book: Book, held: Work, trying: Trying, throwsAtMost: numb
     if (!thrown.includes(letters[1])) continue; // of one trial alone there is nothing to look at
     compared = lookAt(book, trying.k);
     const { kind } = compared.verdict;
-    if (kind !== 'too-few' && kind !== 'not-settled') return kind === 'better';
+    if (kind !== 'too-few' && kind !== 'not-settled') return { kept: kind === 'better', settled: true };
   }
-  if (compared === null || trying.thrown >= throwsAtMost) return false;
+  const givenUp: Ending = { kept: false, settled: false };
+  if (compared === null || trying.thrown >= throwsAtMost) return givenUp;
   const { outlook } = compared;
   const within = outlook.kind === 'more' && outlook.each !== null && 2 * outlook.each <= throwsAtMost - trying.thrown;
-  return within || outlook.kind === 'stopped' ? null : false;
+  return within || outlook.kind === 'stopped' ? null : givenUp;
 }
 
 /** The comparison becomes a fact, with today as its first or its next day. */

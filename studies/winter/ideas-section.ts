@@ -31,11 +31,11 @@ export function ideasSection(seasons: Seasons): Section {
     about: [
       `The same winters. Half of all grips and cues do nothing at all; what the others change is chance, so they help or harm. By the advice one is kept when its comparison, in the blocks that are offered and over at most ${WINTER.bullpensPerTry} bullpens, says \`better\`; it goes with any other verdict,`,
       'and when the outlook is longer than that. The other coach throws as many with and without and keeps it if the mean miss of the last three throws is lower. Kept, in percent of those tried, with the 95 % interval over the seeds.',
-      'Read it to the end: the verdict keeps hardly anything that is useless, and in a winter it also finds few of those that help, because most help by less than what so few throws can show. A useless grip costs nothing here but the belief in it, so the glance gains more from grips than it loses.',
     ],
     header: ['a grip or cue that', 'tried', 'kept by the verdict', 'tried', 'kept by the glance', 'times as often'],
     rows: [
       ...played.map(({ kind, advised, naive }) => [kind.name, String(advised.tried), percentText(overSeeds(advised.rates)), String(naive.tried), percentText(overSeeds(naive.rates)), ratioText(kind, advised.rates, naive.rates)]),
+      ['settled by a verdict, %', '', settled(seasons), '', 'always', ''],
       ['kept a winter, does nothing or harms', '', aWinter(seasons, 'advised', ['nothing', 'harms']), '', aWinter(seasons, 'naive', ['nothing', 'harms']), ''],
       ['kept a winter, helps', '', aWinter(seasons, 'advised', ['helps']), '', aWinter(seasons, 'naive', ['helps']), ''],
       ['true miss gained by what was kept', '', gained(seasons, 'advised'), '', gained(seasons, 'naive'), ''],
@@ -58,6 +58,12 @@ function ratesOf(seasons: Seasons, coach: Coach, { truths }: Kind): { readonly r
 function aWinter(seasons: Seasons, coach: Coach, truths: readonly JudgedIdea['truth'][]): string {
   const all = seasons.flat();
   return (all.flatMap((winter) => winter[coach].ideas).filter(({ kept, truth }) => kept && truths.includes(truth)).length / all.length).toFixed(2);
+}
+
+/** Of all comparisons by the advice; the others were given up. */
+function settled(seasons: Seasons): string {
+  const ideas = seasons.flat().flatMap((winter) => winter.advised.ideas);
+  return ((100 * ideas.filter((idea) => idea.settled).length) / ideas.length).toFixed(1);
 }
 
 function gained(seasons: Seasons, coach: Coach): string {

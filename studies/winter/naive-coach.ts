@@ -38,7 +38,7 @@ export function ideasByGlance(book: Book, family: Family, budget: Budget): Tried
     const [a, b] = throwsInTurn(book, [{ family, ideas: standing }, { family, ideas: [...standing, idea] }], budget.throwsPerBullpen - budget.fastballs);
     if (judged) {
       const kept = lastMiss(book, b) < lastMiss(book, a);
-      tried.push({ idea, standing, kept });
+      tried.push({ idea, standing, kept, settled: true });
       if (kept) standing = [...standing, idea];
     }
   }

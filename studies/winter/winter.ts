@@ -16,6 +16,7 @@ const throwsPerTry = bullpensPerTry * (throwsPerBullpen - fastballs);
 /** One grip or cue that was tried, and what it truly changed. */
 export interface JudgedIdea {
   readonly kept: boolean;
+  readonly settled: boolean;
   readonly truth: 'nothing' | 'helps' | 'harms';
 }
 
@@ -104,8 +105,8 @@ function missAfter(athlete: DrawnAthlete, family: Family, tried: readonly Tried[
   return missWith(athlete, family, tried.filter(({ kept }) => kept).map(({ idea }) => idea));
 }
 
-function judged(athlete: DrawnAthlete, family: Family, { idea, standing, kept }: Tried): JudgedIdea {
-  if (athlete.ideas[idea]!.nothing) return { kept, truth: 'nothing' };
+function judged(athlete: DrawnAthlete, family: Family, { idea, standing, kept, settled }: Tried): JudgedIdea {
+  if (athlete.ideas[idea]!.nothing) return { kept, settled, truth: 'nothing' };
   const change = missWith(athlete, family, [...standing, idea]) - missWith(athlete, family, standing);
-  return { kept, truth: change < 0 ? 'helps' : 'harms' };
+  return { kept, settled, truth: change < 0 ? 'helps' : 'harms' };
 }
