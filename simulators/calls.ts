@@ -31,7 +31,7 @@ function callOf(wanted: Wanted, session: SessionView, athlete: SimulatedAthlete)
     return session.intent === intent ? [] : [{ kind: 'intent-set', session: session.id, intent }];
   }
   const begun = session.trials[wanted.index];
-  if (begun === undefined) return [{ kind: 'trial-begun', session: session.id, intent: 'changeup', ...athlete.tried[wanted.index] }];
+  if (begun === undefined) return [{ kind: 'trial-begun', session: session.id, intent: 'changeup', ...athlete.tried[wanted.index], family: athlete.family }];
   if (session.trial?.letter !== begun.letter) return [{ kind: 'trial-resumed', session: session.id, trial: begun.letter }];
   return session.intent === begun.intent ? [] : [{ kind: 'intent-set', session: session.id, intent: begun.intent }];
 }
