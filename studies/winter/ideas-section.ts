@@ -1,23 +1,27 @@
 import type { Section } from '../section.ts';
 import { overSeeds, ratioOverSeeds, type OverSeeds } from './over-seeds.ts';
 import { WINTER } from './parameters.ts';
-import type { AthletesWinter, JudgedIdea } from './winter.ts';
+import type { AthletesWinter } from './winter.ts';
 
 const TIMES_AS_OFTEN = 0.5;
 const OR_AT_MOST = 0.05;
 
 interface Kind {
   readonly name: string;
-  readonly truths: readonly JudgedIdea['truth'][];
+  readonly is: (change: number) => boolean;
   /** Whether keeping it is an error that is bounded. */
   readonly useless: boolean;
 }
 
+const helps = (change: number): boolean => change < 0;
+const isUseless = (change: number): boolean => change >= 0;
+
 const KINDS: readonly Kind[] = [
-  { name: 'does nothing', truths: ['nothing'], useless: true },
-  { name: 'does nothing or harms', truths: ['nothing', 'harms'], useless: true },
-  { name: 'harms', truths: ['harms'], useless: false },
-  { name: 'helps', truths: ['helps'], useless: false },
+  { name: 'does nothing', is: (change) => change === 0, useless: true },
+  { name: 'does nothing or harms', is: isUseless, useless: true },
+  { name: 'harms', is: (change) => change > 0, useless: false },
+  { name: 'helps', is: helps, useless: false },
+  { name: 'helps by a smallest difference that matters or more', is: (change) => change <= -1, useless: false },
 ];
 
 type Seasons = readonly (readonly AthletesWinter[])[];
@@ -36,8 +40,8 @@ export function ideasSection(seasons: Seasons): Section {
     rows: [
       ...played.map(({ kind, advised, naive }) => [kind.name, String(advised.tried), percentText(overSeeds(advised.rates)), String(naive.tried), percentText(overSeeds(naive.rates)), ratioText(kind, advised.rates, naive.rates)]),
       ['settled by a verdict, %', '', settled(seasons), '', 'always', ''],
-      ['kept a winter, does nothing or harms', '', aWinter(seasons, 'advised', ['nothing', 'harms']), '', aWinter(seasons, 'naive', ['nothing', 'harms']), ''],
-      ['kept a winter, helps', '', aWinter(seasons, 'advised', ['helps']), '', aWinter(seasons, 'naive', ['helps']), ''],
+      ['kept a winter, does nothing or harms', '', aWinter(seasons, 'advised', isUseless), '', aWinter(seasons, 'naive', isUseless), ''],
+      ['kept a winter, helps', '', aWinter(seasons, 'advised', helps), '', aWinter(seasons, 'naive', helps), ''],
       ['true miss gained by what was kept', '', gained(seasons, 'advised'), '', gained(seasons, 'naive'), ''],
     ],
     missed: played.flatMap(({ kind, advised, naive }) => missedOf(kind, overSeeds(advised.rates), ratioOverSeeds(advised.rates, naive.rates))),
@@ -50,14 +54,14 @@ function missedOf({ name, useless }: Kind, rate: OverSeeds, ratio: OverSeeds): s
 }
 
 /** Of each seed: the share kept of those tried. A seed that tried none says nothing and counts as none kept. */
-function ratesOf(seasons: Seasons, coach: Coach, { truths }: Kind): { readonly rates: number[]; readonly tried: number } {
-  const ideas = seasons.map((winters) => winters.flatMap((winter) => winter[coach].ideas.filter(({ truth }) => truths.includes(truth))));
+function ratesOf(seasons: Seasons, coach: Coach, { is }: Kind): { readonly rates: number[]; readonly tried: number } {
+  const ideas = seasons.map((winters) => winters.flatMap((winter) => winter[coach].ideas.filter(({ change }) => is(change))));
   return { rates: ideas.map((own) => own.filter(({ kept }) => kept).length / Math.max(1, own.length)), tried: ideas.flat().length };
 }
 
-function aWinter(seasons: Seasons, coach: Coach, truths: readonly JudgedIdea['truth'][]): string {
+function aWinter(seasons: Seasons, coach: Coach, is: Kind['is']): string {
   const all = seasons.flat();
-  return (all.flatMap((winter) => winter[coach].ideas).filter(({ kept, truth }) => kept && truths.includes(truth)).length / all.length).toFixed(2);
+  return (all.flatMap((winter) => winter[coach].ideas).filter(({ kept, change }) => kept && is(change)).length / all.length).toFixed(2);
 }
 
 /** Of all comparisons by the advice; the others were given up. */

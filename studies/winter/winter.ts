@@ -17,7 +17,8 @@ const throwsPerTry = bullpensPerTry * (throwsPerBullpen - fastballs);
 export interface JudgedIdea {
   readonly kept: boolean;
   readonly settled: boolean;
-  readonly truth: 'nothing' | 'helps' | 'harms';
+  /** Of the true miss; below 0 it helps, and exactly 0 is what does nothing. */
+  readonly change: number;
 }
 
 /** What one coach made of a winter. */
@@ -106,7 +107,7 @@ function missAfter(athlete: DrawnAthlete, family: Family, tried: readonly Tried[
 }
 
 function judged(athlete: DrawnAthlete, family: Family, { idea, standing, kept, settled }: Tried): JudgedIdea {
-  if (athlete.ideas[idea]!.nothing) return { kept, settled, truth: 'nothing' };
+  if (athlete.ideas[idea]!.nothing) return { kept, settled, change: 0 };
   const change = missWith(athlete, family, [...standing, idea]) - missWith(athlete, family, standing);
-  return { kept, settled, truth: change < 0 ? 'helps' : 'harms' };
+  return { kept, settled, change };
 }

@@ -30,7 +30,7 @@ const seasons = (right: { advised: number; naive: number }, kept: { advised: num
   [0, 1, 0, 1].map((more) => Array.from({ length: 20 }, (_, number) => {
     const outcome = (coach: 'advised' | 'naive'): Outcome => ({
       family: 'split', right: number < right[coach] + more, regret: 0, missAtEnd: 1, gained: 0,
-      ideas: Array.from({ length: 10 }, (_unused, idea) => ({ kept: idea < kept[coach] + (number === 0 ? more : 0), settled: true, truth: 'nothing' })),
+      ideas: Array.from({ length: 10 }, (_unused, idea) => ({ kept: idea < kept[coach] + (number === 0 ? more : 0), settled: true, change: 0 })),
     });
     return { best: 'split', advised: { ...outcome('advised'), chosen: { family: 'split', first: 'try-all', last: 'lead-with', bullpens: 3 } }, naive: outcome('naive') };
   }));
