@@ -21,7 +21,7 @@ export type Scene = (svg: SVGSVGElement, speech: Speech, room: Room) => void;
 const inches2 = (value: number): number => value * inchesToM(1) ** 2;
 
 function seams(latitudeDeg: number | null, longitudeDeg: number, unexplained: UnexplainedReading, gyroShare: number | null = null): Scene {
-  const spin: SpinSeen = { spinRpm: 1843, tiltRad: 1.2, efficiency: 0.93, seamAxis: latitudeDeg === null ? null : { latitudeDeg, longitudeDeg }, unexplained };
+  const spin: SpinSeen = { spinRpm: 1843, tiltRad: 1.2, efficiency: 0.93, spinFrom: 'measured', seamAxis: latitudeDeg === null ? null : { latitudeDeg, longitudeDeg }, unexplained };
   return (svg, speech, room) => {
     const shown = seamMapOf(spin, 'one', speech);
     if (shown.kind === 'picture') drawSeamMap(svg, { ...shown.data, gyroShare }, room);

@@ -73,7 +73,7 @@ describe('the gap line of the last throw', () => {
 });
 
 describe('the seam map of a throw', () => {
-  const SPIN: SpinSeen = { spinRpm: 1843, tiltRad: 1.1, efficiency: 0.93, seamAxis: { latitudeDeg: 90, longitudeDeg: 0 }, unexplained: { kind: 'not-sent' } };
+  const SPIN: SpinSeen = { spinRpm: 1843, tiltRad: 1.1, efficiency: 0.93, spinFrom: 'measured', seamAxis: { latitudeDeg: 90, longitudeDeg: 0 }, unexplained: { kind: 'not-sent' } };
 
   test('has the spin axis in its middle and the whole seam round it', () => {
     const { seam } = picture(seamMapOf(SPIN, 'one', ENGLISH));
@@ -95,6 +95,11 @@ describe('the seam map of a throw', () => {
     expect(data.texts.axis).toBe('axis, 1,840 rpm');
   });
 
+  test('says of an axis that was worked out from the path that it is inferred', () => {
+    expect(picture(seamMapOf({ ...SPIN, seamAxis: null, spinFrom: 'inferred' }, 'one', ENGLISH)).texts.axis).toBe('axis, 1,840 rpm, inferred');
+    expect(picture(seamMapOf({ ...SPIN, seamAxis: null, spinFrom: 'inferred' }, 'one', SPANISH)).texts.axis).toBe('eje, 1,840 rpm, deducido');
+  });
+
   test('is not drawn where not even the axis is known', () => {
     expect(seamMapOf({ ...SPIN, seamAxis: null, tiltRad: 'not-visible', efficiency: 'not-visible' }, 'one', ENGLISH)).toEqual({ kind: 'words', words: 'spin axis not visible to this device' });
   });
@@ -103,6 +108,12 @@ describe('the seam map of a throw', () => {
     const { unexplained, texts } = picture(seamMapOf({ ...SPIN, unexplained: { kind: 'not-visible', reason: 'axis-inferred' } }, 'one', ENGLISH));
     expect(unexplained).toEqual({ drawn: false, words: 'unexplained: not visible to this device' });
     expect(texts.description).toContain('It worked the axis out from the path, so whatever a seam did is already in the axis.');
+  });
+
+  test('leaves it to the verdict of the trial, which stands below, to say who cannot see a seam effect', () => {
+    const hidden = lastOne({ unexplained: { kind: 'not-visible', reason: 'spin-only' } });
+    expect(picture(seamsOf(hidden, ENGLISH)).unexplained).toBeNull();
+    expect(picture(seamsOf({ ...hidden, session: { ...hidden.session!, trial: null } }, ENGLISH)).unexplained!.words).toBe('unexplained: not visible to this device');
   });
 
   test('is that of the newest throw of the session', () => {
@@ -130,7 +141,7 @@ describe('unexplained movement', () => {
   test('never stands without its doubt, from the measurement and from the lift laws together', () => {
     // A quarter and three quarters of a square inch are one: 1.96 in to either side along any direction.
     expect(unexplainedWords(SEEN, ENGLISH)).toBe('5.0 ± 2.0 in unexplained');
-    expect(unexplainedWords({ ...SEEN, measurement: null }, ENGLISH)).toBe('5.0 in unexplained, ±\u00a0unknown');
+    expect(unexplainedWords({ ...SEEN, measurement: null }, ENGLISH)).toBe('5.0 ± ? in unexplained');
   });
 
   test('has an ellipse that holds 95 %: two normal errors of one inch reach 2.448 in', () => {

@@ -13,7 +13,7 @@ describe('whether a trial shows a seam effect', () => {
   test('is said with its size and its doubt', () => {
     expect(seamEffectWords(weighed('seen', 3.7), ENGLISH)).toBe('seam effect seen, 3.7 ± 0.6 in');
     expect(seamEffectWords(weighed('not-seen', 0.9), ENGLISH)).toBe('no seam effect seen, 0.9 ± 0.6 in');
-    expect(seamEffectWords(weighed('cannot-tell', 2.5), ENGLISH)).toBe('seam effect: cannot tell, 2.5 ± 0.6 in');
+    expect(seamEffectWords(weighed('cannot-tell', 2.5), ENGLISH)).toBe('seam effect cannot be told yet, 2.5 ± 0.6 in');
     expect(seamEffectWords(weighed('seen', 3.7), SPANISH)).toBe('efecto de costuras visto, 9.4 ± 1.5 cm');
     expect(seamEffectWords(weighed('not-seen', 0.9), SPANISH)).toBe('efecto de costuras no visto, 2.3 ± 1.5 cm');
   });
@@ -27,8 +27,8 @@ describe('whether a trial shows a seam effect', () => {
   });
 
   test('counts the throws while there are too few', () => {
-    expect(seamEffectWords({ kind: 'too-few', count: 3, need: 5 }, ENGLISH)).toBe('seam effect: 3 of 5 throws');
-    expect(seamEffectReason({ kind: 'too-few', count: 3, need: 5 }, SPANISH)).toBe('efecto de costuras: 3 de 5 tiros');
+    expect(seamEffectWords({ kind: 'too-few', count: 3, need: 5 }, ENGLISH)).toBe('3 of 5 throws to tell a seam effect');
+    expect(seamEffectReason({ kind: 'too-few', count: 3, need: 5 }, SPANISH)).toBe('3 de 5 tiros para ver efecto de costuras');
   });
 
   test.each([
@@ -38,6 +38,6 @@ describe('whether a trial shows a seam effect', () => {
   ] as const)('is not visible to a device that is %s, and that has its reason', (reason, why) => {
     expect(seamEffectWords({ kind: 'not-visible', reason }, ENGLISH)).toBe('seam effect not visible to this device');
     expect(seamEffectReason({ kind: 'not-visible', reason }, ENGLISH)).toBe(`seam effect not visible to this device. ${why}`);
-    expect(seamEffectWords({ kind: 'not-visible', reason }, SPANISH)).toBe('efecto de costuras: este equipo no lo ve');
+    expect(seamEffectWords({ kind: 'not-visible', reason }, SPANISH)).toBe('efecto de costuras, este equipo no lo ve');
   });
 });

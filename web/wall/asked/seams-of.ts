@@ -10,7 +10,7 @@ import { inWords, type Shown } from './shown.ts';
 import { unexplainedWords } from './unexplained-of.ts';
 
 /** What is known of the spin of a throw. */
-export type SpinSeen = Pick<ThrowView, 'spinRpm' | 'tiltRad' | 'efficiency' | 'seamAxis' | 'unexplained'>;
+export type SpinSeen = Pick<ThrowView, 'spinRpm' | 'tiltRad' | 'efficiency' | 'spinFrom' | 'seamAxis' | 'unexplained'>;
 
 /** Points of the drawn seam: 3° apart and less. */
 const SEAM_POINTS = 216;
@@ -21,16 +21,18 @@ export function seamsOf(view: MoundView, speech: Speech): Shown<SeamMapData> {
   const thrown = lastThrow(view);
   if (thrown === null) return inWords(words.wall.noThrow);
   if (thrown.excluded !== null) return inWords(words.trade.excluded);
-  return seamMapOf(thrown, `${view.session?.id} ${view.generation}`, speech);
+  const data = seamMapOf(thrown, `${view.session?.id} ${view.generation}`, speech);
+  return view.session?.trial ? withoutHidden(data, thrown) : data;
 }
 
 /** The map of one ball: with its seam, with its axis alone, or in words that even that is not known. */
 export function seamMapOf(seen: SpinSeen, generation: string, speech: Speech): Shown<SeamMapData> {
   const { measures, asked: { seamMap: say } } = speech.words;
-  const { spinRpm, tiltRad, efficiency, seamAxis, unexplained } = seen;
+  const { spinRpm, tiltRad, efficiency, spinFrom, seamAxis, unexplained } = seen;
   if (seamAxis === null && typeof tiltRad !== 'number' && typeof efficiency !== 'number') return inWords(say.axisMissing(measures.missing[tiltRad]));
   const seam = seamAxis === null ? null : seamAround({ latitudeRad: degToRad(seamAxis.latitudeDeg), longitudeRad: degToRad(seamAxis.longitudeDeg) }, SEAM_POINTS);
-  const axis = typeof spinRpm === 'number' ? say.axisTurning(spinText(spinRpm, speech)) : say.axis;
+  const turning = typeof spinRpm === 'number' ? say.axisTurning(spinText(spinRpm, speech)) : say.axis;
+  const axis = spinFrom === 'inferred' && seamAxis === null ? say.axisInferred(turning) : turning;
   const doubted = { drawn: unexplained.kind === 'unexplained', words: unexplainedWords(unexplained, speech) };
   const told = [`${axis}.`, say.turns, seam === null ? `${say.axisAlone}.` : say.passing(say.seams(passes(seam, Math.PI / 2).length)), `${doubted.words}.`, ...whyHidden(unexplained, speech)];
   return {
@@ -42,6 +44,11 @@ export function seamMapOf(seen: SpinSeen, generation: string, speech: Speech): S
       texts: { name: say.title, description: say.description(told.join(' ')), axis, farSide: say.farSide, seams: say.seams, axisAlone: say.axisAlone },
     },
   };
+}
+
+/** Below the map of a trial stands whether it shows a seam effect: who cannot see it need not be told twice. */
+function withoutHidden(shown: Shown<SeamMapData>, { unexplained }: SpinSeen): Shown<SeamMapData> {
+  return shown.kind === 'picture' && unexplained.kind === 'not-visible' ? { ...shown, data: { ...shown.data, unexplained: null } } : shown;
 }
 
 /** Why a device cannot show unexplained movement, in a sentence of its own. */

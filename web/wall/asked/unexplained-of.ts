@@ -1,7 +1,7 @@
 import type { SeparationView, UnexplainedReading, UnexplainedView } from '../../../core/facts/views.ts';
 import { chiSquare2Quantile } from '../../../core/statistics/closed-quantiles.ts';
 import type { PlaneUnexplained } from '../../charts/plane-data.ts';
-import { movementIn, movementText, numberText, MOVEMENT_UNIT } from '../../words/numbers.ts';
+import { movementIn, numberText, MOVEMENT_UNIT } from '../../words/numbers.ts';
 import type { Speech } from '../../words/speech.ts';
 
 /** Of a movement in m²: vertical, both, arm side. */
@@ -26,15 +26,14 @@ export function arrowOf(unexplained: UnexplainedSeen, separation: SeparationView
   };
 }
 
-/** Its length with its uncertainty, or why there is none: "3.3 ± 1.2 in unexplained". */
+/** Its length with its uncertainty, or why there is none: "3.3 ± 1.2 in unexplained", "3.3 ± ? in unexplained" where nobody knows how sure it is. */
 export function unexplainedWords(reading: UnexplainedReading, speech: Speech): string {
   const say = speech.words.asked.seamMap;
   if (reading.kind !== 'unexplained') return say.unexplainedMissing(speech.words.measures.missing[reading.kind]);
   const length = Math.hypot(reading.verticalM, reading.armSideM);
   const sum = sumOf(reading);
-  if (sum === null) return say.unsure(movementText(length, speech, 1));
-  const either = EITHER_SIDE * Math.sqrt(varianceAlong(sum, reading));
-  const [amount, doubt] = [length, either].map((metres) => numberText(movementIn(speech.units, metres), 1, speech.language));
+  const either = sum === null ? null : EITHER_SIDE * Math.sqrt(varianceAlong(sum, reading));
+  const [amount, doubt] = [length, either].map((metres) => (metres === null ? '?' : numberText(movementIn(speech.units, metres), 1, speech.language)));
   return say.unexplained(`${amount} ± ${doubt} ${MOVEMENT_UNIT[speech.units]}`);
 }
 
