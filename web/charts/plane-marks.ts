@@ -1,6 +1,6 @@
 import { opacityOfAge } from './age.ts';
 import type { Layer } from './described.ts';
-import type { Box } from './place-label.ts';
+import type { Box, Taken } from './place-label.ts';
 import type { PlaneData, PlaneMark } from './plane-data.ts';
 import { cloudRadius, type PlaneScale } from './plane-scale.ts';
 
@@ -62,9 +62,12 @@ export function drawMarks(group: Layer, marks: readonly PlaneMark[], scale: Plan
   return placed;
 }
 
-/** The boxes that marks cover: what a label should spare. */
-export function coveredBy(placed: readonly PlacedMark[]): Box[] {
-  return placed.filter(({ fastball, age }) => !fastball && age < 12).map(({ x, y, radius }) => around(x, y, radius));
+/** How much more the newest mark minds a label over it than an older one. */
+const NEWEST_MINDS = 5;
+
+/** The boxes that marks cover: what a label should spare, the newest above all. */
+export function coveredBy(placed: readonly PlacedMark[]): Taken[] {
+  return placed.filter(({ fastball, age }) => !fastball && age < 12).map(({ x, y, radius, newest }) => ({ ...around(x, y, radius), minds: newest ? NEWEST_MINDS : 1 }));
 }
 
 function shapeOf(mark: PlacedMark, scale: PlaneScale): string {
