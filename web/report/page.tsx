@@ -5,6 +5,7 @@ import { armOn } from '../trials/arm.ts';
 import { comparisonsOf } from '../trials/comparison-of.ts';
 import type { AthleteRecord, FoldedSession } from '../trials/record.ts';
 import { rowsOf } from '../trials/rows.ts';
+import { reportWords } from '../words/arm-words.ts';
 import { dateText } from '../words/moments.ts';
 import { useSpeech } from '../words/use-words.tsx';
 import { armWords, baselineWords, excludedWords, noteWords, stageWords, targetWords, throwsWords, whenWords } from './report-words.ts';
@@ -24,6 +25,10 @@ export function Page(props: { readonly record: AthleteRecord; readonly session: 
   const date = () => dateText(session().openedAtMs, session().timeZone, speech().language);
   const care = createMemo(() => armOn(props.record, session().armCare.day));
   const comparisons = createMemo(() => comparisonsOf(props.record, session().armCare.day, null).filter(({ entry }) => entry.days.some((day) => day.session === props.session)));
+  const saidOfArm = () => {
+    const { lastReport } = session().armTalk;
+    return lastReport === null ? [] : [reportWords(lastReport, session(), speech())];
+  };
   createEffect(() => {
     document.title = `Offpace · ${say().title(session().athlete.name, date())}`;
   });
@@ -55,7 +60,7 @@ export function Page(props: { readonly record: AthleteRecord; readonly session: 
           <Verdicts comparisons={comparisons()} />
           <Lines title={say().excluded} lines={excludedWords(folded().view, speech())} />
           <Lines title={say().notes} lines={noteWords(session(), folded().view.throws, speech())} />
-          <Lines title={say().arm} lines={armWords(care(), speech())} />
+          <Lines title={say().arm} lines={[...saidOfArm(), ...armWords(care(), speech())]} />
         </div>
         <footer class="sheet-foot">
           <p>{say().caution}</p>

@@ -1,5 +1,5 @@
 import { armCare } from '../../core/coaching/arm-care.ts';
-import type { ArmCare, IsoDay } from '../../core/facts/care-view.ts';
+import type { ArmCare, ArmReport, IsoDay } from '../../core/facts/care-view.ts';
 import { dayIn } from '../../core/session/local-day.ts';
 import type { AthleteRecord } from './record.ts';
 
@@ -19,9 +19,14 @@ export function armOn({ athlete, sessions, days }: AthleteRecord, today: IsoDay)
     birthYear: athlete.birthYear,
     today,
     days: days.days,
-    pain: days.pain?.report ?? null,
-    soreness: days.soreness?.report ?? null,
+    pain: upTo(today, days.pain?.report),
+    soreness: upTo(today, days.soreness?.report),
     ownDayMost: newest.planned.dayMost,
     planned: plannedToday ?? USUAL_BULLPEN,
   });
+}
+
+/** What was said later is no business of an earlier day. */
+function upTo(day: IsoDay, report: ArmReport | undefined): ArmReport | null {
+  return report === undefined || report.day > day ? null : report;
 }

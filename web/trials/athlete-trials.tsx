@@ -2,6 +2,8 @@ import { createEffect, createMemo, createSignal, For, Show } from 'solid-js';
 import { mayThrow } from '../../core/coaching/arm-care.ts';
 import { nowMs } from '../live/clock.ts';
 import { withSetting } from '../settings.ts';
+import { StandingFrame } from '../standing/frame.tsx';
+import type { Standing } from '../standing/standing.ts';
 import { useSpeech } from '../words/use-words.tsx';
 import { armOn, todayOf } from './arm.ts';
 import { chosenIn, chosenText, firstChoice, pairOf, touched } from './chosen.ts';
@@ -25,16 +27,17 @@ export function AthleteTrials(props: { readonly record: AthleteRecord; readonly 
   const [chosen, setChosen] = createSignal(firstChoice(chosenIn(location.search), rows(), opened()));
   const pair = createMemo(() => pairOf(chosen(), rows()));
   const touch = (row: TrialRow): void => void setChosen((before) => touched(before, row, rows()));
+  const [standing, setStanding] = createSignal<Standing>({ kind: 'live' });
   createEffect(() => rememberChoice(chosenText(chosen())));
   createEffect(() => {
     document.title = `Offpace · ${say().title(props.record.athlete.name)}`;
   });
   return (
-    <div class="trials">
+    <StandingFrame standing={framed(standing())}><div class="trials">
       <header class="trials-head">
         <h1>{props.record.athlete.name}</h1>
         <p class="quiet">{say().onTrials}</p>
-        <For each={openSessions(props.record)}>{(id) => <Follow session={props.record.sessions.find(({ entry }) => entry.id === id)!} refresh={props.refresh} />}</For>
+        <For each={openSessions(props.record)}>{(id) => <Follow session={props.record.sessions.find(({ entry }) => entry.id === id)!} refresh={props.refresh} tell={setStanding} />}</For>
         <nav aria-label={say().otherScreens}>
           <For each={openSessions(props.record)}>{(id) => <a href={`/bench/${encodeURIComponent(moundOf(props.record, id))}`}>{speech().words.start.screens.bench}</a>}</For>
           <a href="/playback">{say().sessions}</a>
@@ -48,8 +51,13 @@ export function AthleteTrials(props: { readonly record: AthleteRecord; readonly 
           <TrialList record={props.record} rows={rows()} chosen={chosen()} touch={touch} />
         </Show>
       </main>
-    </div>
+    </div></StandingFrame>
   );
+}
+
+/** A device that is silent makes nothing here untrue: what was thrown has been thrown. */
+function framed(standing: Standing): Standing {
+  return standing.kind.startsWith('device') || standing.kind === 'closed' ? { kind: 'live' } : standing;
 }
 
 /** What is still to be chosen. */

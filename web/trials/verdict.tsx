@@ -31,7 +31,7 @@ export function Verdict(props: { readonly found: OpenedComparison; readonly name
         {(data) => (
           <figure class="difference">
             <Drawn class="difference-room" draw={(svg, { width, height }) => drawDifference(svg, data(), { width, height, textPx: TEXT_PX })} />
-            <figcaption class="quiet small"><span class="key-small" aria-hidden="true" /> {data().texts.small} <span class="key-careful" aria-hidden="true" /> {say().careful}</figcaption>
+            <figcaption class="quiet small"><span class="key small-band">{data().texts.small}</span><span class="key careful">{say().careful}</span></figcaption>
           </figure>
         )}
       </Show>

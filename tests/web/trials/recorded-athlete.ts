@@ -7,7 +7,7 @@ import { fiveFastballs, Story, ZONE } from '../../core/session/story.ts';
 
 const DAY_MS = 86_400_000;
 /** Told by the words of their cue, in the order of their letters. */
-export const CUES = ['through the glove', 'over the top'] as const;
+const CUES = ['through the glove', 'over the top'] as const;
 
 const begin = (session: string, words: string): CoachSays => ({ kind: 'trial-begun', session, intent: 'changeup', grip: null, cue: { words, focus: 'external' } });
 export const opened = (session: string, k: number, more: Partial<Extract<CoachSays, { kind: 'comparison-opened' }>> = {}): CoachSays =>

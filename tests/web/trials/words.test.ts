@@ -46,8 +46,9 @@ describe('a settled comparison', () => {
     expect(Math.abs(drawn.shrunken)).toBeLessThan(Math.abs(drawn.difference));
   });
 
-  test('asks for no throws', () => {
-    expect(nextWords(found.compared, found.taken, care, names, ENGLISH)).toEqual(['This comparison is settled. More throws make it surer.']);
+  test('asks for no more today, but for a set without feedback before it counts as learned', () => {
+    const said = nextWords(found.compared, found.taken, care, names, ENGLISH);
+    expect(said).toEqual(['This comparison is settled. More throws make it surer.', expect.stringMatching(/^Practice is not learning: .* without feedback on another day/)]);
   });
 });
 
