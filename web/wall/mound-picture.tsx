@@ -64,7 +64,9 @@ function NoSession(props: { readonly view: MoundView; readonly standing: Standin
 function SessionPicture(props: MoundPictureProps & { readonly session: SessionView; readonly textPx: number }) {
   const speech = useSpeech();
   const plane = createMemo(() => planeOf(props.view, speech(), {
-    spreadOf: props.windows ? spokenWindow(props.session.windows)?.size ?? null : null, arrow: props.picture === 'seam-map' ? 'plain' : 'none',
+    // One ellipse at a time: beside the seam map it is the doubt of the arrow.
+    spreadOf: props.windows && props.picture !== 'seam-map' ? spokenWindow(props.session.windows)?.size ?? null : null,
+    arrow: props.picture === 'seam-map' ? 'plain' : 'none',
   }));
   const rail = createMemo(() => railOf(props.view, speech()));
   return (
