@@ -42,6 +42,11 @@ describe('the families on Plan', () => {
     expect(changeWords(found.advice.wouldChange, true, ENGLISH)).toContain('More fastballs: the interval of efficiency narrows.');
   });
 
+  test('an efficiency that a device worked out from something else is called inferred', () => {
+    expect(evidence(fresh().view()).efficiencyInferred).toBe(false);
+    expect(evidence(fresh(new InventedMound().spinOnly()).view()).efficiencyInferred).toBe(true);
+  });
+
   test('an excluded fastball says nothing about efficiency', () => {
     const mound = fresh();
     const [first] = mound.view().throws;

@@ -7,6 +7,8 @@ import { familyEvidence, type FamilyEvidence } from '../../core/session/family-e
 export interface PlanEvidence extends FamilyEvidence {
   /** Why the movement of this stage's fastballs is not known; null where it is, or where none was thrown. */
   readonly noMovement: Missing | null;
+  /** The efficiency of some of its fastballs was worked out from their path or told by a device that does so. */
+  readonly efficiencyInferred: boolean;
 }
 
 /** Throws that a plan may rest on: of the stage, neither excluded nor contradicting themselves. */
@@ -21,7 +23,7 @@ export function thrownAs(view: MoundView, session: SessionView, intent: Intent):
 
 export function evidenceOf(view: MoundView, session: SessionView): PlanEvidence {
   const fastballs = soundThrows(view, session).filter(({ fastball }) => fastball);
-  return { ...familyEvidence(view, session), noMovement: movementMissing(fastballs) };
+  return { ...familyEvidence(view, session), noMovement: movementMissing(fastballs), efficiencyInferred: fastballs.some(({ spinFrom }) => spinFrom === 'inferred') };
 }
 
 function movementMissing(fastballs: readonly ThrowView[]): Missing | null {

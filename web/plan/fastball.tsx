@@ -12,7 +12,7 @@ import { efficiencyWords } from './reason-words.ts';
 const TEXT_PX = 14;
 
 /** The athlete's own fastball: speed, breaks, and how much of its spin is across the flight. */
-export function Fastball(props: { readonly session: SessionView; readonly baseline: BaselineView | null; readonly efficiency: FastballEfficiency; readonly inferred: boolean }) {
+export function Fastball(props: { readonly session: SessionView; readonly baseline: BaselineView | null; readonly efficiency: FastballEfficiency; readonly efficiencyInferred: boolean; readonly inferred: boolean }) {
   const speech = useSpeech();
   const say = () => speech().words.plan.frame;
   return (
@@ -20,7 +20,7 @@ export function Fastball(props: { readonly session: SessionView; readonly baseli
       <h2 id="fastball-title">{say().fastball}</h2>
       <dl class="measures">
         <Show when={props.baseline}>{(baseline) => <Measures baseline={baseline()} />}</Show>
-        <div><dt>{say().efficiency}</dt><dd>{efficiencyWords(props.efficiency, speech())}</dd></div>
+        <div><dt>{props.efficiencyInferred ? say().efficiencyInferred : say().efficiency}</dt><dd>{efficiencyWords(props.efficiency, speech())}</dd></div>
       </dl>
       <Scale efficiency={props.efficiency} />
       <Show when={props.baseline}>

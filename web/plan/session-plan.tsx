@@ -61,7 +61,7 @@ export function SessionPlan(props: { readonly view: MoundView; readonly session:
 }
 
 function Known(props: { readonly view: MoundView; readonly session: SessionView; readonly baseline: BaselineView | null; readonly evidence: PlanEvidence }) {
-  return <Fastball session={props.session} baseline={props.baseline} efficiency={props.evidence.efficiency} inferred={props.view.source?.sight === 'spin-only'} />;
+  return <Fastball session={props.session} baseline={props.baseline} efficiency={props.evidence.efficiency} efficiencyInferred={props.evidence.efficiencyInferred} inferred={props.view.source?.sight === 'spin-only'} />;
 }
 
 /** Families and a grip, where movement is not known and so no target can be drawn. */
