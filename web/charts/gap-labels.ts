@@ -54,12 +54,20 @@ function plantBest(flags: readonly Sized[], bounds: Box, covered: readonly Taken
 
 function plant(flags: readonly Sized[], bounds: Box, covered: readonly Taken[], textPx: number): Planted[] {
   const taken = [...covered];
+  const planted: Box[] = [];
   return flags.map((flag) => {
     const box = placeLabel(flag.size, flag, wishesUp(flag, flag.size, textPx), bounds, taken);
-    const covers = coveredArea(box, taken);
-    taken.push(box);
+    const pole = poleOf(flag, box, textPx);
+    const covers = coveredArea(box, taken) + coveredArea(pole, planted);
+    taken.push(box, pole);
+    planted.push(box);
     return { ...flag, box, covers };
   });
+}
+
+/** The room of a pole: no other flag comes close to it. */
+function poleOf({ x, y }: Anchor, { y: top, height }: Box, textPx: number): Box {
+  return { x: x - textPx * 0.35, y: top + height, width: textPx * 0.7, height: Math.max(0, y - top - height) };
 }
 
 /** Higher and higher above the point: leaning left, in the middle, leaning right. */
