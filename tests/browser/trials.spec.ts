@@ -160,8 +160,14 @@ test('a comparison of an athlete nobody knows, and a report of no session, say s
   await expect(page).toHaveURL(/\/playback$/);
 });
 
-test('Playback leads to the trials of its athlete and to its report', async ({ page, server, coach, device }) => {
+test('the start page, Bench and Playback lead to the trials of the athlete, and Playback to the report', async ({ page, server, coach, device }) => {
   await evening(coach, device);
+  await page.goto(server.address);
+  await page.getByRole('link', { name: 'Wren Abelow' }).click();
+  await expect(page).toHaveURL(/\/trials\/wren/);
+  await page.goto(`${server.address}/bench/north-1`);
+  await page.getByRole('navigation', { name: 'Other screens' }).getByRole('link', { name: 'Trials' }).click();
+  await expect(page.locator('.trial-row')).toHaveCount(3);
   await page.goto(`${server.address}/playback/s-1`);
   await page.getByRole('link', { name: 'Trials' }).click();
   await expect(page.getByRole('heading', { name: 'Wren Abelow' })).toBeVisible();

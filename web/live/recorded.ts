@@ -1,3 +1,4 @@
+import type { Athlete } from '../../core/facts/coach.ts';
 import type { AthleteDays, Refusal, SessionListing } from '../../core/facts/wire.ts';
 import type { SessionSlice } from '../../core/session/recorded.ts';
 
@@ -19,6 +20,11 @@ export function askForSessions(): Promise<Answer<readonly SessionListing[]>> {
 /** One session: the state before its first fact, and its facts. */
 export function askForSession(session: string): Promise<Answer<RecordedSession>> {
   return ask(`/api/sessions/${encodeURIComponent(session)}`);
+}
+
+/** Everybody who has had a session, by name. */
+export function askForAthletes(): Promise<Answer<readonly Athlete[]>> {
+  return ask('/api/athletes');
 }
 
 /** The recorded sessions of one athlete over all mounds, newest first. */

@@ -1,6 +1,7 @@
 import { createResource, For, Match, Show, Switch } from 'solid-js';
 import { useWords } from '../words/use-words.tsx';
 import { fetchMounds, type MoundListing, type MoundsFound } from './mounds.ts';
+import { Athletes } from './athletes.tsx';
 import './start.css';
 
 /** All mounds with their screens, and the way to the recordings. */
@@ -22,6 +23,7 @@ export default function Start() {
           </Match>
         </Switch>
       </section>
+      <Athletes />
       <OtherMound />
       <p class="start-recorded"><a href="/playback">{words().start.recorded}</a></p>
     </main>
