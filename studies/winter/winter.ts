@@ -14,7 +14,7 @@ const { bullpens, throwsPerBullpen, fastballsPerBullpen: fastballs, familyBullpe
 const throwsPerTry = bullpensPerTry * (throwsPerBullpen - fastballs);
 
 /** One grip or cue that was tried, and what it truly changed. */
-export interface JudgedIdea {
+interface JudgedIdea {
   readonly kept: boolean;
   readonly settled: boolean;
   /** Of the true miss; below 0 it helps, and exactly 0 is what does nothing. */
