@@ -22,6 +22,7 @@ async function withScene(scene: Scene, run: (server: TestServer) => Promise<void
 async function settled(page: Page, scene: Scene): Promise<void> {
   await page.evaluate(() => document.fonts.ready);
   await expect(page.locator('h1').first()).toBeVisible();
+  await expect(page.locator('[data-standing="connecting"]')).toHaveCount(0);
   if (scene === 'stale' && /wall|glance/.test(page.url())) await expect(page.locator('.standing-word')).toHaveAttribute('data-standing', /silent/, { timeout: 20_000 });
   if (scene === 'closed' && /wall|glance/.test(page.url())) await expect(page.locator('.standing-word')).toHaveAttribute('data-standing', 'closed');
 }
