@@ -41,27 +41,41 @@ export interface ThrowView {
   readonly flightTimeFrom: 'path' | 'device' | 'spin' | 'speed' | null;
   readonly releaseHeightM: Reading;
   readonly releaseArmSideM: Reading;
+  /** From the rubber to where the ball leaves the hand, as the device measured it; without it the release is taken to be 5.5 ft in front of the rubber. */
+  readonly extensionM: Reading;
   readonly plateHeightM: Reading;
   /** At the front of the plate, towards the catcher's right whatever the hand. */
   readonly plateRightM: Reading;
+  readonly plateSpeedMps: Reading;
+  /** Both at the front of the plate: against the ground, negative is falling; and across it, positive towards the arm side. */
   readonly verticalApproachRad: Reading;
+  readonly horizontalApproachRad: Reading;
   readonly spinRpm: Reading;
   /** Clock seen by the pitcher, 0 = 12, clockwise, not mirrored. */
   readonly tiltRad: Reading;
   readonly efficiency: Reading;
-  /** How tilt and efficiency came to be known: `inferred` from the path as soon as one of them is; null where neither is known. */
+  /** Angle of the axis out of the plane across the flight: positive turns clockwise for the pitcher, not mirrored. A device that tells only tilt and efficiency does not tell which way. */
+  readonly gyroRad: Reading;
+  /** How tilt, efficiency and gyro came to be known: `inferred` from the path as soon as one of them is; null where none is known. */
   readonly spinFrom: 'measured' | 'inferred' | null;
   /** Where the spin axis leaves the ball on the map of the seams; null where the device does not tell. */
   readonly seamAxis: { readonly latitudeDeg: number; readonly longitudeDeg: number } | null;
   readonly unexplained: UnexplainedReading;
-  /** One standard error of vertical and arm-side break, where the measurement gives one. */
-  readonly standardErrors: { readonly verticalM: number; readonly armSideM: number } | null;
+  /** One standard error of each reading of the path, where the measurement gives them: a path of samples does. */
+  readonly standardErrors: ThrowErrors | null;
   /** Throw minus fastball baseline; null without a baseline or for an excluded throw. */
   readonly separation: SeparationView | null;
   readonly miss: MissView | null;
   /** What the batter has against the fastball aimed at the same place; null where there is no separation, and for fastballs. */
   readonly gap: GapView | Missing | null;
 }
+
+/** Readings whose standard error a path of samples gives. */
+export type ReadingWithError =
+  | 'speedMps' | 'verticalM' | 'armSideM' | 'flightTimeS' | 'releaseHeightM' | 'releaseArmSideM'
+  | 'plateHeightM' | 'plateRightM' | 'plateSpeedMps' | 'verticalApproachRad' | 'horizontalApproachRad';
+/** In the unit of the reading; of one that is not there it says nothing. */
+export type ThrowErrors = Readonly<Record<ReadingWithError, number>>;
 
 /** Observed minus spin-explained movement, in the convention of the induced breaks, arm side positive. */
 export interface UnexplainedView {

@@ -22,7 +22,8 @@ export const SCIENCE_VERSION = 3;
 export type AnalysedThrow = Pick<
   ThrowView,
   | 'problem' | 'inferred' | 'speedMps' | 'verticalM' | 'armSideM' | 'flightTimeS' | 'flightTimeFrom' | 'releaseHeightM' | 'releaseArmSideM'
-  | 'plateHeightM' | 'plateRightM' | 'verticalApproachRad' | 'spinRpm' | 'tiltRad' | 'efficiency' | 'spinFrom' | 'seamAxis' | 'unexplained' | 'standardErrors'
+  | 'extensionM' | 'plateHeightM' | 'plateRightM' | 'plateSpeedMps' | 'verticalApproachRad' | 'horizontalApproachRad'
+  | 'spinRpm' | 'tiltRad' | 'efficiency' | 'gyroRad' | 'spinFrom' | 'seamAxis' | 'unexplained' | 'standardErrors'
 > & {
   /** From the release to the plate, in a right-hander's terms. */
   readonly path: ConstantAcceleration | Missing;
@@ -46,6 +47,7 @@ export function analyseThrow(body: ThrowBody, source: Seer, { hand, stage, dista
   const analysed: AnalysedThrow = {
     ...seen.readings,
     ...spin.readings,
+    extensionM: measured.extensionM ?? 'not-sent',
     seamAxis: body.seams === undefined ? null : { latitudeDeg: body.seams.latitude, longitudeDeg: body.seams.longitude },
     unexplained: unexplainedOf(seen, spin.told, flown, source),
     inferred: source.sight === 'spin-only',
@@ -55,10 +57,10 @@ export function analyseThrow(body: ThrowBody, source: Seer, { hand, stage, dista
 }
 
 function withoutPlate(analysed: AnalysedThrow): AnalysedThrow {
-  return { ...analysed, plateHeightM: 'not-defined', plateRightM: 'not-defined', verticalApproachRad: 'not-defined', path: 'not-defined' };
+  return { ...analysed, plateHeightM: 'not-defined', plateRightM: 'not-defined', plateSpeedMps: 'not-defined', verticalApproachRad: 'not-defined', horizontalApproachRad: 'not-defined', path: 'not-defined' };
 }
 
-/** The one mirror: a right-hander's arm side is −x, a left-hander's +x. Tilt and plate place stay as the eye sees them. */
+/** The one mirror: a right-hander's arm side is −x, a left-hander's +x. Tilt, gyro and plate place stay as the eye sees them. */
 function inTheAthletesTerms(analysed: AnalysedThrow, hand: Hand | null): AnalysedThrow {
   const turn = (right: Reading): Reading => {
     if (hand === null) return 'not-defined';
@@ -66,5 +68,6 @@ function inTheAthletesTerms(analysed: AnalysedThrow, hand: Hand | null): Analyse
     return hand === 'right' ? -right : right;
   };
   const path = hand === 'left' && typeof analysed.path !== 'string' ? mirrorPath(analysed.path) : analysed.path;
-  return { ...analysed, armSideM: turn(analysed.armSideM), releaseArmSideM: turn(analysed.releaseArmSideM), unexplained: unexplainedFor(hand, analysed.unexplained), path };
+  const { armSideM, releaseArmSideM, horizontalApproachRad } = analysed;
+  return { ...analysed, armSideM: turn(armSideM), releaseArmSideM: turn(releaseArmSideM), horizontalApproachRad: turn(horizontalApproachRad), unexplained: unexplainedFor(hand, analysed.unexplained), path };
 }

@@ -1,11 +1,11 @@
 import type { MeasuredThrow } from '../facts/si.ts';
-import type { Missing, Reading, ThrowView } from '../facts/views.ts';
+import type { Missing, Reading, ThrowErrors, ThrowView } from '../facts/views.ts';
 import { pathFromRelease } from '../flight/aim.ts';
-import { verticalApproachRad } from '../flight/approach.ts';
+import { horizontalApproachRad, verticalApproachRad } from '../flight/approach.ts';
 import { flightTimeFromSpeedS } from '../flight/arrival.ts';
 import { plate } from '../flight/ball.ts';
 import { stateAtY, type ConstantAcceleration, type PathState } from '../flight/constant-acceleration.ts';
-import type { FittedPath } from '../flight/fitted-path.ts';
+import type { FittedPath, PathErrors } from '../flight/fitted-path.ts';
 import { inducedBreakBetween } from '../flight/movement.ts';
 import { fitPath } from '../flight/path-fit.ts';
 import { movementFromSpin } from '../flight/spin-flight.ts';
@@ -15,12 +15,12 @@ import type { FlownAir } from './air-of.ts';
 import type { Seer } from './seer.ts';
 
 /** Where a device does not send the extension: 5.5 ft in front of the rubber, so 55 ft from the rear point of the plate on a full mound. */
-const ASSUMED_EXTENSION_M = feetToM(5.5);
+export const ASSUMED_EXTENSION_M = feetToM(5.5);
 
 type FlightReadings = Pick<
   ThrowView,
-  | 'speedMps' | 'verticalM' | 'armSideM' | 'flightTimeS' | 'flightTimeFrom' | 'releaseHeightM' | 'releaseArmSideM' | 'plateHeightM' | 'plateRightM'
-  | 'verticalApproachRad' | 'standardErrors'
+  | 'speedMps' | 'verticalM' | 'armSideM' | 'flightTimeS' | 'flightTimeFrom' | 'releaseHeightM' | 'releaseArmSideM'
+  | 'plateHeightM' | 'plateRightM' | 'plateSpeedMps' | 'verticalApproachRad' | 'horizontalApproachRad' | 'standardErrors'
 > & { readonly path: ConstantAcceleration | Missing };
 
 /** The flight itself, in one of the two ways in which it is seen. */
@@ -44,8 +44,7 @@ export function flightOf(measured: MeasuredThrow, distanceM: number, air: FlownA
     case 'path': {
       const fit = fitPath(flight.samples, { fromYM: releaseYM, ...air, ...alongFlight(measured) });
       if (fit.kind === 'problem') return unusable(fit.sentence);
-      const errors = { verticalM: fit.errors.verticalM, armSideM: fit.errors.horizontalM };
-      return { readings: readingsOf(fit.release, fit.arrival, errors), sighting: { kind: 'fit', fit, releaseYM }, problem: null };
+      return { readings: readingsOf(fit.release, fit.arrival, errorsOf(fit.errors)), sighting: { kind: 'fit', fit, releaseYM }, problem: null };
     }
     case 'constant': {
       const path: ConstantAcceleration = flight;
@@ -68,6 +67,23 @@ function alongFlight({ flight, spin }: MeasuredThrow): { readonly alongSpinRadps
   return { alongSpinRadps: (rpmToRadps(spin.rateRpm) * dot(spin.axis, way)) / (norm(spin.axis) * norm(way)) };
 }
 
+/** Of the readings that a path gives; the mirror leaves them as they are. */
+function errorsOf({ releaseM, arrivalM, ...errors }: PathErrors): ThrowErrors {
+  return {
+    speedMps: errors.releaseSpeedMps,
+    verticalM: errors.verticalM,
+    armSideM: errors.horizontalM,
+    flightTimeS: errors.flightTimeS,
+    releaseHeightM: releaseM[2],
+    releaseArmSideM: releaseM[0],
+    plateHeightM: arrivalM[2],
+    plateRightM: arrivalM[0],
+    plateSpeedMps: errors.arrivalSpeedMps,
+    verticalApproachRad: errors.verticalApproachRad,
+    horizontalApproachRad: errors.horizontalApproachRad,
+  };
+}
+
 function readingsOf(release: PathState, arrival: PathState, standardErrors: ThrowView['standardErrors']): FlightReadings {
   const moved = inducedBreakBetween(release, arrival);
   return {
@@ -80,7 +96,9 @@ function readingsOf(release: PathState, arrival: PathState, standardErrors: Thro
     releaseArmSideM: release.positionM[0],
     plateHeightM: arrival.positionM[2],
     plateRightM: arrival.positionM[0],
+    plateSpeedMps: norm(arrival.velocityMps),
     verticalApproachRad: verticalApproachRad(arrival.velocityMps),
+    horizontalApproachRad: horizontalApproachRad(arrival.velocityMps),
     path: pathFromRelease(release, arrival) ?? 'problem',
     standardErrors,
   };
@@ -104,7 +122,9 @@ function fromSummary({ flight, spin }: MeasuredThrow, releaseYM: number, { airDe
     releaseArmSideM: flight.releaseM?.[0] ?? 'not-sent',
     plateHeightM: flight.plate?.heightM ?? 'not-sent',
     plateRightM: flight.plate?.rightM ?? 'not-sent',
+    plateSpeedMps: flight.plateSpeedMps ?? 'not-sent',
     verticalApproachRad: 'not-sent',
+    horizontalApproachRad: 'not-sent',
     path: source.sight === 'spin-only' ? 'not-visible' : 'not-sent',
     standardErrors: null,
   };
@@ -113,7 +133,7 @@ function fromSummary({ flight, spin }: MeasuredThrow, releaseYM: number, { airDe
 function unusable(problem: string): SeenFlight {
   const readings: FlightReadings = {
     speedMps: 'problem', verticalM: 'problem', armSideM: 'problem', flightTimeS: 'problem', flightTimeFrom: null, releaseHeightM: 'problem', releaseArmSideM: 'problem',
-    plateHeightM: 'problem', plateRightM: 'problem', verticalApproachRad: 'problem', path: 'problem', standardErrors: null,
+    plateHeightM: 'problem', plateRightM: 'problem', plateSpeedMps: 'problem', verticalApproachRad: 'problem', horizontalApproachRad: 'problem', path: 'problem', standardErrors: null,
   };
   return { readings, sighting: null, problem };
 }

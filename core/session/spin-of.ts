@@ -9,7 +9,7 @@ import type { FlownAir } from './air-of.ts';
 import type { Sighting } from './flight-of.ts';
 import type { Seer } from './seer.ts';
 
-type SpinReadings = Pick<ThrowView, 'spinRpm' | 'tiltRad' | 'efficiency' | 'spinFrom'>;
+type SpinReadings = Pick<ThrowView, 'spinRpm' | 'tiltRad' | 'efficiency' | 'gyroRad' | 'spinFrom'>;
 
 export interface SpinSeen {
   readonly readings: SpinReadings;
@@ -20,7 +20,7 @@ export interface SpinSeen {
 /** The spin of a throw: as told, and where the flight was seen, what was not told filled in from it and marked inferred. */
 export function spinOf({ spin }: MeasuredThrow, source: Seer, sighting: Sighting | null, { airDensityKgM3 }: FlownAir): SpinSeen {
   const absent: Reading = source.axis === 'none' ? 'not-visible' : 'not-sent';
-  if (spin === null) return { readings: { spinRpm: 'not-sent', tiltRad: absent, efficiency: absent, spinFrom: null }, told: null };
+  if (spin === null) return { readings: { spinRpm: 'not-sent', tiltRad: absent, efficiency: absent, gyroRad: absent, spinFrom: null }, told: null };
   const how: HowKnown = source.axis === 'measured' ? 'measured' : 'inferred';
   if (sighting === null) return { readings: withoutFlight(spin, how, absent), told: null };
   const velocityMps = velocityOf(sighting);
@@ -49,15 +49,15 @@ function axisReadings(known: KnownSpin, velocityMps: Vector, absent: Reading): O
   switch (known.kind) {
     case 'vector': {
       const tilt = tiltFromSpin(known.spinRadps, velocityMps);
-      return { tiltRad: tilt?.tiltRad ?? absent, efficiency: tilt?.efficiency ?? absent, spinFrom: tilt === null ? null : known.how };
+      return { tiltRad: tilt?.tiltRad ?? absent, efficiency: tilt?.efficiency ?? absent, gyroRad: tilt?.gyroRad ?? absent, spinFrom: tilt === null ? null : known.how };
     }
     case 'across': {
       const inferred = known.tiltHow === 'inferred' || known.efficiencyHow === 'inferred';
-      return { tiltRad: known.tiltRad, efficiency: known.efficiency, spinFrom: inferred ? 'inferred' : 'measured' };
+      return { tiltRad: known.tiltRad, efficiency: known.efficiency, gyroRad: absent, spinFrom: inferred ? 'inferred' : 'measured' };
     }
-    case 'tilt': return { tiltRad: known.tiltRad, efficiency: absent, spinFrom: known.how };
-    case 'efficiency': return { tiltRad: absent, efficiency: known.efficiency, spinFrom: known.how };
-    case 'rate': return { tiltRad: absent, efficiency: absent, spinFrom: null };
+    case 'tilt': return { tiltRad: known.tiltRad, efficiency: absent, gyroRad: absent, spinFrom: known.how };
+    case 'efficiency': return { tiltRad: absent, efficiency: known.efficiency, gyroRad: absent, spinFrom: known.how };
+    case 'rate': return { tiltRad: absent, efficiency: absent, gyroRad: absent, spinFrom: null };
   }
 }
 
@@ -66,5 +66,5 @@ function withoutFlight({ rateRpm, axis, ...said }: NonNullable<MeasuredThrow['sp
   const tilt = axis === null ? null : tiltFromSpin(scale(axis, rpmToRadps(rateRpm) / norm(axis)));
   const tiltRad = tilt?.tiltRad ?? said.tiltRad;
   const efficiency = tilt?.efficiency ?? said.efficiency;
-  return { spinRpm: rateRpm, tiltRad: tiltRad ?? absent, efficiency: efficiency ?? absent, spinFrom: tiltRad === null && efficiency === null ? null : how };
+  return { spinRpm: rateRpm, tiltRad: tiltRad ?? absent, efficiency: efficiency ?? absent, gyroRad: tilt?.gyroRad ?? absent, spinFrom: tiltRad === null && efficiency === null ? null : how };
 }

@@ -11,7 +11,7 @@ const seen = { sight: 'full-flight', axis: 'measured', units } as const;
 const mound = { hand: 'right', stage: 'mound', distanceM: feetToM(60.5) } as const;
 
 /** A right-hander's changeup of 84 mph flown with the exact equations, seen without noise 100 times. */
-function flown(): { body: ThrowBody; verticalM: number; armSideM: number; plateHeightM: number } {
+function flown(): { body: ThrowBody; verticalM: number; armSideM: number; plateHeightM: number; plateSpeedMps: number; rightApproachRad: number } {
   const spin = { tiltRad: degToRad(60), efficiency: 0.9, spinRpm: 1800 };
   const velocityMps = [1.2, -mphToMps(84), -0.6] as const;
   const spinRadps = spinAxisFromTilt({ ...spin, velocityMps });
@@ -22,9 +22,11 @@ function flown(): { body: ThrowBody; verticalM: number; armSideM: number; plateH
     return [timeS, x, y, z] as [number, number, number, number];
   });
   const moved = inducedBreakBetween(flight.start, flight.end);
+  const [vx, vy, vz] = flight.end.velocityMps;
   return {
     body: { path, spin: { rate: 1800, axis: [...spinRadps] as [number, number, number] }, extension: feetToM(6) },
     verticalM: moved.verticalM, armSideM: -moved.horizontalM, plateHeightM: flight.end.positionM[2],
+    plateSpeedMps: Math.hypot(vx, vy, vz), rightApproachRad: Math.atan2(vx, -vy),
   };
 }
 
@@ -39,6 +41,37 @@ describe('a throw seen as a path', () => {
     expect(radToDeg(read.tiltRad as number)).toBeCloseTo(60, 1);
     expect(read.efficiency as number).toBeCloseTo(0.9, 3);
     expect(read.armSideM as number).toBeGreaterThan(0);
+  });
+
+  it('tells speed and angles at the plate, the angle across it positive towards the arm side of either hand', () => {
+    const { body, plateSpeedMps, rightApproachRad } = flown();
+    const right = analyseThrow(body, seen, mound);
+    const left = analyseThrow(body, seen, { ...mound, hand: 'left' });
+    expect(right.plateSpeedMps as number).toBeCloseTo(plateSpeedMps, 3);
+    expect(right.horizontalApproachRad as number).toBeCloseTo(-rightApproachRad, 4);
+    expect(left.horizontalApproachRad).toBe(-(right.horizontalApproachRad as number));
+    expect(analyseThrow(body, seen, { ...mound, hand: null }).horizontalApproachRad).toBe('not-defined');
+  });
+
+  it('tells a gyro angle with its sign, as the eye sees it, and the extension that was measured', () => {
+    const read = analyseThrow(flown().body, seen, mound);
+    // 1800 rpm at an efficiency of 0.9, the part along the flight pointing at the plate.
+    expect(read.gyroRad as number).toBeCloseTo(Math.acos(0.9), 3);
+    expect(analyseThrow(flown().body, seen, { ...mound, hand: 'left' }).gyroRad).toBe(read.gyroRad);
+    expect(read.extensionM as number).toBeCloseTo(feetToM(6), 12);
+  });
+
+  it('has no plate in catch play: neither speed nor angles there', () => {
+    expect(analyseThrow(flown().body, seen, { ...mound, stage: 'catch-play' })).toMatchObject({ plateSpeedMps: 'not-defined', horizontalApproachRad: 'not-defined', verticalApproachRad: 'not-defined' });
+  });
+
+  it('carries a standard error for every reading of the path, larger where the samples scatter more', () => {
+    const { body } = flown();
+    const scattered = (byM: number): ThrowBody => ({ ...body, path: body.path!.map(([t, x, y, z], i) => [t, x + byM * Math.sin(i * 2.3), y, z + byM * Math.cos(i * 3.1)] as [number, number, number, number]) });
+    const [fine, coarse] = [0.002, 0.006].map((byM) => analyseThrow(scattered(byM), seen, mound).standardErrors!);
+    expect(Object.keys(fine!)).toHaveLength(11);
+    const notLarger = Object.entries(coarse!).filter(([reading, error]) => !(error > fine![reading as keyof typeof fine]!));
+    expect(notLarger).toEqual([]);
   });
 
   it('that no flight could leave is a problem with a sentence, never a number', () => {
@@ -72,6 +105,8 @@ describe('a spin-only device', () => {
   it('has its movement inferred from spin, and marked so', () => {
     const read = analyseThrow({ summary: { releaseSpeed: 84 }, spin: { rate: 1800, tilt: 60, efficiency: 0.95 } }, spinOnly, mound);
     expect(read.inferred).toBe(true);
+    // Tilt and efficiency leave open which way the spin along the flight turns.
+    expect(read).toMatchObject({ gyroRad: 'not-sent', extensionM: 'not-sent', plateSpeedMps: 'not-sent', horizontalApproachRad: 'not-sent' });
     expect(read.verticalM as number).toBeGreaterThan(0);
     expect(read.armSideM as number).toBeGreaterThan(read.verticalM as number);
   });
