@@ -1,4 +1,5 @@
 import { FAMILIES, type Family } from '../facts/vocabulary.ts';
+import { EFFICIENCY_HIGH, EFFICIENCY_LOW } from './fastball-efficiency.ts';
 import { familyReasons, type FamilyInput, type FamilyReason } from './family-reasons.ts';
 
 export interface FamilyFit {
@@ -14,7 +15,7 @@ export type WouldChange =
   | { readonly code: 'try-it'; readonly family: Family; readonly throws: number };
 
 export interface FamilyAdvice {
-  /** `lead-with`: one family fits clearly better. `try-all`: all three in this order. */
+  /** `lead-with`: one family fits clearly better. `try-all`: all three in this order, which is the trade's answer between the thresholds. */
   readonly kind: 'lead-with' | 'try-all';
   /** Best first. */
   readonly ranking: readonly FamilyFit[];
@@ -33,7 +34,19 @@ const TRIED_ENOUGH: Readonly<Record<Family, number>> = { turnover: 15, 'seam-eff
 export function rankFamilies(input: FamilyInput): FamilyAdvice {
   const ranking = FAMILIES.map((family): FamilyFit => fitOf(family, familyReasons(family, input))).sort((a, b) => b.degree - a.degree);
   const lead = ranking[0]!.degree - ranking[1]!.degree;
-  return { kind: lead >= CLEAR_LEAD ? 'lead-with' : 'try-all', ranking, wouldChange: wouldChange(input, ranking) };
+  const leads = lead >= CLEAR_LEAD && !stillBetween(input);
+  return { kind: leads ? 'lead-with' : 'try-all', ranking, wouldChange: wouldChange(input, ranking) };
+}
+
+/** A fastball between the thresholds does not decide; only what was tried of every family does. */
+function stillBetween({ efficiency, tried }: FamilyInput): boolean {
+  const between = efficiency.kind === 'known' && efficiency.mean >= EFFICIENCY_LOW && efficiency.mean <= EFFICIENCY_HIGH;
+  return between && FAMILIES.some((family) => throwsLeft(family, tried) > 0);
+}
+
+/** Throws of a family that are missing before trying it has said something. */
+function throwsLeft(family: Family, tried: FamilyInput['tried']): number {
+  return TRIED_ENOUGH[family] - (tried.find((one) => one.family === family)?.throws ?? 0);
 }
 
 function fitOf(family: Family, reasons: readonly FamilyReason[]): FamilyFit {
@@ -44,7 +57,7 @@ function fitOf(family: Family, reasons: readonly FamilyReason[]): FamilyFit {
 function wouldChange({ efficiency, sight, tried }: FamilyInput, ranking: readonly FamilyFit[]): WouldChange[] {
   const straddles = ranking.some(({ reasons }) => reasons.some(({ code }) => code === 'straddles-95' || code === 'straddles-80'));
   const untried = ranking.flatMap(({ family }): WouldChange[] => {
-    const throws = TRIED_ENOUGH[family] - (tried.find((one) => one.family === family)?.throws ?? 0);
+    const throws = throwsLeft(family, tried);
     return throws > 0 ? [{ code: 'try-it', family, throws }] : [];
   });
   return [

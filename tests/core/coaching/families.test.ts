@@ -34,6 +34,14 @@ describe('which family suits whom', () => {
     expect(codes('turnover', between)).toContain('efficiency-between');
   });
 
+  it('near the threshold too, until every family was tried enough to say something', () => {
+    const near = athlete({ efficiency: known(0.93) });
+    expect(rankFamilies(near)).toMatchObject({ kind: 'try-all', ranking: [{ family: 'turnover' }, {}, {}] });
+    const most = [tried('turnover', 15, 0.2), tried('seam-effect', 15, 3)];
+    expect(rankFamilies({ ...near, tried: [...most, tried('split', 24, 3)] }).kind).toBe('try-all');
+    expect(rankFamilies({ ...near, tried: [...most, tried('split', 25, 3)] })).toMatchObject({ kind: 'lead-with', ranking: [{ family: 'turnover' }, {}, {}] });
+  });
+
   it('an interval that straddles a threshold shows, and is judged softer than one that does not', () => {
     const wide = athlete({ efficiency: { kind: 'known', mean: 0.95, low: 0.89, high: 1, count: 4 } });
     expect(codes('turnover', wide)).toContain('straddles-95');
