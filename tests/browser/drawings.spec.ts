@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { expect, test, type Page } from '@playwright/test';
 import { build, type Rolldown } from 'vite';
 import type { drawScene } from '../drawings/entry.ts';
-import { GAP_SCENES, PLANE_SCENES, SEAM_SCENES, type Room } from '../drawings/scenes.ts';
+import { GAP_SCENES, PLANE_SCENES, PLATE_SCENES, SEAM_SCENES, type Room } from '../drawings/scenes.ts';
 import { overlaps, readTexts } from './reading.ts';
 
 /** Rooms beside the plane on a Wall, alone and above the windows; in a hand; and of the plane on Wall and Bench. */
@@ -15,7 +15,7 @@ test.beforeAll(async () => {
   parts = await drawingsAlone();
 });
 
-for (const [kind, scenes, rooms] of [['seam map', SEAM_SCENES, BESIDE], ['gap line', GAP_SCENES, BESIDE], ['separation plane', PLANE_SCENES, PLANES]] as const) {
+for (const [kind, scenes, rooms] of [['seam map', SEAM_SCENES, BESIDE], ['gap line', GAP_SCENES, BESIDE], ['separation plane', PLANE_SCENES, PLANES], ['plate', PLATE_SCENES, BESIDE]] as const) {
   test(`the ${kind} keeps its words apart and inside, at every size and in both languages, and drawn again is the same`, async ({ page }) => {
     await prepare(page);
     for (const name of Object.keys(scenes)) {

@@ -2,11 +2,13 @@ import type { GapView, UnexplainedReading, UnexplainedView } from '../../core/fa
 import { inchesToM, mToInches } from '../../core/units/convert.ts';
 import { drawGapLine } from '../../web/charts/gap-line.ts';
 import type { PlaneData, PlaneMark } from '../../web/charts/plane-data.ts';
+import { drawPlateView } from '../../web/charts/plate-view.ts';
 import { drawSeamMap } from '../../web/charts/seam-map.ts';
 import { drawSeparationPlane } from '../../web/charts/separation-plane.ts';
 import { gapPicture } from '../../web/wall/asked/gap-of.ts';
 import { seamMapOf, type SpinSeen } from '../../web/wall/asked/seams-of.ts';
 import { arrowOf, unexplainedWords } from '../../web/wall/asked/unexplained-of.ts';
+import { plateHeightWords, plateSideWords } from '../../web/words/plate-words.ts';
 import type { Speech } from '../../web/words/speech.ts';
 
 /** Invented throws in every kind of picture, each where its names are hardest to place. */
@@ -71,6 +73,21 @@ function plane(lastDownIn: number, lastArmSideIn: number, armSideOn: 'left' | 'r
   };
 }
 
+/** Ten throws over the plate and the last one at that place; or the last one's place not sent. */
+function plateView(lastHighIn: number, lastArmSideIn: number, armSideOn: 'left' | 'right', drawn = true): Scene {
+  return (svg, speech, room) => {
+    const earlier = Array.from({ length: 10 }, (_, index) => mark(index + 1, -(18 + 2.7 * index), 9 * Math.sin(index * 1.9), index % 3 === 0));
+    const marks = drawn ? [...earlier, mark(11, -lastHighIn, lastArmSideIn, false)] : earlier;
+    const { measures, trade, asked: { plate } } = speech.words;
+    const last = marks.at(-1)!;
+    const words = drawn ? [plateHeightWords(last.verticalM, speech), plateSideWords(last.armSideM, speech)] : [plate.placeMissing(measures.missing['not-sent'])];
+    drawPlateView(svg, {
+      generation: 'one', armSideOn, marks, last: { drawn, words }, ruling: speech.units === 'imperial' ? { perSi: mToInches(1), unit: 'in' } : { perSi: 100, unit: 'cm' },
+      texts: { name: plate.title, description: '', armSide: trade.armSide, gloveSide: trade.gloveSide },
+    }, room);
+  };
+}
+
 export const SEAM_SCENES: Readonly<Record<string, Scene>> = {
   'four seams a turn, with all that is known': seams(90, 0, SEEN, 0.2),
   'two seams a turn': seams(0, 45, { kind: 'not-sent' }),
@@ -90,4 +107,11 @@ export const PLANE_SCENES: Readonly<Record<string, Scene>> = {
   'last throw deep': plane(14.2, 8.1, 'right', true),
   'last throw beside the fastball, a left-hander': plane(1.2, 2.4, 'left', true),
   'arrow without words': plane(5.5, 6.4, 'left', false),
+};
+export const PLATE_SCENES: Readonly<Record<string, Scene>> = {
+  'over the middle': plateView(30, 0.2, 'left'),
+  'in the dirt': plateView(0.8, 11, 'left'),
+  'high and far off': plateView(71, -38, 'right'),
+  'beyond the picture': plateView(40, 90, 'right'),
+  'last place not sent': plateView(0, 0, 'left', false),
 };

@@ -4,6 +4,9 @@ import type { Box, Taken } from './place-label.ts';
 import type { PlaneData, PlaneMark } from './plane-data.ts';
 import { cloudRadius, type PlaneScale } from './plane-scale.ts';
 
+/** Where a throw lies in the picture, by its two metres. */
+type Placing = Pick<PlaneScale, 'x' | 'y'>;
+
 /** A throw with its place in the picture. */
 export interface PlacedMark extends PlaneMark {
   readonly x: number;
@@ -35,7 +38,7 @@ export function markRadius(textPx: number, newest: boolean): number {
 }
 
 /** Marks: filled on target, hollow when missed, hatched when inferred; older is fainter. Gives where they stand. */
-export function drawMarks(group: Layer, marks: readonly PlaneMark[], scale: PlaneScale, look: MarkLook, goesOn: boolean): PlacedMark[] {
+export function drawMarks(group: Layer, marks: readonly PlaneMark[], scale: Placing, look: MarkLook, goesOn: boolean): PlacedMark[] {
   const placed = placeMarks(marks, scale, look);
   group.selectAll<SVGGElement, PlacedMark>('g.mark').data(placed, ({ place }) => String(place))
     .join((enter) => {
@@ -70,7 +73,7 @@ export function coveredBy(placed: readonly PlacedMark[]): Taken[] {
   return placed.filter(({ fastball, age }) => !fastball && age < 12).map(({ x, y, radius, newest }) => ({ ...around(x, y, radius), minds: newest ? NEWEST_MINDS : 1 }));
 }
 
-function shapeOf(mark: PlacedMark, scale: PlaneScale): string {
+function shapeOf(mark: PlacedMark, scale: Placing): string {
   if (mark.beyond) return pointer(mark.radius, mark, scale);
   return mark.inferred && mark.onTarget === true ? circle(mark.radius) + hatch(mark.radius) : circle(mark.radius);
 }
@@ -79,7 +82,7 @@ function around(x: number, y: number, radius: number): Box {
   return { x: x - radius, y: y - radius, width: radius * 2, height: radius * 2 };
 }
 
-function placeMarks(marks: readonly PlaneMark[], scale: PlaneScale, { width, height, textPx, letters }: MarkLook): PlacedMark[] {
+function placeMarks(marks: readonly PlaneMark[], scale: Placing, { width, height, textPx, letters }: MarkLook): PlacedMark[] {
   const worked = marks.filter(({ fastball }) => !fastball);
   const newestOfTrial = new Map(worked.map(({ trial, place }) => [trial, place]));
   const age = new Map([...marks].reverse().map(({ place }, index) => [place, index]));
@@ -113,7 +116,7 @@ function hatch(r: number): string {
 }
 
 /** A wedge at the rim that points to where the throw lies. */
-function pointer(r: number, { armSideM, verticalM, x, y }: PlacedMark, scale: PlaneScale): string {
+function pointer(r: number, { armSideM, verticalM, x, y }: PlacedMark, scale: Placing): string {
   const angle = Math.atan2(scale.y(verticalM) - y, scale.x(armSideM) - x);
   const at = (turn: number, length: number): string => `${Math.cos(angle + turn) * length},${Math.sin(angle + turn) * length}`;
   return `M${at(0, r * 1.4)}L${at(2.4, r)}L${at(-2.4, r)}Z`;

@@ -52,6 +52,7 @@ export function Deck(props: DeckProps) {
         <button type="button" aria-pressed={props.requests.windows()} onClick={() => props.requests.toggleWindows()}>{words().windows}</button>
         <button type="button" aria-pressed={props.requests.picture() === 'seam-map'} onClick={() => props.requests.ask('seam-map')}>{words().seamMap}</button>
         <button type="button" aria-pressed={props.requests.picture() === 'gap-line'} onClick={() => props.requests.ask('gap-line')}>{words().gapLine}</button>
+        <button type="button" aria-pressed={props.requests.picture() === 'plate'} onClick={() => props.requests.ask('plate')}>{words().plate}</button>
         <Keys />
       </section>
     </>
@@ -86,6 +87,7 @@ function Keys() {
       { keys: [key.windows], does: keyDoes.windows },
       { keys: [key.seamMap], does: keyDoes.seamMap },
       { keys: [key.gapLine], does: keyDoes.gapLine },
+      { keys: [key.plate], does: keyDoes.plate },
       { keys: [key.live], does: keyDoes.live },
     ];
   };

@@ -12,7 +12,7 @@ import { MoundPicture } from './mound-picture.tsx';
 import { createSpeedRequest, SpeedButton } from './speed-request.tsx';
 import { WallRoom } from './wall-room.tsx';
 
-/** The session now, on a big screen, for coach and athlete. The keys W, S and G show and hide the windows, the seam map and the gap line; V shows the speed of an athlete who may be under 18. */
+/** The session now, on a big screen, for coach and athlete. The keys W, S, G and P show and hide the windows, the seam map, the gap line and the plate; V shows the speed of an athlete who may be under 18. */
 export default function Wall(props: { readonly mound: string }) {
   const live = useMound(props.mound);
   document.title = `${props.mound} · Offpace`;

@@ -1,6 +1,6 @@
 import { inBoth } from './in-both.ts';
 
-/** The two pictures that Wall and Playback show on request, and the verdict that stands by the first. */
+/** The pictures that Wall and Playback show on request, and the verdict that stands by the seam map. */
 export const asked = inBoth(
   {
     seamMap: {
@@ -46,6 +46,16 @@ export const asked = inBoth(
       description: (decision: string, before: string, plate: string, basis: string) =>
         `How far the last throw is from the fastball aimed at the same place, ${basis}: ${decision} at the decision point, ${before} before the fastball arrives, and ${plate} when the first of the two is at the plate.`,
     },
+    plate: {
+      title: 'Plate, seen by the catcher',
+      show: 'Show plate',
+      hide: 'Hide plate',
+      placeMissing: (why: string) => `place at the plate ${why}`,
+      high: (amount: string) => `${amount} high`,
+      middle: 'in the middle',
+      drawn: (count: number) => (count === 1 ? '1 throw drawn.' : `${count} throws drawn.`),
+      description: (last: string, drawn: string) => `Where throws crossed the front of the plate, seen by the catcher, by their height over the ground. ${last} ${drawn} The zone of a batter is not measured and not drawn.`,
+    },
   },
   {
     seamMap: {
@@ -90,6 +100,16 @@ export const asked = inBoth(
       basis: { 'same-time': 'al mismo tiempo', 'same-distance': 'a la misma distancia' },
       description: (decision, before, plate, basis) =>
         `Qué tan lejos está el último tiro de la recta dirigida al mismo lugar, ${basis}: ${decision} en el punto de decisión, ${before} antes de que llegue la recta, y ${plate} cuando la primera de las dos está en home.`,
+    },
+    plate: {
+      title: 'Home, visto por el receptor',
+      show: 'Mostrar home',
+      hide: 'Ocultar home',
+      placeMissing: (why) => `lugar en home: ${why}`,
+      high: (amount) => `${amount} de alto`,
+      middle: 'en el medio',
+      drawn: (count) => (count === 1 ? '1 tiro dibujado.' : `${count} tiros dibujados.`),
+      description: (last, drawn) => `Por dónde cruzaron los tiros el frente de home, visto por el receptor, según su altura sobre el suelo. ${last} ${drawn} La zona de un bateador no se mide ni se dibuja.`,
     },
   },
 );

@@ -1,23 +1,28 @@
 import { createMemo, Match, Show, Switch } from 'solid-js';
 import type { MoundView } from '../../../core/facts/views.ts';
 import { drawGapLine } from '../../charts/gap-line.ts';
+import { drawPlateView } from '../../charts/plate-view.ts';
 import { drawSeamMap } from '../../charts/seam-map.ts';
 import '../../charts/gap-line.css';
+import '../../charts/plate-view.css';
 import '../../charts/seam-map.css';
 import { seamEffectWords } from '../../words/seam-effect-words.ts';
 import { useSpeech } from '../../words/use-words.tsx';
 import { Drawn, type Size } from '../drawn.tsx';
 import { unbroken } from '../unbroken.ts';
+import { askedWords } from './asked-words.ts';
 import type { Asked } from './asked.ts';
 import { gapOf } from './gap-of.ts';
+import { plateOf } from './plate-of.ts';
 import { seamsOf } from './seams-of.ts';
 import type { Shown } from './shown.ts';
 
 /** The picture of the last throw that was asked for, beside the plane; or, in its place, why there is none. */
 export function AskedPicture(props: { readonly view: MoundView; readonly asked: Asked; readonly textPx: number }) {
   const speech = useSpeech();
-  const title = () => (props.asked === 'seam-map' ? speech().words.asked.seamMap.title : speech().words.asked.gapLine.title);
+  const title = () => askedWords(props.asked, speech().words).title;
   const seams = createMemo(() => seamsOf(props.view, speech()));
+  const plate = createMemo(() => plateOf(props.view, speech()));
   const gap = createMemo(() => gapOf(props.view, speech()));
   return (
     <section class="wall-picture" aria-label={title()} data-picture={props.asked}>
@@ -25,6 +30,7 @@ export function AskedPicture(props: { readonly view: MoundView; readonly asked: 
       <Switch>
         <Match when={props.asked === 'seam-map'}><OrWords shown={seams()} draw={(svg, data, size) => drawSeamMap(svg, data, { ...size, textPx: props.textPx })} /></Match>
         <Match when={props.asked === 'gap-line'}><OrWords shown={gap()} draw={(svg, data, size) => drawGapLine(svg, data, { ...size, textPx: props.textPx })} /></Match>
+        <Match when={props.asked === 'plate'}><OrWords shown={plate()} draw={(svg, data, size) => drawPlateView(svg, data, { ...size, textPx: props.textPx })} /></Match>
       </Switch>
       <Show when={props.asked === 'seam-map' && props.view.session?.trial}>
         {(trial) => <p class="wall-seam-effect" data-seam-effect={trial().seamEffect.kind}>{unbroken(speech().words.asked.seamEffect.ofTrial(trial().letter, seamEffectWords(trial().seamEffect, speech())))}</p>}

@@ -1,8 +1,8 @@
 /** The pictures that a coach may ask for beside the plane, one at a time. */
-export const ASKED = ['seam-map', 'gap-line'] as const;
+export const ASKED = ['seam-map', 'gap-line', 'plate'] as const;
 export type Asked = (typeof ASKED)[number];
 
-const KEYS: Readonly<Record<string, Asked>> = { s: 'seam-map', g: 'gap-line' };
+const KEYS: Readonly<Record<string, Asked>> = { s: 'seam-map', g: 'gap-line', p: 'plate' };
 
 /** What is asked for after a key: its own picture, or none if that was shown; undefined for a key without meaning here. */
 export function askedByKey(key: string, shown: Asked | null): Asked | null | undefined {

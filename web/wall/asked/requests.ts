@@ -8,7 +8,7 @@ export interface Requests {
   readonly picture: Accessor<Asked | null>;
   readonly toggleWindows: () => void;
   readonly ask: (picture: Asked) => void;
-  /** Takes W, S and G; tells whether the key was one of them. */
+  /** Takes W, S, G and P; tells whether the key was one of them. */
   readonly takeKey: (key: string) => boolean;
 }
 
