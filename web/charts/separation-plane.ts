@@ -11,7 +11,7 @@ import { planeScale, reachOf, type PlaneScale } from './plane-scale.ts';
 import { drawSpread } from './plane-spread.ts';
 import { drawUnexplained, nameUnexplained } from './plane-unexplained.ts';
 import { drawZone } from './plane-zone.ts';
-import { drawHandles } from './zone-handles.ts';
+import { drawHandles, handleBoxes } from './zone-handles.ts';
 
 /**
  * Draws how far each throw separates from the athlete's own fastball, which lies at the origin: down is vertical separation
@@ -26,17 +26,22 @@ export function drawSeparationPlane(element: SVGSVGElement, data: PlaneData, opt
   const scale = planeScale(reachOf([...data.marks, ...(data.unexplained === null ? [] : [data.unexplained.from])], data.zone), width, height, data.armSideOn === 'right' ? 1 : -1);
   drawContents(svg, data, options, scale, goesOn);
   if (options.onZone !== undefined && options.handleTexts !== undefined) {
-    drawHandles(layer(svg, 'handles'), data.zone, scale, { onZone: options.onZone, texts: options.handleTexts, radius: Math.max(12, textPx * 0.6) });
+    drawHandles(layer(svg, 'handles'), data.zone, scale, { onZone: options.onZone, texts: options.handleTexts, radius: gripRadius(textPx) });
   } else {
     svg.select('g.handles').remove();
   }
+}
+
+/** Of the grips that move and size the zone. */
+function gripRadius(textPx: number): number {
+  return Math.max(12, textPx * 0.6);
 }
 
 /** From the ground up. Each name then finds its place among what is drawn, the more pressing first. */
 function drawContents(svg: Svg, data: PlaneData, options: PlaneOptions, scale: PlaneScale, goesOn: boolean): void {
   const { width, height, textPx } = options;
   const bounds: Box = { x: 0, y: 0, width, height };
-  const taken: Taken[] = [];
+  const taken: Taken[] = options.onZone === undefined ? [] : handleBoxes(data.zone, scale, gripRadius(textPx));
   const take = <T extends Taken>(boxes: T[]): T[] => {
     taken.push(...boxes);
     return boxes;

@@ -2,6 +2,7 @@ import { drag } from 'd3';
 import type { TargetZone } from '../../core/facts/coach.ts';
 import { inchesToM } from '../../core/units/convert.ts';
 import type { Layer } from './described.ts';
+import type { Taken } from './place-label.ts';
 import type { PlaneScale } from './plane-scale.ts';
 
 export interface HandleTexts {
@@ -10,7 +11,10 @@ export interface HandleTexts {
   readonly wider: string;
 }
 
-type Part = 'move' | 'taller' | 'wider';
+const PARTS = ['move', 'taller', 'wider'] as const;
+type Part = (typeof PARTS)[number];
+/** A grip hides what it lies on. */
+const HANDLES_MIND = 5;
 interface Handle {
   readonly part: Part;
   readonly zone: TargetZone;
@@ -29,7 +33,7 @@ const MOST_CENTRE_M = 1.5;
 
 /** Grips for the zone's place, height and width, by finger, pointer or arrow keys. */
 export function drawHandles(layer: Layer, zone: TargetZone | null, scale: PlaneScale, how: How): void {
-  const handles: Handle[] = zone === null ? [] : (['move', 'taller', 'wider'] as const).map((part) => ({ part, zone }));
+  const handles: Handle[] = zone === null ? [] : PARTS.map((part) => ({ part, zone }));
   const drawn = layer.selectAll<SVGGElement, Handle>('g.handle').data(handles, ({ part }) => part)
     .join((enter) => {
       const handle = enter.append('g').attr('class', ({ part }) => `handle ${part}`).attr('tabindex', 0).attr('role', 'slider');
@@ -54,6 +58,12 @@ export function drawHandles(layer: Layer, zone: TargetZone | null, scale: PlaneS
     .subject((event: { x: number; y: number }) => ({ x: event.x, y: event.y }))
     .on('drag', (event: { x: number; y: number }, { part, zone: at }) => how.onZone(byPointer(event.x, event.y, part, at, scale), false))
     .on('end', (event: { x: number; y: number }, { part, zone: at }) => how.onZone(byPointer(event.x, event.y, part, at, scale), true)));
+}
+
+/** The boxes of the grips, which no word should lie under. */
+export function handleBoxes(zone: TargetZone | null, scale: PlaneScale, radius: number): Taken[] {
+  if (zone === null) return [];
+  return PARTS.map((part) => ({ x: handleX(part, zone, scale) - radius, y: handleY(part, zone, scale) - radius, width: radius * 2, height: radius * 2, minds: HANDLES_MIND }));
 }
 
 function handleX(part: Part, zone: TargetZone, scale: PlaneScale): number {
