@@ -10,11 +10,13 @@ export interface Settings {
   readonly diagonalIn: number | null;
   readonly distanceM: number | null;
   readonly windows: boolean;
+  /** Whether Playback shows the numbers of the last throw. */
+  readonly numbers: boolean;
   /** The picture shown beside the separation plane. */
   readonly picture: Asked | null;
 }
 
-/** Reads the settings of a query string: lang, units, theme, diagonal, distance, windows, picture. */
+/** Reads the settings of a query string: lang, units, theme, diagonal, distance, windows, numbers, picture. */
 export function settingsIn(search: string): Settings {
   const query = new URLSearchParams(search);
   return {
@@ -24,6 +26,7 @@ export function settingsIn(search: string): Settings {
     diagonalIn: between(query.get('diagonal'), 3, 300),
     distanceM: between(query.get('distance'), 0.2, 60),
     windows: query.get('windows') === '1',
+    numbers: query.get('numbers') === '1',
     picture: oneOf(query.get('picture'), ASKED),
   };
 }

@@ -6,6 +6,7 @@ import { dateText, lengthText, timeText } from '../words/moments.ts';
 import { useSpeech, useWords } from '../words/use-words.tsx';
 import type { Requests } from '../wall/asked/requests.ts';
 import { playOrPause, RATES } from './keys.ts';
+import type { NumbersRequest } from './numbers-request.ts';
 import { Scrubber } from './scrubber.tsx';
 import { throwWords } from './where.ts';
 
@@ -15,6 +16,7 @@ export interface DeckProps {
   readonly moment: number;
   readonly timeZone: string;
   readonly requests: Requests;
+  readonly numbers: NumbersRequest;
   readonly move: (move: PlayheadMove) => void;
   readonly foldQuiet: (on: boolean) => void;
 }
@@ -53,6 +55,7 @@ export function Deck(props: DeckProps) {
         <button type="button" aria-pressed={props.requests.picture() === 'seam-map'} onClick={() => props.requests.ask('seam-map')}>{words().seamMap}</button>
         <button type="button" aria-pressed={props.requests.picture() === 'gap-line'} onClick={() => props.requests.ask('gap-line')}>{words().gapLine}</button>
         <button type="button" aria-pressed={props.requests.picture() === 'plate'} onClick={() => props.requests.ask('plate')}>{words().plate}</button>
+        <button type="button" aria-pressed={props.numbers.asked()} onClick={() => props.numbers.toggle()}>{words().numbers}</button>
         <Keys />
       </section>
     </>
@@ -88,6 +91,7 @@ function Keys() {
       { keys: [key.seamMap], does: keyDoes.seamMap },
       { keys: [key.gapLine], does: keyDoes.gapLine },
       { keys: [key.plate], does: keyDoes.plate },
+      { keys: [key.numbers], does: keyDoes.numbers },
       { keys: [key.live], does: keyDoes.live },
     ];
   };

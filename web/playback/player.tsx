@@ -1,4 +1,4 @@
-import { createEffect, createMemo, createSignal, onCleanup } from 'solid-js';
+import { createEffect, createMemo, createSignal, onCleanup, Show } from 'solid-js';
 import type { MoundView } from '../../core/facts/views.ts';
 import { momentMs } from '../../core/session/timeline.ts';
 import { playBack, type PlaybackState } from '../live/playback.ts';
@@ -11,6 +11,8 @@ import { Speaking } from '../words/use-words.tsx';
 import { Deck } from './deck.tsx';
 import { followGrowth } from './growth.ts';
 import { keepsKey, moveOfKey } from './keys.ts';
+import { NumbersPanel } from './numbers-panel.tsx';
+import { createNumbersRequest } from './numbers-request.ts';
 import { Title } from './title.tsx';
 
 /** A recorded session with the Wall's own pictures and a deck to move through it. */
@@ -38,8 +40,9 @@ export function Player(props: { readonly recorded: RecordedSession }) {
   });
 
   const requests = createRequests();
+  const numbers = createNumbersRequest();
   listenForKeys((event) => {
-    if (requests.takeKey(event.key)) return true;
+    if (requests.takeKey(event.key) || numbers.takeKey(event.key)) return true;
     const { playhead, checkpoints } = state();
     const move = moveOfKey(event.key, playhead, checkpoints.facts.length);
     if (move === null) return false;
@@ -52,8 +55,11 @@ export function Player(props: { readonly recorded: RecordedSession }) {
     <Speaking athlete={session().athlete}>
       <main class="player" data-mode={state().playhead.mode} data-place={state().view.place}>
         <Title session={session()} mound={recorded.mound} />
-        <div class="player-picture"><MoundPicture view={afresh(state())} standing={standing()} windows={requests.windows()} picture={requests.picture()} /></div>
-        <Deck state={state()} moment={moment()} timeZone={session().timeZone} requests={requests} move={playback.move} foldQuiet={playback.foldQuiet} />
+        <div class="player-room">
+          <div class="player-picture"><MoundPicture view={afresh(state())} standing={standing()} windows={requests.windows()} picture={requests.picture()} /></div>
+          <Show when={numbers.asked()}><NumbersPanel view={state().view} /></Show>
+        </div>
+        <Deck state={state()} moment={moment()} timeZone={session().timeZone} requests={requests} numbers={numbers} move={playback.move} foldQuiet={playback.foldQuiet} />
       </main>
     </Speaking>
   );

@@ -9,10 +9,11 @@ import { playback } from './playback.ts';
 import { report } from './report.ts';
 import { standing } from './standing.ts';
 import { start } from './start.ts';
+import { throwNumbers } from './throw-numbers.ts';
 import { trade } from './trade.ts';
 import { trials } from './trials.ts';
 import { wall } from './wall.ts';
 
 /** Every text a person reads, in English. */
-export const en = { trade: trade.en, arm: arm.en, feedback: feedback.en, measures: measures.en, standing: standing.en, start: start.en, wall: wall.en, bench: bench.en, glance: glance.en, playback: playback.en, plan: plan.en, trials: trials.en, report: report.en, asked: asked.en };
+export const en = { trade: trade.en, arm: arm.en, feedback: feedback.en, measures: measures.en, standing: standing.en, start: start.en, wall: wall.en, bench: bench.en, glance: glance.en, playback: playback.en, plan: plan.en, trials: trials.en, report: report.en, asked: asked.en, throwNumbers: throwNumbers.en };
 export type Words = typeof en;

@@ -1,15 +1,17 @@
-import { createUniqueId, For, Show } from 'solid-js';
+import { createSignal, createUniqueId, For, Show } from 'solid-js';
 import type { SessionView, ThrowView } from '../../../core/facts/views.ts';
+import { ThrowNumbers } from '../../throw-numbers/throw-numbers.tsx';
 import { readingText, speedText } from '../../words/numbers.ts';
 import { bandWords, missWords, sideWords, verticalWords } from '../../words/throw-words.ts';
 import type { Speech } from '../../words/speech.ts';
 import { useSpeech } from '../../words/use-words.tsx';
 import { ThrowMark } from './throw-mark.tsx';
 
-/** One throw in one line; the whole line chooses it. */
+/** One throw in one line; the whole line chooses it, and a button at its end opens its numbers below. */
 export function ThrowLine(props: { readonly thrown: ThrowView; readonly session: SessionView; readonly chosen: boolean; readonly onToggle: () => void }) {
   const speech = useSpeech();
   const id = createUniqueId();
+  const [open, setOpen] = createSignal(false);
   const say = () => speech().words.bench.throws;
   const intent = () => (props.thrown.intent === null ? speech().words.trade.noIntent : speech().words.trade.intent[props.thrown.intent]);
   return (
@@ -28,6 +30,11 @@ export function ThrowLine(props: { readonly thrown: ThrowView; readonly session:
           <For each={marksOf(props.thrown, props.session, speech())}>{(mark) => <em>{mark}</em>}</For>
         </span>
       </label>
+      <button
+        type="button" class="throw-open" aria-expanded={open()} aria-controls={open() ? `${id}-numbers` : undefined} onClick={() => setOpen(!open())}
+        aria-label={speech().words.throwNumbers.open(speech().words.trade.throwNumber(props.thrown.number))}
+      ><svg viewBox="-8 -8 16 16" aria-hidden="true"><path d="M-5,-2.5L0,2.5L5,-2.5" /></svg></button>
+      <Show when={open()}><div id={`${id}-numbers`} class="throw-opened"><ThrowNumbers thrown={props.thrown} session={props.session} level="h3" /></div></Show>
     </li>
   );
 }
