@@ -1,7 +1,7 @@
-import type { ArmCare } from './care-view.ts';
-import type { TargetZone } from './coach.ts';
+import type { ArmCare, IsoDay } from './care-view.ts';
+import type { Cue, Grip, TargetZone } from './coach.ts';
 import type { Gate } from './plan-says.ts';
-import type { Family, Stage } from './vocabulary.ts';
+import type { Family, Intent, Stage } from './vocabulary.ts';
 
 /** What a screen gets of advice. Reasons are codes with numbers; words come on the screen. */
 
@@ -27,8 +27,72 @@ export interface ProgressView {
   readonly gate: Gate;
   readonly advice: StageAdvice | null;
   /** What the coach said was passed in this session, oldest first. */
-  readonly passed: readonly { readonly stage: Stage; readonly trial: string; readonly atMs: number; readonly reason: string | null }[];
+  readonly passed: readonly PassedGate[];
+  /** Every stage in the order of the way. */
+  readonly stages: readonly StageProgress[];
 }
+
+/** The coach's word that a trial has passed a stage. */
+export interface PassedGate {
+  readonly stage: Stage;
+  /** Its letter in the session in which it was said. */
+  readonly trial: string;
+  readonly atMs: number;
+  readonly reason: string | null;
+}
+
+/** How the present trial stands in one stage, over all its days. */
+export interface StageProgress {
+  readonly stage: Stage;
+  readonly gate: Gate;
+  readonly hasZone: boolean;
+  /** Null while no trial is worked on. */
+  readonly work: StageWorkView | null;
+  /** Of the present trial, over sessions, oldest first. */
+  readonly passed: readonly PassedGate[];
+}
+
+interface StageWorkView {
+  readonly state: GateState;
+  /** As the athlete last said of this trial in this stage; null when nobody asked. */
+  readonly comfort: { readonly comfortable: boolean; readonly atMs: number } | null;
+  readonly hits: number;
+  readonly judged: number;
+  /** Of the on-target share; holds at every look. */
+  readonly shareLowerBound: number;
+  /** Oldest first; the newest may be today. */
+  readonly days: readonly { readonly day: IsoDay; readonly throws: number; readonly hits: number; readonly judged: number }[];
+}
+
+/** How far the fastballs have left their baseline, smoothed; a measure that holds is null. */
+export interface BaselineDrift {
+  /** That have come since the baseline. */
+  readonly fastballs: number;
+  readonly speedMps: number | null;
+  readonly releaseHeightM: number | null;
+  readonly releaseArmSideM: number | null;
+}
+
+/** What a trial was when it was last worked on: its letter there, its day, and how it did with feedback or without. */
+interface WorkedBefore {
+  readonly letter: string;
+  readonly day: IsoDay;
+  readonly hits: number;
+  readonly judged: number;
+}
+
+/** A set without feedback, a day or more after practice: offered, or how it goes. */
+export type NextDaySet =
+  | {
+      readonly kind: 'offered';
+      readonly trial: { readonly intent: Intent; readonly grip: Grip | null; readonly cue: Cue | null; readonly family?: Family };
+      readonly because: 'found-better' | 'gate-near';
+      readonly before: WorkedBefore;
+      readonly throws: number;
+      /** The letter of the same trial where it was begun here already. */
+      readonly resume: string | null;
+    }
+  | { readonly kind: 'thrown'; readonly letter: string; readonly throws: number; readonly hits: number; readonly judged: number; readonly before: WorkedBefore };
 
 export type BodyMeasure = 'deliveryDurationS' | 'armSpeedMps' | 'releaseHeightM' | 'releaseArmSideM' | 'extensionM';
 

@@ -1,4 +1,4 @@
-import type { ComparisonsView, HonestArm, ObservationView, ProgressView, TriedFamily } from './advice-view.ts';
+import type { BaselineDrift, ComparisonsView, HonestArm, NextDaySet, ObservationView, ProgressView, TriedFamily } from './advice-view.ts';
 import type { MoundAir } from './air-says.ts';
 import type { ArmCare, ArmTalk, FatigueSign } from './care-view.ts';
 import type { Athlete, Cue, Grip, SpeedBand, TargetZone } from './coach.ts';
@@ -137,6 +137,8 @@ export interface MissView {
   /** From the throw to the nearest point of the edge: what was lacking. */
   readonly toEdgeVerticalM: number;
   readonly toEdgeArmSideM: number;
+  /** Of the zone's centre: the zone of the throw's own stage, which the session may have left. */
+  readonly zoneVerticalM: number;
   /** Whether the speed gap lies in its band; null without band or speed. */
   readonly paceOnTarget: boolean | null;
 }
@@ -265,6 +267,10 @@ export interface SessionView {
   readonly honestArm: HonestArm;
   readonly fatigue: FatigueSign;
   readonly comparisons: ComparisonsView;
+  /** Null while the fastballs hold to a baseline of this session. */
+  readonly baselineDrift: BaselineDrift | null;
+  /** Null where none is worth throwing, or may be thrown. */
+  readonly nextDaySet: NextDaySet | null;
   /** From a mound, planned for today; null where nobody planned. */
   readonly plannedThrows: number | null;
   /** What the athlete's closed sessions before this one have shown of each family in this stage. */

@@ -2,38 +2,12 @@ import { mayThrow } from '../coaching/arm-care.ts';
 import { gripAndTimeMixed, nextBlock } from '../coaching/blocks.ts';
 import { fatigueSign } from '../coaching/fatigue.ts';
 import { honestArm } from '../coaching/honest-arm.ts';
-import { DEFAULT_GATE, stageAdvice } from '../coaching/progression.ts';
-import type { ComparisonEntry, ComparisonsView, HonestArm, ProgressView } from '../facts/advice-view.ts';
+import type { ComparisonEntry, ComparisonsView, HonestArm } from '../facts/advice-view.ts';
 import type { ArmCare, FatigueSign } from '../facts/care-view.ts';
 import type { ThrowView } from '../facts/views.ts';
-import { STAGE_HAS_PLATE } from '../facts/vocabulary.ts';
-import { anytimeShareLowerBound } from '../statistics/share-lower-bound.ts';
 import { bodyReadings } from './body-readings.ts';
-import { comfortView } from './coaching-view.ts';
 import type { Ledger, SessionEntry } from './ledger.ts';
 import { nextComparison } from './planned.ts';
-import { workOf } from './work.ts';
-
-const ALPHA = 0.05;
-
-/** The present trial's way through the stages; its share gathers over the days of one stage. */
-export function progressView(session: SessionEntry, worked: readonly ThrowView[], care: ArmCare): ProgressView {
-  const { stage, planned, zone } = session;
-  const gate = planned.gates[stage] ?? DEFAULT_GATE;
-  const trial = session.trials.find(({ letter }) => letter === session.trial);
-  if (trial === undefined) return { gate, advice: null, passed: planned.passed };
-  const before = planned.shares.filter((share) => share.stage === stage && share.work === workOf(trial));
-  const judged = worked.flatMap(({ miss, excluded }) => (miss === null || excluded !== null ? [] : [miss.onTarget]));
-  const hits = judged.filter(Boolean).length + before.reduce((sum, share) => sum + share.hits, 0);
-  const count = judged.length + before.reduce((sum, share) => sum + share.judged, 0);
-  const advice = stageAdvice(care, {
-    stage, gate, hits, judged: count,
-    hasZone: zone !== null && STAGE_HAS_PLATE[stage],
-    comfortable: comfortView(session)?.comfortable ?? null,
-    shareLowerBound: anytimeShareLowerBound(hits, count, ALPHA),
-  });
-  return { gate, advice, passed: planned.passed };
-}
 
 /** Of the present stage: what is worked on against the fastballs. */
 export function honestArmView(worked: readonly ThrowView[], current: readonly ThrowView[], entries: Ledger['throws']): HonestArm {

@@ -1,14 +1,16 @@
 import type { ArmElsewhere } from '../facts/arm-says.ts';
 import type { CoachSays } from '../facts/coach.ts';
 import type { DeviceSays, Fact } from '../facts/fact.ts';
+import type { Stage } from '../facts/vocabulary.ts';
 import { earlierBaselines } from './fastballs.ts';
 import { throwsOf, type Ledger, type SessionEntry, type Tags, type ThrowEntry } from './ledger.ts';
 import { dayIn } from './local-day.ts';
 import { NO_PLANS, plannedAfter, plannedAtOpening, plansAfter, type PlanSays } from './planned.ts';
+import type { StageTarget, TargetsByStage } from './targets.ts';
 import { daysBefore } from './throwing-days.ts';
 import { armTogether, NOTHING_BROUGHT, toldAfter, toldAtOpening, type ToldSays } from './told.ts';
 import { triedHere } from './tried-here.ts';
-import { sharesOf } from './work.ts';
+import { comfortAfter, workedIn } from './worked-here.ts';
 
 /** The next state of a mound after one fact. Pure: going back means folding again from the start. */
 export function foldFact(ledger: Ledger, fact: Fact): Ledger {
@@ -96,8 +98,7 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     intent: null,
     trial: null,
     trials: [],
-    zone: known?.zone ?? null,
-    speedBand: known?.speedBand ?? null,
+    targets: known?.targets ?? {},
     notes: [],
     earlier: earlierBaselines(ledger, athlete.id),
     renewals: [],
@@ -110,7 +111,7 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     generation: ledger.generation + 1,
     order: [...ledger.order, id],
     sessions: { ...ledger.sessions, [id]: session },
-    athletes: { ...ledger.athletes, [athlete.id]: { zone: null, speedBand: null, baselines: {}, arm: NOTHING_BROUGHT, plans: NO_PLANS, ...known, athlete } },
+    athletes: { ...ledger.athletes, [athlete.id]: { targets: {}, baselines: {}, arm: NOTHING_BROUGHT, plans: NO_PLANS, ...known, athlete } },
   };
 }
 
@@ -179,7 +180,7 @@ function planned(ledger: Ledger, fact: Fact, said: PlanSays): Ledger {
   const session = ledger.sessions[said.session];
   const athlete = session === undefined ? undefined : ledger.athletes[session.athlete.id];
   if (session === undefined || athlete === undefined) return ledger;
-  const after = plannedAfter(session.planned, session.trial, fact, said);
+  const after = plannedAfter(session.planned, session, fact, said);
   return {
     ...ledger,
     sessions: { ...ledger.sessions, [session.id]: { ...session, planned: after } },
@@ -191,9 +192,10 @@ function planned(ledger: Ledger, fact: Fact, said: PlanSays): Ledger {
 function withWork(ledger: Ledger, session: SessionEntry): Ledger['athletes'] {
   const athlete = ledger.athletes[session.athlete.id]!;
   const entries = throwsOf(ledger, session.id);
-  const shares = [...athlete.plans.shares, ...sharesOf(session, entries)];
+  const worked = [...athlete.plans.worked, ...workedIn(ledger, session)];
+  const comfort = comfortAfter(athlete.plans.comfort, session);
   const tried = [...athlete.plans.tried, ...triedHere(session, entries)];
-  return { ...ledger.athletes, [session.athlete.id]: { ...athlete, plans: { ...athlete.plans, shares, tried } } };
+  return { ...ledger.athletes, [session.athlete.id]: { ...athlete, plans: { ...athlete.plans, worked, comfort, tried } } };
 }
 
 type SessionSays = Extract<CoachSays, { kind: 'session-closed' | 'stage-set' | 'intent-set' | 'trial-begun' | 'trial-resumed' | 'zone-set' | 'baseline-renewed' | 'note-written' }>;
@@ -208,9 +210,14 @@ function inSession(ledger: Ledger, fact: Fact, said: SessionSays): Ledger {
   }
   if (said.kind === 'zone-set') {
     const athlete = ledger.athletes[session.athlete.id]!;
-    return { ...changed, athletes: { ...ledger.athletes, [session.athlete.id]: { ...athlete, zone: said.zone, speedBand: said.speedBand } } };
+    return { ...changed, athletes: { ...ledger.athletes, [session.athlete.id]: { ...athlete, targets: withTarget(athlete.targets, session.stage, said) } } };
   }
   return changed;
+}
+
+/** A target holds for the stage in which it was said, here and in the athlete's next sessions. */
+function withTarget(targets: TargetsByStage, stage: Stage, { zone, speedBand }: StageTarget): TargetsByStage {
+  return { ...targets, [stage]: { zone, speedBand } };
 }
 
 function sessionAfter(session: SessionEntry, fact: Fact, said: SessionSays): SessionEntry {
@@ -226,7 +233,7 @@ function sessionAfter(session: SessionEntry, fact: Fact, said: SessionSays): Ses
       const trial = session.trials.find(({ letter }) => letter === said.trial);
       return trial === undefined ? session : { ...session, intent: trial.intent, trial: trial.letter };
     }
-    case 'zone-set': return { ...session, zone: said.zone, speedBand: said.speedBand };
+    case 'zone-set': return { ...session, targets: withTarget(session.targets, session.stage, said) };
     case 'baseline-renewed': return { ...session, renewals: [...session.renewals, { stage: said.stage, place: fact.place }] };
     case 'note-written': return { ...session, notes: [...session.notes, { atMs: fact.atMs, text: said.text, place: said.place }] };
   }

@@ -1,12 +1,14 @@
 import type { MoundAir } from '../facts/air-says.ts';
-import type { Athlete, Cue, Grip, SpeedBand, TargetZone } from '../facts/coach.ts';
+import type { Athlete } from '../facts/coach.ts';
 import type { Source } from '../facts/fact.ts';
 import type { ThrowBody } from '../facts/frames.ts';
 import type { IsoDay } from '../facts/care-view.ts';
-import type { Effort, Family, Intent, Stage } from '../facts/vocabulary.ts';
+import type { Effort, Intent, Stage } from '../facts/vocabulary.ts';
 import type { FastballBaseline } from '../coaching/baseline.ts';
 import type { Planned, PlansBrought } from './planned.ts';
+import type { TargetsByStage } from './targets.ts';
 import type { ArmBrought, Told } from './told.ts';
+import type { TrialEntry } from './trial-entry.ts';
 
 /** What a session says about one of its throws. Kept per session, so that a throw moved away and back is as it was. */
 export interface Tags {
@@ -33,15 +35,6 @@ export interface ThrowEntry {
   readonly tags: Readonly<Record<string, Tags>>;
 }
 
-export interface TrialEntry {
-  readonly letter: string;
-  readonly intent: Intent;
-  readonly grip: Grip | null;
-  readonly cue: Cue | null;
-  /** As said at its beginning; absent where nobody said. */
-  readonly family?: Family;
-}
-
 export type BaselinesByStage = Readonly<Partial<Record<Stage, FastballBaseline>>>;
 
 export interface SessionEntry {
@@ -58,8 +51,7 @@ export interface SessionEntry {
   readonly intent: Intent | null;
   readonly trial: string | null;
   readonly trials: readonly TrialEntry[];
-  readonly zone: TargetZone | null;
-  readonly speedBand: SpeedBand | null;
+  readonly targets: TargetsByStage;
   readonly notes: readonly { readonly atMs: number; readonly text: string; readonly place: number | null }[];
   /** Newest baseline of each stage from the athlete's sessions before this one, as it was known at opening. */
   readonly earlier: BaselinesByStage;
@@ -72,8 +64,7 @@ export interface SessionEntry {
 /** What an athlete brings to the next session. */
 export interface AthleteEntry {
   readonly athlete: Athlete;
-  readonly zone: TargetZone | null;
-  readonly speedBand: SpeedBand | null;
+  readonly targets: TargetsByStage;
   /** From sessions that this ledger no longer holds. */
   readonly baselines: BaselinesByStage;
   readonly arm: ArmBrought;

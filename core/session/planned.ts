@@ -1,16 +1,34 @@
-import type { ComparisonEntry, ObservationView, ProgressView, TriedFamily } from '../facts/advice-view.ts';
+import type { WorkedDay } from '../coaching/next-day-set.ts';
+import type { ComparisonEntry, ObservationView, PassedGate, TriedFamily } from '../facts/advice-view.ts';
+import type { IsoDay } from '../facts/care-view.ts';
 import type { CoachSays } from '../facts/coach.ts';
 import type { Fact } from '../facts/fact.ts';
 import type { Gate } from '../facts/plan-says.ts';
 import type { Stage } from '../facts/vocabulary.ts';
+import type { TrialEntry } from './trial-entry.ts';
+import { workOf } from './work.ts';
 
-/** How one trial did in one stage; the same intent, grip and cue on another day are the same work. */
-export interface StageShare {
+/** How one trial did in one stage of one session; the same intent, grip and cue on another day are the same work. */
+export interface WorkedStage extends WorkedDay {
   readonly stage: Stage;
   /** Names the trial over sessions, where its letter changes. */
   readonly work: string;
-  readonly hits: number;
-  readonly judged: number;
+  /** The newest of the session's trials that are this work. */
+  readonly trial: TrialEntry;
+  readonly day: IsoDay;
+  readonly throws: number;
+}
+
+/** What the athlete last said of a trial in a stage. */
+export interface StageComfort {
+  readonly stage: Stage;
+  readonly work: string;
+  readonly comfortable: boolean;
+  readonly atMs: number;
+}
+
+export interface PassedWork extends PassedGate {
+  readonly work: string;
 }
 
 /** What one day has shown of one family in one stage. */
@@ -25,16 +43,18 @@ export interface PlansBrought {
   readonly dayMost: number | null;
   readonly comparisons: readonly ComparisonEntry[];
   /** Of closed sessions, as they stood when they closed. */
-  readonly shares: readonly StageShare[];
+  readonly worked: readonly WorkedStage[];
+  readonly comfort: readonly StageComfort[];
+  readonly passed: readonly PassedWork[];
   /** What closed sessions have shown of the families, oldest first, as they stood when they closed. */
   readonly tried: readonly StageTried[];
 }
-export const NO_PLANS: PlansBrought = { gates: {}, dayMost: null, comparisons: [], shares: [], tried: [] };
+export const NO_PLANS: PlansBrought = { gates: {}, dayMost: null, comparisons: [], worked: [], comfort: [], passed: [], tried: [] };
 
 /** What the coach has said of plans and comparisons in one session, and what was known when it opened. */
 export interface Planned extends Omit<PlansBrought, 'comparisons'> {
   readonly throws: number | null;
-  readonly passed: ProgressView['passed'];
+  readonly passedBefore: readonly PassedWork[];
   readonly observations: readonly ObservationView[];
   /** Opened or continued here. */
   readonly comparisons: readonly ComparisonEntry[];
@@ -43,14 +63,18 @@ export interface Planned extends Omit<PlansBrought, 'comparisons'> {
 
 export type PlanSays = Extract<CoachSays, { kind: 'gate-set' | 'gate-passed' | 'count-planned' | 'observation-ticked' | 'comparison-opened' | 'comparison-continued' }>;
 
-export function plannedAtOpening({ comparisons, ...brought }: PlansBrought): Planned {
-  return { ...brought, throws: null, passed: [], observations: [], comparisons: [], comparisonsBefore: comparisons };
+export function plannedAtOpening({ comparisons, passed, ...brought }: PlansBrought): Planned {
+  return { ...brought, throws: null, passed: [], passedBefore: passed, observations: [], comparisons: [], comparisonsBefore: comparisons };
 }
 
-export function plannedAfter(planned: Planned, trial: string | null, { atMs }: Fact, said: PlanSays): Planned {
+export function plannedAfter(planned: Planned, { trial, trials }: { readonly trial: string | null; readonly trials: readonly TrialEntry[] }, { atMs }: Fact, said: PlanSays): Planned {
   switch (said.kind) {
     case 'gate-set': return { ...planned, gates: { ...planned.gates, [said.stage]: said.gate } };
-    case 'gate-passed': return { ...planned, passed: [...planned.passed, { stage: said.stage, trial: said.trial, atMs, reason: said.reason }] };
+    case 'gate-passed': {
+      const passing = trials.find(({ letter }) => letter === said.trial);
+      if (passing === undefined) return planned;
+      return { ...planned, passed: [...planned.passed, { stage: said.stage, trial: said.trial, work: workOf(passing), atMs, reason: said.reason }] };
+    }
     case 'count-planned': return { ...planned, throws: said.throws, dayMost: said.dayMost };
     case 'observation-ticked': return { ...planned, observations: [...planned.observations, { atMs, what: said.what, seen: said.seen, place: said.place, trial }] };
     case 'comparison-opened': {
@@ -79,5 +103,6 @@ export function nextComparison({ comparisons, comparisonsBefore }: Planned): num
 /** What the athlete brings to the next session after this statement. */
 export function plansAfter(plans: PlansBrought, planned: Planned): PlansBrought {
   const own = new Set(planned.comparisons.map(({ k }) => k));
-  return { ...plans, gates: planned.gates, dayMost: planned.dayMost, comparisons: [...plans.comparisons.filter(({ k }) => !own.has(k)), ...planned.comparisons] };
+  const passed = [...plans.passed.filter((one) => !planned.passed.includes(one)), ...planned.passed];
+  return { ...plans, passed, gates: planned.gates, dayMost: planned.dayMost, comparisons: [...plans.comparisons.filter(({ k }) => !own.has(k)), ...planned.comparisons] };
 }

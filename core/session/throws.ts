@@ -8,8 +8,9 @@ import { isFastball } from './fastballs.ts';
 import { gapOf } from './gap.ts';
 import type { SessionEntry, ThrowEntry } from './ledger.ts';
 import { analysisOf } from './memory.ts';
+import { speedBandIn, zoneIn } from './targets.ts';
 
-/** A throw of a session, held against the baseline of its stage and the session's zone. */
+/** A throw of a session, held against the baseline and the target of its own stage. */
 export function throwView(entry: ThrowEntry, number: number, session: SessionEntry, baselines: (stage: Stage) => readonly FastballBaseline[]): ThrowView {
   const analysed = analysisOf(entry, session);
   const { path, ...shown } = analysed;
@@ -30,7 +31,7 @@ export function throwView(entry: ThrowEntry, number: number, session: SessionEnt
     corrected: entry.corrected,
     ...shown,
     separation,
-    miss: fastball ? null : judge(separation, session.zone, session.speedBand),
+    miss: fastball ? null : judge(separation, zoneIn(session, tags.stage), speedBandIn(session, tags.stage)),
     gap: fastball || baseline === null || separation === null ? null : gapOf(path, baseline.path),
   };
 }
@@ -49,5 +50,5 @@ function judge(separation: SeparationView | null, zone: TargetZone | null, band:
   const { verticalM, armSideM, speedMps } = separation;
   if (typeof verticalM !== 'number' || typeof armSideM !== 'number') return null;
   const paceOnTarget = band === null || typeof speedMps !== 'number' ? null : speedMps >= band.lowMps && speedMps <= band.highMps;
-  return { ...missOf({ verticalM, armSideM }, zone), paceOnTarget };
+  return { ...missOf({ verticalM, armSideM }, zone), zoneVerticalM: zone.verticalM, paceOnTarget };
 }

@@ -44,6 +44,8 @@ export interface Told {
   readonly lastAnswer: ArmAnswer | null;
   readonly comfort: readonly { readonly stage: Stage; readonly trial: string | null; readonly comfortable: boolean; readonly atMs: number }[];
   readonly feedback: { readonly mode: FeedbackMode; readonly askFirst: boolean; readonly sincePlace: number };
+  /** Where in the log feedback was off, oldest first; the last one may go on. */
+  readonly quiet: readonly { readonly since: number; readonly until: number | null }[];
   /** By the place of the throw. */
   readonly guesses: Readonly<Record<number, ThrowGuess>>;
 }
@@ -52,7 +54,7 @@ export type ToldSays = Extract<CoachSays, { kind: 'arm-reported' | 'pain-answere
 
 export function toldAtOpening(before: readonly ThrowingDay[], standing: ArmStanding): Told {
   const { pain, soreness, answeredAtMs } = standing;
-  return { before, pain, soreness, answeredAtMs, lastReport: null, lastAnswer: null, comfort: [], feedback: { mode: { kind: 'every-throw' }, askFirst: false, sincePlace: 0 }, guesses: {} };
+  return { before, pain, soreness, answeredAtMs, lastReport: null, lastAnswer: null, comfort: [], feedback: { mode: { kind: 'every-throw' }, askFirst: false, sincePlace: 0 }, quiet: [], guesses: {} };
 }
 
 /** What of a session the statements refer to. */
@@ -68,9 +70,21 @@ export function toldAfter({ told, timeZone, stage, trial }: Present, fact: Fact,
     case 'arm-reported': return reported(told, fact.place, { atMs: fact.atMs, day: dayIn(timeZone, fact.atMs), from: said.from, said: said.said, areas: said.areas });
     case 'pain-answered': return { ...told, pain: null, answeredAtMs: fact.atMs, lastAnswer: { atMs: fact.atMs, answer: said.answer, words: said.words } };
     case 'comfort-said': return { ...told, comfort: [...told.comfort, { stage, trial, comfortable: said.comfortable, atMs: fact.atMs }] };
-    case 'feedback-set': return { ...told, feedback: { mode: said.mode, askFirst: said.askFirst, sincePlace: fact.place } };
+    case 'feedback-set': return { ...told, feedback: { mode: said.mode, askFirst: said.askFirst, sincePlace: fact.place }, quiet: quietAfter(told.quiet, said.mode.kind === 'none', fact.place) };
     case 'throw-guessed': return { ...told, guesses: { ...told.guesses, [said.place]: { went: said.went, moved: said.moved } } };
   }
+}
+
+function quietAfter(before: Told['quiet'], off: boolean, place: number): Told['quiet'] {
+  const last = before.at(-1);
+  const isOff = last !== undefined && last.until === null;
+  if (isOff === off) return before;
+  return off ? [...before, { since: place, until: null }] : [...before.slice(0, -1), { since: last!.since, until: place }];
+}
+
+/** Whether feedback was off when a throw came. */
+export function wasQuiet({ quiet }: Pick<Told, 'quiet'>, place: number): boolean {
+  return quiet.some(({ since, until }) => place > since && (until === null || place < until));
 }
 
 /** "Nothing to report" takes back neither pain nor soreness: only an answer of its own does. */

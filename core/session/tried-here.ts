@@ -2,11 +2,13 @@ import { baselineAt } from '../coaching/baseline.ts';
 import { separationFrom } from '../coaching/separation.ts';
 import { missOf } from '../coaching/target.ts';
 import { triedFamilies } from '../coaching/tried-families.ts';
+import type { TargetZone } from '../facts/coach.ts';
 import { STAGES, type Stage } from '../facts/vocabulary.ts';
 import { isFastball, sessionBaselines } from './fastballs.ts';
 import type { SessionEntry, ThrowEntry } from './ledger.ts';
 import { analysisOf } from './memory.ts';
 import type { StageTried } from './planned.ts';
+import { zoneIn } from './targets.ts';
 
 /** What a session has shown of each family that it tried, stage by stage. */
 export function triedHere(session: SessionEntry, entries: readonly ThrowEntry[]): StageTried[] {
@@ -26,11 +28,11 @@ function thrownIn(own: readonly ThrowEntry[], entries: readonly ThrowEntry[], se
     const analysed = analysisOf(entry, session);
     const baseline = baselineAt(baselines, entry.place) ?? session.earlier[stage] ?? null;
     const separation = baseline === null ? null : separationFrom(analysed, baseline);
-    return { trial, excluded, problem: analysed.problem, separation, miss: missAt(separation, session) };
+    return { trial, excluded, problem: analysed.problem, separation, miss: missAt(separation, zoneIn(session, stage)) };
   });
 }
 
-function missAt(separation: Thrown[number]['separation'], { zone }: SessionEntry): Thrown[number]['miss'] {
+function missAt(separation: Thrown[number]['separation'], zone: TargetZone | null): Thrown[number]['miss'] {
   if (separation === null || zone === null) return null;
   const { verticalM, armSideM } = separation;
   return typeof verticalM !== 'number' || typeof armSideM !== 'number' ? null : missOf({ verticalM, armSideM }, zone);

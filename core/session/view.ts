@@ -1,14 +1,19 @@
 import { FASTBALLS_NEEDED, type FastballBaseline } from '../coaching/baseline.ts';
+import { baselineDrift } from '../coaching/baseline-drift.ts';
 import { triedOverDays } from '../coaching/tried-over-days.ts';
+import type { BaselineDrift } from '../facts/advice-view.ts';
 import type { BaselineState, MoundView, SessionView, ThrowView, TrialView } from '../facts/views.ts';
 import type { Stage } from '../facts/vocabulary.ts';
 import { SCIENCE_VERSION } from './analyse.ts';
-import { comparisonsView, fatigueView, honestArmView, progressView } from './advice-view.ts';
+import { comparisonsView, fatigueView, honestArmView } from './advice-view.ts';
 import { armCareView, armTalkView, comfortView, feedbackView } from './coaching-view.ts';
 import { fastballsOf, sessionBaselines } from './fastballs.ts';
 import { throwsOf, type Ledger, type SessionEntry, type ThrowEntry } from './ledger.ts';
+import { nextDayView } from './next-day-view.ts';
+import { progressView } from './progress-view.ts';
 import { rounded } from './quanta.ts';
 import { seamEffectView } from './seam-effect-view.ts';
+import { speedBandIn, zoneIn } from './targets.ts';
 import { throwView, unclaimedView } from './throws.ts';
 import { windowsOver } from './windows.ts';
 
@@ -55,7 +60,8 @@ function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionVie
     count: throws.filter(({ trial: letter }) => letter === trial.letter).length,
     seamEffect: seamEffectView(entries, entry, trial.letter),
   }));
-  const { id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, zone, speedBand, notes } = entry;
+  const { id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, notes } = entry;
+  const [zone, speedBand] = [zoneIn(entry, stage), speedBandIn(entry, stage)];
   const current = throws.filter((thrown) => thrown.stage === stage);
   const worked = currentTrial(current, entry);
   const care = armCareView(entry, entries);
@@ -72,10 +78,12 @@ function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionVie
       armCare: care,
       armTalk: armTalkView(entry.told, entries),
       comfort: comfortView(entry),
-      progress: progressView(entry, worked, care),
+      progress: progressView(entry, throws, care),
       honestArm: honestArmView(worked, current, ledger.throws),
       fatigue: fatigueView(current),
       comparisons: comparisonsView(entry, throws, care),
+      baselineDrift: driftView(baselines(stage), entries, entry),
+      nextDaySet: nextDayView(entry, throws, care),
       plannedThrows: entry.planned.throws,
       triedBefore: triedOverDays(entry.planned.tried.flatMap((one) => (one.stage === stage ? [[one.tried]] : []))),
       observations: entry.planned.observations,
@@ -94,6 +102,12 @@ function baselineState(own: readonly FastballBaseline[], entries: readonly Throw
   const earlier = session.earlier[session.stage];
   if (earlier !== undefined) return baselineView(earlier, 'earlier');
   return { kind: 'forming', have: fastballsOf(entries, session, session.stage).length, need: FASTBALLS_NEEDED };
+}
+
+/** Of the newest baseline of this session; an earlier one is left as soon as this session has its own. */
+function driftView(own: readonly FastballBaseline[], entries: readonly ThrowEntry[], session: SessionEntry): BaselineDrift | null {
+  const newest = own.at(-1);
+  return newest === undefined ? null : baselineDrift(newest, fastballsOf(entries, session, session.stage));
 }
 
 function baselineView(baseline: FastballBaseline, origin: 'this-session' | 'earlier'): BaselineState {

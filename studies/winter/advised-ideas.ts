@@ -4,6 +4,7 @@ import { compareTrials, type Comparison } from '../../core/coaching/comparison.t
 import type { MayThrow } from '../../core/facts/care-view.ts';
 import type { Family } from '../../core/facts/vocabulary.ts';
 import { allTaken, newestBaseline } from '../../core/session/compared.ts';
+import { zoneIn } from '../../core/session/targets.ts';
 import { comparisonOf, nextComparison } from '../../core/session/planned.ts';
 import type { Book, Work } from './book.ts';
 
@@ -100,7 +101,8 @@ function compareToday(book: Book, held: Work, trying: Trying, throwsAtMost: numb
 /** The comparison becomes a fact, with today as its first or its next day. */
 function enter(book: Book, [a, b]: readonly [string, string], k: number): void {
   const { ledger, session } = book;
-  const { id, zone, planned } = session;
+  const { id, planned } = session;
+  const zone = zoneIn(session, 'mound');
   const baseline = newestBaseline(ledger, session, 'mound');
   if (zone === null || baseline === null) throw new Error(`${id} has no target or no baseline`);
   const day = { a, b, baseline };

@@ -4,6 +4,7 @@ import type { Family } from '../../core/facts/vocabulary.ts';
 import { sessionBaselines } from '../../core/session/fastballs.ts';
 import { throwsOf } from '../../core/session/ledger.ts';
 import { analysisOf } from '../../core/session/memory.ts';
+import { zoneIn } from '../../core/session/targets.ts';
 import type { Tried } from './advised-ideas.ts';
 import type { Book, Work } from './book.ts';
 import { efficiencyShown } from './evidence.ts';
@@ -62,7 +63,7 @@ function lastMiss({ ledger, session }: Book, letter: string): number {
   const last = entries.filter(({ tags }) => tags[session.id]?.trial === letter).slice(-GLANCE);
   const misses = last.flatMap((entry) => {
     const { verticalM, armSideM } = separationFrom(analysisOf(entry, session), baseline!);
-    return typeof verticalM === 'number' && typeof armSideM === 'number' ? [missOf({ verticalM, armSideM }, session.zone!).size] : [];
+    return typeof verticalM === 'number' && typeof armSideM === 'number' ? [missOf({ verticalM, armSideM }, zoneIn(session, 'mound')!).size] : [];
   });
   return misses.reduce((sum, miss) => sum + miss, 0) / misses.length;
 }

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import type { TargetZone } from '../../core/facts/coach.ts';
 import type { MissView } from '../../core/facts/views.ts';
 import { inchesToM, mphToMps } from '../../core/units/convert.ts';
 import { speechIn } from '../../web/words/speech.ts';
@@ -7,24 +6,23 @@ import { arrivalWords, bandWords, missWords, paceWords, sideWords, verticalWords
 
 const ENGLISH = speechIn('en', 'imperial');
 const SPANISH = speechIn('es', 'metric');
-const BELOW: TargetZone = { kind: 'ellipse', verticalM: -0.25, armSideM: 0.15, verticalRadiusM: 0.06, armSideRadiusM: 0.06 };
 
 /** A miss by what was lacking: inches up and inches to the arm side from the throw to the edge. */
 function lacking(upIn: number, armSideIn: number): MissView {
-  return { onTarget: false, size: 1, toEdgeVerticalM: inchesToM(upIn), toEdgeArmSideM: inchesToM(armSideIn), paceOnTarget: null };
+  return { onTarget: false, size: 1, toEdgeVerticalM: inchesToM(upIn), toEdgeArmSideM: inchesToM(armSideIn), zoneVerticalM: -0.2, paceOnTarget: null };
 }
 
 describe('a miss in words', () => {
-  test('too little drop is short', () => expect(missWords(lacking(-4, 0.2), BELOW, ENGLISH)).toBe('4 in short'));
-  test('too much drop is deep', () => expect(missWords(lacking(3, 0), BELOW, ENGLISH)).toBe('3 in deep'));
-  test('what lacks arm side erred to the glove side', () => expect(missWords(lacking(0, 2), BELOW, ENGLISH)).toBe('2 in glove side'));
-  test('what lacks glove side erred to the arm side', () => expect(missWords(lacking(0.1, -2), BELOW, ENGLISH)).toBe('2 in arm side'));
-  test('on a slant both ways are named and the whole distance is said', () => expect(missWords(lacking(-3, 4), BELOW, ENGLISH)).toBe('5 in short, glove side'));
-  test('below an inch it is said to a tenth', () => expect(missWords(lacking(-0.44, 0), BELOW, ENGLISH)).toBe('0.4 in short'));
-  test('a miss is never said to be nothing', () => expect(missWords(lacking(-0.001, 0), BELOW, ENGLISH)).toBe('0.1 in short'));
-  test('a zone above the fastball is missed low, not deep', () => expect(missWords(lacking(3, 0), { ...BELOW, verticalM: 0.1 }, ENGLISH)).toBe('3 in too low'));
-  test('Spanish says it in centimetres', () => expect(missWords(lacking(-4, 4), BELOW, SPANISH)).toBe('14 cm corto, lado del guante'));
-  test('inside the zone there is no distance to tell', () => expect(missWords({ ...lacking(1, 0), onTarget: true }, BELOW, ENGLISH)).toBe('On target'));
+  test('too little drop is short', () => expect(missWords(lacking(-4, 0.2), ENGLISH)).toBe('4 in short'));
+  test('too much drop is deep', () => expect(missWords(lacking(3, 0), ENGLISH)).toBe('3 in deep'));
+  test('what lacks arm side erred to the glove side', () => expect(missWords(lacking(0, 2), ENGLISH)).toBe('2 in glove side'));
+  test('what lacks glove side erred to the arm side', () => expect(missWords(lacking(0.1, -2), ENGLISH)).toBe('2 in arm side'));
+  test('on a slant both ways are named and the whole distance is said', () => expect(missWords(lacking(-3, 4), ENGLISH)).toBe('5 in short, glove side'));
+  test('below an inch it is said to a tenth', () => expect(missWords(lacking(-0.44, 0), ENGLISH)).toBe('0.4 in short'));
+  test('a miss is never said to be nothing', () => expect(missWords(lacking(-0.001, 0), ENGLISH)).toBe('0.1 in short'));
+  test('a zone above the fastball is missed low, not deep', () => expect(missWords({ ...lacking(3, 0), zoneVerticalM: 0.1 }, ENGLISH)).toBe('3 in too low'));
+  test('Spanish says it in centimetres', () => expect(missWords(lacking(-4, 4), SPANISH)).toBe('14 cm corto, lado del guante'));
+  test('inside the zone there is no distance to tell', () => expect(missWords({ ...lacking(1, 0), onTarget: true }, ENGLISH)).toBe('On target'));
 });
 
 describe('separation in words', () => {

@@ -66,7 +66,7 @@ describe('the separation plane of a view', () => {
 });
 
 describe('the last throw in words', () => {
-  const words = (mound: InventedMound) => lastThrowWords(lastThrow(mound.view())!, mound.view(), ENGLISH);
+  const words = (mound: InventedMound) => lastThrowWords(lastThrow(mound.view())!, ENGLISH);
 
   test('says the miss first, then the pace', () => expect(words(liveMound())).toEqual({ lead: '3 in short, glove side', pace: '10 mph slower' }));
   test('says so when it is on target', () => expect(words(liveMound().throws([6.9, 14.1, 82.6])).lead).toBe('On target'));

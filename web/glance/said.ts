@@ -27,15 +27,15 @@ export function glanceWords(thrown: ThrowView, session: SessionView, showSpeed: 
   if (thrown.problem !== null) return { ...plain, lead: glance.notMeasured };
   return {
     what,
-    lead: leadOf(thrown, session, showSpeed, speech),
+    lead: leadOf(thrown, showSpeed, speech),
     onTarget: thrown.miss?.onTarget ?? null,
     sentence: sentenceOf(thrown, session, showSpeed, speech),
     unknown: unknownOf(thrown, session, showSpeed, speech),
   };
 }
 
-function leadOf(thrown: ThrowView, session: SessionView, showSpeed: boolean, speech: Speech): string {
-  if (thrown.miss !== null && session.zone !== null) return missWords(thrown.miss, session.zone, speech);
+function leadOf(thrown: ThrowView, showSpeed: boolean, speech: Speech): string {
+  if (thrown.miss !== null) return missWords(thrown.miss, speech);
   if (showSpeed && typeof thrown.speedMps === 'number') return speedText(thrown.speedMps, speech);
   return thrown.fastball ? speech.words.trade.fastball : speech.words.trade.throwNumber(thrown.number);
 }

@@ -2,6 +2,7 @@ import type { ComparisonEntry } from '../../core/facts/advice-view.ts';
 import { compareTrials, type Comparison } from '../../core/coaching/comparison.ts';
 import type { IsoDay, MayThrow } from '../../core/facts/care-view.ts';
 import { allTaken, newestBaseline, type TakenThrow } from '../../core/session/compared.ts';
+import { zoneIn } from '../../core/session/targets.ts';
 import { workOf } from '../../core/session/work.ts';
 import { ledgerOf, type AthleteRecord, type FoldedSession } from './record.ts';
 import type { TrialRow } from './rows.ts';
@@ -61,7 +62,7 @@ export function movedSince({ entry }: OpenedComparison, record: AthleteRecord): 
   const held = entry.days.flatMap((day) => record.sessions.filter(({ entry: session }) => session.id === day.session).map((session) => ({ day, session })));
   const newest = held.toSorted((a, b) => b.session.entry.openedAtMs - a.session.entry.openedAtMs)[0];
   if (newest === undefined) return null;
-  const { zone } = newest.session.entry;
+  const zone = zoneIn(newest.session.entry, entry.stage);
   if (zone !== null && !sameZone(zone, entry.zone)) return 'zone';
   const moved = held.some(({ day, session }) => newestBaseline(session.ledger, session.entry, entry.stage) !== day.baseline);
   return moved ? 'baseline' : null;

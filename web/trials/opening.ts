@@ -1,6 +1,7 @@
 import type { CoachSays } from '../../core/facts/coach.ts';
 import type { Stage } from '../../core/facts/vocabulary.ts';
 import { newestBaseline } from '../../core/session/compared.ts';
+import { zoneIn } from '../../core/session/targets.ts';
 import type { OpenedComparison, SharedDay } from './comparison-of.ts';
 
 /** One statement, and the mound and session it is said to. */
@@ -26,7 +27,8 @@ export function statementsToOpen(shared: readonly SharedDay[], stage: Stage, k: 
   const [newest, ...others] = shared;
   if (newest === undefined) return sameWork ? 'same-work' : 'no-day';
   const { session, a, b } = newest;
-  const { zone, id } = session.entry;
+  const { id } = session.entry;
+  const zone = zoneIn(session.entry, stage);
   const baseline = newestBaseline(session.ledger, session.entry, stage);
   if (zone === null) return 'no-zone';
   if (baseline === null) return 'no-baseline';

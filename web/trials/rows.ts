@@ -1,6 +1,7 @@
 import type { Cue, Grip } from '../../core/facts/coach.ts';
 import type { ThrowView, WindowView } from '../../core/facts/views.ts';
 import { STAGES, type Intent, type Stage } from '../../core/facts/vocabulary.ts';
+import { zoneIn } from '../../core/session/targets.ts';
 import { windowsOver } from '../../core/session/windows.ts';
 import { workOf } from '../../core/session/work.ts';
 import type { FoldedSession } from './record.ts';
@@ -38,7 +39,7 @@ export function rowsOf({ entry, view }: FoldedSession): readonly TrialRow[] {
       key: `${entry.id}.${letter}.${stage}`, session: entry.id, letter, stage, intent, grip, cue, work: workOf(trial),
       atMs: first.atMs, timeZone: entry.timeZone, throws,
       excluded: throws.filter(({ excluded }) => excluded !== null).length,
-      all: allOver(throws, entry.zone !== null),
+      all: allOver(throws, zoneIn(entry, stage) !== null),
     }];
   }));
   return rows.toSorted((a, b) => b.atMs - a.atMs);

@@ -1,3 +1,4 @@
+import { zoneIn } from '../../core/session/targets.ts';
 import type { LetteredPlaneData } from '../charts/lettered-plane.ts';
 import type { Speech } from '../words/speech.ts';
 import { cloudOfRows, cloudOfTaken, cloudsData } from './clouds.ts';
@@ -40,7 +41,7 @@ export function sideBySide(record: AthleteRecord, a: TrialRow, b: TrialRow, open
     daysToAdd: comparison === null ? [] : daysToAdd(comparison, shared),
     toOpen: statementsToOpen(shared, a.stage, nextK, a.work === b.work),
     timeZone: newer.entry.timeZone,
-    clouds: cloudsData(thrown, comparison?.entry.zone ?? newer.entry.zone, newer, names, letters, speech),
+    clouds: cloudsData(thrown, comparison?.entry.zone ?? zoneIn(newer.entry, a.stage), newer, names, letters, speech),
   };
 }
 

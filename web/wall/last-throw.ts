@@ -26,7 +26,7 @@ export function lastThrow(view: MoundView): ThrowView | null {
 }
 
 /** The words of one throw of a view. */
-export function lastThrowWords(thrown: ThrowView, view: MoundView, speech: Speech): LastThrowWords {
+export function lastThrowWords(thrown: ThrowView, speech: Speech): LastThrowWords {
   const { words } = speech;
   if (thrown.excluded !== null) return { lead: words.trade.excluded, pace: null };
   if (thrown.problem !== null) return { lead: words.measures.missing.problem, pace: null };
@@ -34,13 +34,12 @@ export function lastThrowWords(thrown: ThrowView, view: MoundView, speech: Speec
   if (thrown.fastball) return { lead: words.trade.fastball, pace: speed };
   const { separation } = thrown;
   const pace = typeof separation?.speedMps === 'number' ? paceWords(separation.speedMps, speech) : speed;
-  return { lead: leadOf(thrown, view, speech), pace };
+  return { lead: leadOf(thrown, speech), pace };
 }
 
-function leadOf({ separation, miss, verticalM, armSideM, intent }: ThrowView, view: MoundView, speech: Speech): string {
+function leadOf({ separation, miss, verticalM, armSideM, intent }: ThrowView, speech: Speech): string {
   const { trade, measures } = speech.words;
-  const zone = view.session?.zone ?? null;
-  if (miss !== null && zone !== null) return missWords(miss, zone, speech);
+  if (miss !== null) return missWords(miss, speech);
   if (separation !== null && typeof separation.verticalM === 'number' && typeof separation.armSideM === 'number') {
     return `${verticalWords(separation.verticalM, speech)}, ${sideWords(separation.armSideM, speech)}`;
   }

@@ -60,8 +60,8 @@ function missOf({ session, throws }: MoundView, newestMark: number | null, speec
   if (last === undefined || last.place !== newestMark || last.miss === null || last.miss.onTarget || last.separation === null) return null;
   const { verticalM, armSideM } = last.separation;
   if (typeof verticalM !== 'number' || typeof armSideM !== 'number' || session === null || session.zone === null) return null;
-  const words = missWords(last.miss, session.zone, speech);
-  const ways = missWays(last.miss, session.zone, speech);
+  const words = missWords(last.miss, speech);
+  const ways = missWays(last.miss, speech);
   const lines = ways.length > 1 ? [`${words.slice(0, words.lastIndexOf(ways.at(-1)!)).trim()}`, ways.at(-1)!] : [words];
   return { verticalM, armSideM, toEdgeVerticalM: last.miss.toEdgeVerticalM, toEdgeArmSideM: last.miss.toEdgeArmSideM, words: lines };
 }
@@ -91,8 +91,7 @@ function descriptionOf(view: MoundView, marks: readonly PlaneMark[], speech: Spe
   if (last === undefined) return plane.empty;
   const judged = marks.filter(({ onTarget }) => onTarget !== null);
   const counted = judged.length === 0 ? '' : ` ${plane.marks(judged.length, judged.filter(({ onTarget }) => onTarget).length)}`;
-  const zone = view.session?.zone ?? null;
-  const missed = last.miss !== null && zone !== null ? `, ${missWords(last.miss, zone, speech)}` : '';
+  const missed = last.miss !== null ? `, ${missWords(last.miss, speech)}` : '';
   return `${plane.lastThrow(whatWords(last, speech), `${movedWords(last, speech)}${missed}`)}${counted}`;
 }
 

@@ -1,4 +1,4 @@
-import type { SpeedBand, TargetZone } from '../../core/facts/coach.ts';
+import type { SpeedBand } from '../../core/facts/coach.ts';
 import type { MissView, ThrowView } from '../../core/facts/views.ts';
 import { movementIn, movementText, millisecondsText, numberText, speedIn, speedText, SPEED_UNIT, MOVEMENT_UNIT } from './numbers.ts';
 import type { Speech } from './speech.ts';
@@ -44,20 +44,20 @@ const LEAN = Math.sin(Math.PI / 8);
  * "4 in short, glove side": how far off the nearest edge of the zone the throw was, and to which side it erred.
  * Below a fastball, too little drop is short and too much is deep; a zone above it is missed too low or too high.
  */
-export function missWords(miss: MissView, zone: TargetZone, speech: Speech): string {
+export function missWords(miss: MissView, speech: Speech): string {
   if (miss.onTarget) return speech.words.trade.onTarget;
   const { measures } = speech.words;
   const far = Math.hypot(miss.toEdgeVerticalM, miss.toEdgeArmSideM);
-  return measures.miss(offBy(far, speech), missWays(miss, zone, speech));
+  return measures.miss(offBy(far, speech), missWays(miss, speech));
 }
 
 /** The directions of a miss, in words; none for a throw on the very edge. */
-export function missWays({ toEdgeVerticalM, toEdgeArmSideM }: MissView, zone: TargetZone, { words: { measures, trade } }: Speech): string[] {
+export function missWays({ toEdgeVerticalM, toEdgeArmSideM, zoneVerticalM }: MissView, { words: { measures, trade } }: Speech): string[] {
   const far = Math.hypot(toEdgeVerticalM, toEdgeArmSideM);
   const ways: string[] = [];
   if (Math.abs(toEdgeVerticalM) > LEAN * far) {
     const wentHigh = toEdgeVerticalM < 0;
-    if (zone.verticalM < 0) ways.push(wentHigh ? measures.short : measures.deep);
+    if (zoneVerticalM < 0) ways.push(wentHigh ? measures.short : measures.deep);
     else ways.push(wentHigh ? measures.tooHigh : measures.tooLow);
   }
   if (Math.abs(toEdgeArmSideM) > LEAN * far) ways.push(toEdgeArmSideM > 0 ? trade.gloveSide : trade.armSide);

@@ -45,7 +45,7 @@ describe('the gate of the present stage', () => {
     expect(sessionOf(onTarget(evening('s2', story), 5)).progress).toMatchObject({ gate: { comfort: false, shareAbove: 0.2 }, advice: { kind: 'go-on' } });
   });
 
-  it('without a plate is comfort alone', () => {
+  it('without a zone, as catch play at first, is comfort alone', () => {
     const story = evening().say({ kind: 'stage-set', session: 's1', stage: 'catch-play', distanceM: 18, effort: 'easy' });
     expect(sessionOf(story).progress.advice).toMatchObject({ kind: 'stay', gate: { comfortAlone: true } });
   });

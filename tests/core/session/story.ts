@@ -10,10 +10,17 @@ import { inchesToM, mphToMps } from '../../../core/units/convert.ts';
 export class Story {
   readonly facts: Fact[] = [];
   private sequence = 0;
+  private waitedMs = 0;
   private readonly mound = 'north-1';
 
   say(says: CoachSays): this {
     return this.add(says, 'coach');
+  }
+
+  /** Nothing is said for so many hours. */
+  later(hours: number): this {
+    this.waitedMs += hours * 3_600_000;
+    return this;
   }
 
   /** What the server tells this mound of others. */
@@ -67,7 +74,7 @@ export class Story {
 
   private add(said: Said, by: string): this {
     const place = this.facts.length + 1;
-    this.facts.push({ place, mound: this.mound, atMs: 1_790_000_000_000 + place * 1000, by, version: 1, said });
+    this.facts.push({ place, mound: this.mound, atMs: 1_790_000_000_000 + this.waitedMs + place * 1000, by, version: 1, said });
     return this;
   }
 }

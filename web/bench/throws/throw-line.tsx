@@ -25,7 +25,7 @@ export function ThrowLine(props: { readonly thrown: ThrowView; readonly session:
         </span>
         <span class="throw-speed">{readingText(props.thrown.speedMps, (mps) => speedText(mps, speech()), speech())}</span>
         <span class="throw-where">{whereWords(props.thrown, speech())}</span>
-        <span class="throw-verdict"><ThrowMark thrown={props.thrown} /> {verdictWords(props.thrown, props.session, speech())}</span>
+        <span class="throw-verdict"><ThrowMark thrown={props.thrown} /> {verdictWords(props.thrown, speech())}</span>
         <span class="throw-marks">
           <For each={marksOf(props.thrown, props.session, speech())}>{(mark) => <em>{mark}</em>}</For>
         </span>
@@ -47,8 +47,8 @@ function whereWords({ separation, fastball }: ThrowView, speech: Speech): string
   return vertical === side ? vertical : `${vertical}, ${side}`;
 }
 
-function verdictWords({ miss, fastball }: ThrowView, { zone }: SessionView, speech: Speech): string {
-  return fastball || miss === null || zone === null ? '' : missWords(miss, zone, speech);
+function verdictWords({ miss, fastball }: ThrowView, speech: Speech): string {
+  return fastball || miss === null ? '' : missWords(miss, speech);
 }
 
 /** What sets this throw apart from an ordinary one. */
@@ -67,8 +67,8 @@ function marksOf(thrown: ThrowView, session: SessionView, speech: Speech): strin
   ];
 }
 
-/** Only a pace outside its band is worth a word here. */
-function paceOff({ fastball, miss, separation }: ThrowView, { speedBand }: SessionView, speech: Speech): string[] {
-  if (fastball || miss?.paceOnTarget !== false || speedBand === null || typeof separation?.speedMps !== 'number') return [];
+/** Only a pace outside its band is worth a word here, and how far only against the band of the stage that is thrown now. */
+function paceOff({ fastball, miss, separation, stage }: ThrowView, { speedBand, stage: now }: SessionView, speech: Speech): string[] {
+  if (fastball || miss?.paceOnTarget !== false || speedBand === null || stage !== now || typeof separation?.speedMps !== 'number') return [];
   return [bandWords(separation.speedMps, speedBand, speech)];
 }

@@ -1,0 +1,78 @@
+import { baselineAt, type FastballBaseline } from '../coaching/baseline.ts';
+import { compareTrials } from '../coaching/comparison.ts';
+import { separationFrom } from '../coaching/separation.ts';
+import { missOf } from '../coaching/target.ts';
+import { STAGES } from '../facts/vocabulary.ts';
+import { allTaken } from './compared.ts';
+import { isFastball, sessionBaselines } from './fastballs.ts';
+import { throwsOf, type Ledger, type SessionEntry, type ThrowEntry } from './ledger.ts';
+import { analysisOf } from './memory.ts';
+import type { StageComfort, WorkedStage } from './planned.ts';
+import { zoneIn } from './targets.ts';
+import { wasQuiet } from './told.ts';
+import { workOf } from './work.ts';
+
+/** What was worked on in a session, one entry for each trial and stage with a throw that counts. */
+export function workedIn(ledger: Ledger, session: SessionEntry): WorkedStage[] {
+  const entries = throwsOf(ledger, session.id);
+  const baselines = new Map(STAGES.map((stage) => [stage, sessionBaselines(entries, session, stage)]));
+  const better = foundBetter(ledger, session);
+  const worked = new Map<string, WorkedStage>();
+  for (const entry of entries) {
+    const tags = entry.tags[session.id];
+    const trial = session.trials.find(({ letter }) => letter === tags?.trial);
+    if (tags === undefined || trial === undefined || tags.excluded !== null || isFastball(entry, session)) continue;
+    const key = `${tags.stage}/${workOf(trial)}`;
+    const begun: WorkedStage = worked.get(key) ?? {
+      stage: tags.stage, work: workOf(trial), trial, day: session.openedDay, firstAtMs: entry.atMs, lastAtMs: entry.atMs,
+      throws: 0, hits: 0, judged: 0, quietThrows: 0, better: false,
+    };
+    const hit = onTarget(entry, session, baselines.get(tags.stage)!);
+    worked.set(key, {
+      ...begun,
+      trial,
+      lastAtMs: entry.atMs,
+      throws: begun.throws + 1,
+      hits: begun.hits + (hit === true ? 1 : 0),
+      judged: begun.judged + (hit === null ? 0 : 1),
+      quietThrows: begun.quietThrows + (wasQuiet(session.told, entry.place) ? 1 : 0),
+      better: begun.better || better.has(`${tags.stage}/${trial.letter}`),
+    });
+  }
+  return [...worked.values()];
+}
+
+/** Null where there is no zone in that stage, or movement could not be measured. */
+function onTarget(entry: ThrowEntry, session: SessionEntry, baselines: readonly FastballBaseline[]): boolean | null {
+  const { stage } = entry.tags[session.id]!;
+  const [zone, baseline] = [zoneIn(session, stage), baselineAt(baselines, entry.place) ?? session.earlier[stage] ?? null];
+  const analysed = analysisOf(entry, session);
+  if (baseline === null || analysed.problem !== null || zone === null) return null;
+  const { verticalM, armSideM } = separationFrom(analysed, baseline);
+  return typeof verticalM !== 'number' || typeof armSideM !== 'number' ? null : missOf({ verticalM, armSideM }, zone).onTarget;
+}
+
+/**
+ * Stages and letters of trials that a comparison finds better by the throws of this session alone: those of other days may be
+ * on another mound, and this is kept for good.
+ */
+function foundBetter(ledger: Ledger, session: SessionEntry): ReadonlySet<string> {
+  return new Set(session.planned.comparisons.flatMap(({ k, stage, zone, days }) => {
+    const day = days.find((one) => one.session === session.id);
+    if (day === undefined) return [];
+    const taken = allTaken({ stage, days: [day] }, () => ledger);
+    const { verdict } = compareTrials(taken, { number: k, zone, today: session.openedDay, mayThrow: null });
+    if (verdict.kind !== 'better' && verdict.kind !== 'worse') return [];
+    return [`${stage}/${verdict.kind === 'better' ? day.b : day.a}`];
+  }));
+}
+
+/** What the athlete has last said of each trial in each stage, after a session. */
+export function comfortAfter(before: readonly StageComfort[], session: SessionEntry): StageComfort[] {
+  const said = new Map(before.map((one) => [`${one.stage}/${one.work}`, one]));
+  for (const { stage, trial, comfortable, atMs } of session.told.comfort) {
+    const about = session.trials.find(({ letter }) => letter === trial);
+    if (about !== undefined) said.set(`${stage}/${workOf(about)}`, { stage, work: workOf(about), comfortable, atMs });
+  }
+  return [...said.values()];
+}
