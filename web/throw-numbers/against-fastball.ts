@@ -48,6 +48,8 @@ function gapRows({ gap }: ThrowView, speech: Speech): NumberRow[] {
   return [...row('decisionGap', ({ decisionWidths }) => decisionWidths), ...row('plateGap', ({ plateWidths }) => plateWidths)];
 }
 
-function missRow({ miss }: ThrowView, { zone }: SessionView, speech: Speech): NumberRow[] {
-  return miss === null || zone === null ? [wordRow('miss', speech.words.measures.noZone, false, [], speech)] : [wordRow('miss', missWords(miss, zone, speech), true, [], speech)];
+/** A throw whose movement is not known has no miss either; only where the target is missing that is said instead. */
+function missRow({ miss, stage }: ThrowView, { zone, stage: now }: SessionView, speech: Speech): NumberRow[] {
+  if (miss !== null) return [wordRow('miss', missWords(miss, speech), true, [], speech)];
+  return stage === now && zone !== null ? [] : [wordRow('miss', speech.words.measures.noZone, false, [], speech)];
 }
