@@ -26,7 +26,7 @@ test.beforeEach(async ({ coach, device }) => {
   for (const [index, worked] of WORKED_THROWS.entries()) await device.throws(6 + index, { ...easyFrame(worked), seams: { latitude: 62, longitude: 20 } });
 });
 
-test('a coach asks the Wall for seam map and gap line by one key each, one at a time, and a link brings them back', async ({ page, server }) => {
+test('a coach asks the Wall for seam map, gap line and plate by one key each, one at a time, and a link brings them back', async ({ page, server }) => {
   await page.setViewportSize(BIG_SCREEN);
   await page.goto(`${server.address}/wall/north-1`);
   await page.locator('.wall-rail svg').waitFor();
@@ -34,6 +34,10 @@ test('a coach asks the Wall for seam map and gap line by one key each, one at a 
   await expect(page.getByRole('img', { name: 'Gap to fastball' })).toBeVisible();
   await expect(page.locator('.wall-rail')).toBeHidden();
   expect(page.url()).toContain('picture=gap-line');
+  await page.keyboard.press('p');
+  await expect(page.getByRole('img', { name: 'Plate, seen by the catcher' })).toBeVisible();
+  await expect(page.locator('.wall-picture .mark')).toHaveCount(5 + WORKED_THROWS.length);
+  expect(page.url()).toContain('picture=plate');
   await page.keyboard.press('s');
   await expect(page.getByRole('img', { name: 'Seam map' })).toBeVisible();
   await expect(page.getByRole('img', { name: 'Gap to fastball' })).toHaveCount(0);
@@ -56,7 +60,7 @@ test('Wall and Playback keep every word apart and large enough with a picture be
     const context = await browser.newContext({ viewport, colorScheme: viewport === HAND ? 'light' : 'dark', reducedMotion: 'reduce' });
     const page = await context.newPage();
     const wide = viewport === BIG_SCREEN;
-    for (const picture of ['seam-map', 'gap-line']) {
+    for (const picture of ['seam-map', 'gap-line', 'plate']) {
       for (const windows of ['', '&windows=1']) {
         for (const language of ['en', 'es&units=metric']) {
           const address = `/wall/north-1?picture=${picture}${windows}&lang=${language}`;

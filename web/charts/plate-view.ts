@@ -99,8 +99,7 @@ function drawSides(group: Layer, sides: readonly Side[], top: number, { width, t
 
 /** The last throw's words beside its mark; without a mark, in the middle at the top. Gives their box. */
 function drawLast(group: Layer, last: PlateData['last'], newest: PlacedMark | null, textPx: number, bounds: Box, taken: readonly Taken[]): Box[] {
-  const text = group.selectAll<SVGTextElement, number>('text').data(last.words.length === 0 ? [] : [0]).join('text').attr('class', 'last-place');
-  if (last.words.length === 0) return [];
+  const text = group.selectAll<SVGTextElement, number>('text').data([0]).join('text').attr('class', 'last-place');
   text.selectAll<SVGTSpanElement, string>('tspan').data(last.words).join('tspan').attr('x', 0).attr('dy', (_, index) => (index === 0 ? '0' : `${LINE}em`)).text((words) => words);
   text.attr('transform', null);
   const { width, height, y } = text.node()!.getBBox();
@@ -109,7 +108,18 @@ function drawLast(group: Layer, last: PlateData['last'], newest: PlacedMark | nu
   const wishes = mark === null ? [{ x: bounds.width / 2 - width / 2, y: 0 }] : wishesBeside(mark, width, height, textPx);
   const box = placeLabel({ width, height }, anchor, wishes, bounds, taken);
   text.attr('transform', `translate(${box.x},${box.y - y})`);
+  drawLead(group, mark, box, textPx);
   return [box];
+}
+
+/** A thin line from the mark to words that found no room beside it. */
+function drawLead(group: Layer, mark: PlacedMark | null, box: Box, textPx: number): void {
+  const end = mark === null ? null : { x: Math.max(box.x, Math.min(mark.x, box.x + box.width)), y: Math.max(box.y, Math.min(mark.y, box.y + box.height)) };
+  const far = mark === null || end === null ? 0 : Math.hypot(end.x - mark.x, end.y - mark.y);
+  const share = mark === null ? 0 : (mark.radius + textPx * 0.08) / far;
+  const leads = mark !== null && end !== null && far > mark.radius + textPx ? [{ x1: mark.x + (end.x - mark.x) * share, y1: mark.y + (end.y - mark.y) * share, x2: end.x, y2: end.y }] : [];
+  group.selectAll<SVGLineElement, (typeof leads)[number]>('line').data(leads).join((enter) => enter.insert('line', 'text')).attr('class', 'lead')
+    .attr('x1', ({ x1 }) => x1).attr('y1', ({ y1 }) => y1).attr('x2', ({ x2 }) => x2).attr('y2', ({ y2 }) => y2);
 }
 
 function wishesBeside({ x, y }: Anchor, width: number, height: number, textPx: number): Anchor[] {

@@ -1,5 +1,6 @@
 import { createMemo, Index, Show } from 'solid-js';
 import type { SessionView, ThrowView } from '../../core/facts/views.ts';
+import { unbroken } from '../wall/unbroken.ts';
 import { useSpeech } from '../words/use-words.tsx';
 import { numberGroups } from './groups.ts';
 import type { NumberRow } from './number-row.ts';
@@ -28,8 +29,8 @@ function Row(props: { readonly row: NumberRow }) {
     <li data-number={props.row.number} classList={{ missing: !props.row.known }}>
       <details>
         <summary>
-          <span class="number-name">{props.row.name}</span> <span class="number-value">{props.row.value}</span>
-          <Show when={props.row.rests.length > 0}> <small>{props.row.rests.join(', ')}</small></Show>
+          <span class="number-name">{props.row.name}</span> <span class="number-value">{unbroken(props.row.value)}</span>
+          <Show when={props.row.rests.length > 0}> <small>{unbroken(props.row.rests.join(', '))}</small></Show>
         </summary>
         <p>{props.row.tells}</p>
       </details>
