@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { expect, test, type Page } from '@playwright/test';
 import { build, type Rolldown } from 'vite';
 import type { drawScene } from '../drawings/entry.ts';
-import { GAP_SCENES, PLANE_SCENES, PLATE_SCENES, SEAM_SCENES, type Room } from '../drawings/scenes.ts';
+import { GAP_SCENES, GRASPED_SCENES, PLANE_SCENES, PLATE_SCENES, SEAM_SCENES, type Room } from '../drawings/scenes.ts';
 import { overlaps, readTexts } from './reading.ts';
 
 /** Rooms beside the plane on a Wall, alone and above the windows; in a hand; and of the plane on Wall and Bench. */
@@ -71,6 +71,27 @@ test('the arrow of unexplained movement starts in its ellipse and ends at the ri
   expect(between(foot, ellipse)).toBeLessThan(0.01);
   // The newest mark has a radius of 0.27 × 1.35 of the text.
   expect(between(tip, mark)).toBeCloseTo(47.2 * 0.27 * 1.35, 1);
+});
+
+test('on Bench neither the words of a miss nor a letter lie under a grip of the target zone', async ({ page }) => {
+  await prepare(page);
+  for (const name of Object.keys(GRASPED_SCENES)) {
+    await draw(page, name, 'en', 'imperial', PLANES[2]!);
+    const { grips, covered } = await page.evaluate(() => {
+      /** Capitals are 0.7 of the text's size, about the middle of its line. */
+      const inkOf = (text: Element): DOMRect => {
+        const { left, top, width, height } = text.getBoundingClientRect();
+        const capital = 0.7 * Number.parseFloat(getComputedStyle(text).fontSize);
+        return new DOMRect(left, top + (height - capital) / 2, width, capital);
+      };
+      const boxes = [...document.querySelectorAll('.handle .knob')].map((knob) => knob.getBoundingClientRect());
+      const texts = [...document.querySelectorAll('.miss-text tspan, .trial-letter')].map((text) => ({ said: text.textContent, box: inkOf(text) }));
+      const lies = (a: DOMRect, b: DOMRect): boolean => Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1 && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 1;
+      return { grips: boxes.length, covered: texts.filter(({ box }) => boxes.some((grip) => lies(grip, box))).map(({ said }) => said) };
+    });
+    expect(grips, name).toBe(3);
+    expect(covered, name).toEqual([]);
+  }
 });
 
 async function prepare(page: Page): Promise<void> {

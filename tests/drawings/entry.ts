@@ -6,9 +6,9 @@ import '../../web/charts/plate-view.css';
 import '../../web/charts/seam-map.css';
 import type { Language } from '../../web/words/language.ts';
 import { speechIn, type Units } from '../../web/words/speech.ts';
-import { GAP_SCENES, PLANE_SCENES, PLATE_SCENES, SEAM_SCENES, type Room } from './scenes.ts';
+import { GAP_SCENES, GRASPED_SCENES, PLANE_SCENES, PLATE_SCENES, SEAM_SCENES, type Room } from './scenes.ts';
 
-const SCENES = { ...SEAM_SCENES, ...GAP_SCENES, ...PLANE_SCENES, ...PLATE_SCENES };
+const SCENES = { ...SEAM_SCENES, ...GAP_SCENES, ...PLANE_SCENES, ...PLATE_SCENES, ...GRASPED_SCENES };
 
 /** Draws one scene alone on the page, again into the same picture if it is there. Gives what it is made of. */
 export function drawScene(name: string, language: Language, units: Units, room: Room): string {

@@ -73,6 +73,21 @@ function plane(lastDownIn: number, lastArmSideIn: number, armSideOn: 'left' | 'r
   };
 }
 
+/** The plane of Bench, with grips on the zone and the way that the last throw lacks; its words must not lie under a grip. */
+function graspedPlane(lastDownIn: number, lastArmSideIn: number): Scene {
+  return (svg, { words: { wall, trade, measures } }, room) => {
+    const last = mark(6, lastDownIn, lastArmSideIn, false);
+    const [downM, sideM] = [last.verticalM - ZONE.verticalM, last.armSideM - ZONE.armSideM];
+    const beyond = 1 - ZONE.verticalRadiusM / Math.hypot(downM, sideM);
+    drawSeparationPlane(svg, {
+      generation: 'one', armSideOn: 'right', cloud: [], hasBaseline: true, zone: ZONE, marks: [mark(4, 9, 6, true), mark(5, 11, 7.3, true), last], spread: null, reach: null, unexplained: null,
+      miss: { verticalM: last.verticalM, armSideM: last.armSideM, toEdgeVerticalM: -downM * beyond, toEdgeArmSideM: -sideM * beyond, words: [measures.miss('2 in', [measures.deep]), trade.armSide] },
+      ruling: { perSi: mToInches(1), unit: 'in' },
+      texts: { name: wall.plane.name, description: '', armSide: trade.armSide, gloveSide: trade.gloveSide, down: wall.plane.down, fastball: wall.plane.fastball, target: '', seenFrom: wall.seenFromMound },
+    }, { ...room, letters: 'newest', handleTexts: wall.plane.resize, onZone: () => {} });
+  };
+}
+
 /** Ten throws over the plate and the last one at that place; or the last one's place not sent. */
 function plateView(lastHighIn: number, lastArmSideIn: number, armSideOn: 'left' | 'right', drawn = true): Scene {
   return (svg, speech, room) => {
@@ -107,6 +122,11 @@ export const PLANE_SCENES: Readonly<Record<string, Scene>> = {
   'last throw deep': plane(14.2, 8.1, 'right', true),
   'last throw beside the fastball, a left-hander': plane(1.2, 2.4, 'left', true),
   'arrow without words': plane(5.5, 6.4, 'left', false),
+};
+export const GRASPED_SCENES: Readonly<Record<string, Scene>> = {
+  'deep, under the grip of its height': graspedPlane(14, 7.4),
+  'beside the grip of its width': graspedPlane(10.4, 12),
+  'deep, arm side': graspedPlane(13, 10.4),
 };
 export const PLATE_SCENES: Readonly<Record<string, Scene>> = {
   'over the middle': plateView(30, 0.2, 'left'),
