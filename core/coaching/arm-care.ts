@@ -1,4 +1,5 @@
 import type { ArmCare, ArmReport, Counted, IsoDay, MayThrow, NextDay, RestReason, ThrowCount, ThrowingDay } from '../facts/care-view.ts';
+import { EFFORTS, STAGES } from '../facts/vocabulary.ts';
 import { youngerAge } from './age.ts';
 import { GUIDELINE, guidelineRow, restDaysAfter, type GuidelineRow } from './arm-care-guideline.ts';
 import { dayAfter, daysBetween, yearOf } from './calendar.ts';
@@ -94,12 +95,13 @@ function fromMound(throws: readonly ThrowCount[]): number {
   return throws.filter(({ stage }) => stage === 'mound' || stage === 'hitters').reduce((sum, { count }) => sum + count, 0);
 }
 
-/** One entry for each stage and effort, the same kind from two mounds added up. */
+/** One entry for each stage and effort, the same kind from two mounds added up, in the order of stages whichever came first. */
 function byKind(throws: readonly ThrowCount[]): ThrowCount[] {
   const kinds = new Map<string, ThrowCount>();
   for (const one of throws) {
     const key = `${one.stage}/${one.effort}`;
     kinds.set(key, { ...one, count: (kinds.get(key)?.count ?? 0) + one.count });
   }
-  return [...kinds.values()];
+  const rank = ({ stage, effort }: ThrowCount): number => STAGES.indexOf(stage) * EFFORTS.length + EFFORTS.indexOf(effort);
+  return [...kinds.values()].sort((a, b) => rank(a) - rank(b));
 }

@@ -13,6 +13,10 @@ describe('a busy day', () => {
     expect(placesThatDiffer(busyDay(seed, 'north-1', 'summary', 80))).toEqual([]);
   });
 
+  it('in which throws of several kinds change hands counts them in one order, live and played back', () => {
+    expect(placesThatDiffer(busyDay(1069, 'north-1', 'summary', 160))).toEqual([]);
+  });
+
   it('of paths with a measured axis, in wind, plays back with its seam effects as it was shown live', () => {
     const day = busyDay(5, 'north-1', 'path', 60);
     expect(placesThatDiffer(day)).toEqual([]);

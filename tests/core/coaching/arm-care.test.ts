@@ -14,9 +14,9 @@ describe('today’s throws', () => {
     const found = care([day('2026-04-30', 20), day('2026-04-30', 9, 'hitters'), day('2026-04-30', 40, 'catch-play'), day('2026-04-30', 3)]);
     expect(found).toMatchObject({ kind: 'under', moundThrows: 32, dayMost: 95, left: 63 });
     expect(found.today).toEqual([
+      { stage: 'catch-play', effort: 'full', count: 40 },
       { stage: 'mound', effort: 'full', count: 23 },
       { stage: 'hitters', effort: 'full', count: 9 },
-      { stage: 'catch-play', effort: 'full', count: 40 },
     ]);
     expect(found.source).toEqual({ version: 'copy-of-2015', mark: 'published', age: 14, rowFromAge: 13, rowToAge: 14, house: ['practice-counted'] });
   });
