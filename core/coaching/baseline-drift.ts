@@ -7,8 +7,8 @@ import { FASTBALLS_NEEDED, type FastballBaseline, type FastballReading } from '.
 const LAMBDA = 0.3;
 /** So many smoothed values in a row. House rule, as are the next two: no published threshold exists. */
 const IN_A_ROW = 3;
-const SINKS_BY_MPS = mphToMps(1.5);
-const RELEASE_MOVES_BY_M = inchesToM(2.5);
+export const SINKS_BY_MPS = mphToMps(1.5);
+export const RELEASE_MOVES_BY_M = inchesToM(2.5);
 
 /**
  * Whether the fastballs since a baseline have left it: speed that sinks, or a release elsewhere, smoothed from where the

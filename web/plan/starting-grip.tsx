@@ -4,6 +4,7 @@ import type { SessionView } from '../../core/facts/views.ts';
 import type { Family } from '../../core/facts/vocabulary.ts';
 import { Answer } from '../bench/answer.tsx';
 import { useDesk } from '../bench/desk.ts';
+import { NextDay } from '../bench/trial/next-day.tsx';
 import { nextLetter } from '../bench/trial/draft.ts';
 import { GripBall } from '../grip/grip-ball.tsx';
 import { gripWords } from '../grip/grip-words.ts';
@@ -36,6 +37,7 @@ export function StartingGrip(props: { readonly session: SessionView; readonly fa
         </Show>
         <Answer corner="trial" />
       </Show>
+      <NextDay session={props.session} mayThrow={props.mayThrow} />
     </section>
   );
 }

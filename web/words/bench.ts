@@ -5,9 +5,10 @@ import { session } from './bench/session.ts';
 import { target } from './bench/target.ts';
 import { throws } from './bench/throws.ts';
 import { trial } from './bench/trial.ts';
+import { way } from './bench/way.ts';
 
 /** The texts of Bench, by the part of the screen that says them. */
 export const bench = {
-  en: { arm: arm.en, frame: frame.en, opening: opening.en, session: session.en, target: target.en, throws: throws.en, trial: trial.en },
-  es: { arm: arm.es, frame: frame.es, opening: opening.es, session: session.es, target: target.es, throws: throws.es, trial: trial.es },
+  en: { arm: arm.en, frame: frame.en, opening: opening.en, session: session.en, target: target.en, throws: throws.en, trial: trial.en, way: way.en },
+  es: { arm: arm.es, frame: frame.es, opening: opening.es, session: session.es, target: target.es, throws: throws.es, trial: trial.es, way: way.es },
 };

@@ -15,7 +15,12 @@ export function NextBlockOffer(props: { readonly session: SessionView }) {
     const state = arm();
     return state === null ? null : blockOffer(desk.view(), props.session, state.care);
   });
-  const next = () => offer()?.next ?? null;
+  /** A set without feedback is thrown to its end: no other trial in between. */
+  const inSet = () => {
+    const { nextDaySet, trial, feedback } = props.session;
+    return nextDaySet?.kind === 'thrown' && nextDaySet.letter === trial?.letter && feedback.mode.kind === 'none';
+  };
+  const next = () => (inSet() ? null : (offer()?.next ?? null));
   return (
     <Show when={next()}>
       {(block) => (

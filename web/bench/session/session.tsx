@@ -9,6 +9,7 @@ import { AskTwice } from '../fields/ask-twice.tsx';
 import { StageFields } from '../fields/stage-fields.tsx';
 import type { StageDraft } from '../opening/draft.ts';
 import { FeedbackChoice } from './feedback.tsx';
+import { Way } from '../way/way.tsx';
 import { Notes } from './notes.tsx';
 
 /** The session: its stage, its notes, its end, and the door to another one. */
@@ -29,8 +30,9 @@ export function SessionPart(props: { readonly session: SessionView; readonly onA
         <h3 class="unseen">{say().stageNow}</h3>
         <StageFields draft={stage()} units={speech().units} onDraft={setStage} />
         <Answer corner="session" />
-        <FeedbackChoice session={props.session} />
       </Show>
+      <Way session={props.session} />
+      <Show when={props.session.closedAtMs === null}><FeedbackChoice session={props.session} /></Show>
       <Notes session={props.session} />
       <div class="session-end">
         <Show when={props.session.closedAtMs === null}>

@@ -6,6 +6,7 @@ import { useSpeech } from '../../words/use-words.tsx';
 import { Answer } from '../answer.tsx';
 import { useDesk } from '../desk.ts';
 import { AskTwice } from '../fields/ask-twice.tsx';
+import { Drift } from './drift.tsx';
 
 /** The fastball that everything is held against, how it came to be, and the way to form it anew. */
 export function Baseline(props: { readonly session: SessionView }) {
@@ -16,6 +17,7 @@ export function Baseline(props: { readonly session: SessionView }) {
   const formed = () => (props.session.baseline.kind === 'baseline' ? props.session.baseline : null);
   const forming = () => (props.session.baseline.kind === 'forming' ? props.session.baseline : null);
   const speed = ({ speedMps, speedSpreadMps }: BaselineView) => say().plusMinus(speedText(speedMps, speech()), speedText(speedSpreadMps, speech()));
+  const renew = () => void desk.say('baseline', { kind: 'baseline-renewed', session: props.session.id, stage: props.session.stage });
   const origin = (baseline: BaselineView) =>
     baseline.origin === 'earlier'
       ? say().earlier(dateText(baseline.atMs, zone(), speech().language))
@@ -30,8 +32,9 @@ export function Baseline(props: { readonly session: SessionView }) {
         </Match>
       </Switch>
       <Show when={props.session.closedAtMs === null}>
+        <Drift session={props.session} onRenew={renew} />
         <AskTwice label={say().renew} question={say().renewAsk} yes={say().renewYes}
-          onYes={() => void desk.say('baseline', { kind: 'baseline-renewed', session: props.session.id, stage: props.session.stage })} />
+          onYes={renew} />
       </Show>
       <Answer corner="baseline" />
     </section>

@@ -4,6 +4,7 @@ import { useWords } from '../../words/use-words.tsx';
 import { Answer } from '../answer.tsx';
 import { useDesk } from '../desk.ts';
 import { ArmStrip } from '../arm/arm-strip.tsx';
+import { BodyLine } from '../arm/body-line.tsx';
 import { ArmCare } from '../session/arm-care.tsx';
 import { SelectionBar } from './selection-bar.tsx';
 import { createSelection, type Selection } from './selection.ts';
@@ -27,6 +28,8 @@ export function ThrowsPart(props: { readonly session: SessionView }) {
     <section class="part throws" aria-labelledby="throws-title">
       <h2 id="throws-title" tabindex="-1">{say().title} <span class="quiet count">{props.session.counts.all}</span></h2>
       <ArmStrip session={props.session} />
+      <Show when={props.session.trial !== null}><BodyLine session={props.session} /></Show>
+      <Show when={props.session.closedAtMs === null && props.session.baselineDrift !== null}><p class="arm-warning drifted">{words().bench.target.drifted}</p></Show>
       <Unclaimed session={props.session} />
       <ol class="throw-lines" reversed>
         <For each={newestFirst().slice(0, shown())} fallback={<li class="quiet">{say().none}</li>}>

@@ -1,4 +1,5 @@
 import { createEffect, createMemo, createSignal, on, Show } from 'solid-js';
+import { mayThrow } from '../../../core/coaching/arm-care.ts';
 import { PLAIN_GRIP } from '../../../core/coaching/starting-grip.ts';
 import { INTENTS } from '../../../core/facts/vocabulary.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
@@ -11,6 +12,7 @@ import { TextField } from '../fields/text-field.tsx';
 import { cueOf, draftOf, draftToStart, nextLetter, type TrialDraft } from './draft.ts';
 import { GripFields } from './grip-fields.tsx';
 import { LastTime } from './last-time.tsx';
+import { NextDay } from './next-day.tsx';
 import { TrialList } from './trial-list.tsx';
 
 /** Says grip and cue and begins a trial with them, or goes back to an earlier one. */
@@ -25,11 +27,16 @@ export function TrialPart(props: { readonly session: SessionView }) {
   createEffect(on(current, () => setDraft(draftToStart(props.session)), { defer: true }));
   const change = (part: Partial<TrialDraft>) => setDraft((before) => ({ ...before, ...part }));
   const begin = () => void desk.say('trial', { kind: 'trial-begun', session: props.session.id, intent: draft().intent, grip: draft().grip, cue: cueOf(draft()) });
+  const mayGo = () => {
+    const state = arm();
+    return state !== null && state.pain === null && mayThrow(state.care);
+  };
   const intents = () => INTENTS.filter((intent) => intent !== props.session.athlete.mainFastball || intent === draft().intent);
 
   return (
     <section class="part trial" aria-labelledby="trial-title">
       <h2 id="trial-title">{say().title}</h2>
+      <NextDay session={props.session} mayThrow={mayGo()} />
       <TrialList session={props.session} />
       <Show when={arm()?.pain === null} fallback={<p>{words().bench.arm.noThrow}</p>}><form class="trial-form" onSubmit={(event) => { event.preventDefault(); begin(); }}>
         <div class="row">
