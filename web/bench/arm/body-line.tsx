@@ -11,7 +11,7 @@ export function BodyLine(props: { readonly session: SessionView }) {
   return (
     <details class="body-line" data-body={arm().kind}>
       <summary><span>{say().line}: <strong>{say().kind[arm().kind]}</strong></span></summary>
-      <div class="arm-more">
+      <div class="body-more">
         <p>{say().basis[arm().basis]}</p>
         <ul><For each={arm().evidence.map((one) => bodyWords(one, speech()))}>{(line) => <li>{line}</li>}</For></ul>
         <p class="quiet">{say().holds}</p>

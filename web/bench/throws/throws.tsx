@@ -29,7 +29,7 @@ export function ThrowsPart(props: { readonly session: SessionView }) {
       <h2 id="throws-title" tabindex="-1">{say().title} <span class="quiet count">{props.session.counts.all}</span></h2>
       <ArmStrip session={props.session} />
       <Show when={props.session.trial !== null}><BodyLine session={props.session} /></Show>
-      <Show when={props.session.closedAtMs === null && props.session.baselineDrift !== null}><p class="arm-warning drifted">{words().bench.target.drifted}</p></Show>
+      <Show when={props.session.closedAtMs === null && props.session.baselineDrift !== null}><p class="drifted">{words().bench.target.drifted}</p></Show>
       <Unclaimed session={props.session} />
       <ol class="throw-lines" reversed>
         <For each={newestFirst().slice(0, shown())} fallback={<li class="quiet">{say().none}</li>}>
