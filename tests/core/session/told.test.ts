@@ -27,7 +27,7 @@ describe('the arm on one mound', () => {
     story.say({ kind: 'stage-set', session: 's1', stage: 'catch-play', distanceM: 18, effort: 'easy' }).throw(60, 8, -10);
     const { armCare } = sessionOf(story);
     expect(armCare).toMatchObject({ kind: 'under', day: '2026-09-21', moundThrows: 5, source: { age: 24, rowFromAge: 19, house: ['practice-counted', 'no-guideline-over-22'] } });
-    expect(armCare.today).toEqual([{ stage: 'mound', effort: 'full', count: 5 }, { stage: 'catch-play', effort: 'easy', count: 1 }]);
+    expect(armCare.today).toEqual([{ stage: 'catch-play', effort: 'easy', count: 1 }, { stage: 'mound', effort: 'full', count: 5 }]);
   });
 
   it('keeps the throws of an earlier session of the day, in a recording too', () => {
