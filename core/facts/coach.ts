@@ -3,6 +3,7 @@ import { airSetSchema } from './air-says.ts';
 import { armReportedSchema, comfortSaidSchema, painAnsweredSchema } from './arm-says.ts';
 import { feedbackSetSchema, throwGuessedSchema } from './feedback-says.ts';
 import { comparisonContinuedSchema, comparisonOpenedSchema, countPlannedSchema, gatePassedSchema, gateSetSchema, observationTickedSchema } from './plan-says.ts';
+import { speedBandSchema } from './speed-band.ts';
 import { effortSchema, familySchema, HANDS, idSchema, intentSchema, stageSchema } from './vocabulary.ts';
 import { zoneSchema } from './zone.ts';
 
@@ -35,10 +36,6 @@ const cueSchema = z.strictObject({
   words: text(80),
   focus: z.enum(['internal', 'external']).nullable(),
 });
-
-/** Throw minus fastball, so slower is negative; metres per second. */
-const speedBandSchema = z.strictObject({ lowMps: z.number().min(-25).max(5), highMps: z.number().min(-25).max(5) })
-  .refine((band) => band.lowMps < band.highMps, { path: ['lowMps'], message: 'the low end of the band must lie below its high end' });
 
 export const coachSaysSchema = z.discriminatedUnion('kind', [
   z.strictObject({

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { armElsewhereSchema } from './arm-says.ts';
 import { coachSaysSchema } from './coach.ts';
+import { athleteElsewhereSchema } from './elsewhere-says.ts';
 import { helloSchema, throwBodySchema } from './frames.ts';
 import { idSchema } from './vocabulary.ts';
 
@@ -23,7 +24,7 @@ const deviceSaysSchema = z.discriminatedUnion('kind', [
   }),
 ]);
 
-const saidSchema = z.union([deviceSaysSchema, coachSaysSchema, armElsewhereSchema]);
+const saidSchema = z.union([deviceSaysSchema, coachSaysSchema, armElsewhereSchema, athleteElsewhereSchema]);
 
 export type Source = z.infer<typeof sourceSchema>;
 export type DeviceSays = z.infer<typeof deviceSaysSchema>;

@@ -3,6 +3,7 @@ import type { Stage } from '../facts/vocabulary.ts';
 import { sessionBaselines } from './fastballs.ts';
 import { throwsOf, type Ledger, type SessionEntry } from './ledger.ts';
 import type { Objection } from './objection.ts';
+import { NOTHING_ELSEWHERE } from './brought.ts';
 import { comparisonOf, nextComparison } from './planned.ts';
 
 type ComparisonSays = Extract<CoachSays, { kind: 'comparison-opened' | 'comparison-continued' }>;
@@ -11,7 +12,7 @@ type Day = Extract<CoachSays, { kind: 'comparison-continued' }>['day'];
 /** A comparison holds two trials of one stage against a baseline that exists, under the athlete's next number. */
 export function toComparison(ledger: Ledger, session: SessionEntry, says: ComparisonSays): Objection | null {
   if (says.kind === 'comparison-opened') {
-    const next = nextOnMound(ledger, session);
+    const next = nextNumber(ledger, session);
     if (says.k !== next) return { code: 'not-the-next-number', path: 'k', sentence: `The next comparison of ${session.athlete.name} is number ${next}, not ${says.k}.` };
     return dayOf(ledger, says, says.stage, session.athlete.id, '');
   }
@@ -21,10 +22,11 @@ export function toComparison(ledger: Ledger, session: SessionEntry, says: Compar
   return dayOf(ledger, says.day, known.stage, session.athlete.id, 'day.');
 }
 
-/** A comparison may have been opened in a session that was closed long ago, after this one had begun. */
-function nextOnMound(ledger: Ledger, { planned, athlete }: SessionEntry): number {
+/** A comparison may have been opened in a session that was closed long ago, or on another mound, after this one had begun. */
+function nextNumber(ledger: Ledger, { planned, athlete }: SessionEntry): number {
   const everywhere = ledger.athletes[athlete.id]?.plans.comparisons ?? [];
-  return nextComparison({ ...planned, comparisons: [...planned.comparisons, ...everywhere] });
+  const { comparisons: elsewhere } = ledger.otherMounds[athlete.id] ?? NOTHING_ELSEWHERE;
+  return nextComparison({ ...planned, comparisons: [...planned.comparisons, ...everywhere], comparisonsElsewhere: Math.max(elsewhere, planned.comparisonsElsewhere) });
 }
 
 /** A session of another mound cannot be looked into from here and is taken at its word. */

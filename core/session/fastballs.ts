@@ -1,6 +1,7 @@
 import { baselinesOf, type FastballBaseline, type FastballReading } from '../coaching/baseline.ts';
 import { STAGES, type Stage } from '../facts/vocabulary.ts';
-import { throwsOf, type BaselinesByStage, type Ledger, type SessionEntry, type ThrowEntry } from './ledger.ts';
+import type { BaselinesByStage } from './brought.ts';
+import { throwsOf, type Ledger, type SessionEntry, type ThrowEntry } from './ledger.ts';
 import { analysisOf } from './memory.ts';
 
 /** Whether a throw of this session counts as the athlete's fastball. */
@@ -22,10 +23,10 @@ export function fastballsOf(entries: readonly ThrowEntry[], session: SessionEntr
 /** The baselines of this session in one stage, oldest first. */
 export function sessionBaselines(entries: readonly ThrowEntry[], session: SessionEntry, stage: Stage): FastballBaseline[] {
   const renewals = session.renewals.filter((renewal) => renewal.stage === stage).map(({ place }) => place);
-  return baselinesOf(stage, fastballsOf(entries, session, stage), renewals, session.earlier[stage]?.number ?? 0);
+  return baselinesOf(stage, fastballsOf(entries, session, stage), renewals, session.baselinesGiven[stage] ?? 0);
 }
 
-/** Newest baseline of every stage that an athlete brings along. */
+/** Newest baseline of every stage that an athlete brings along from this mound. */
 export function earlierBaselines(ledger: Ledger, athlete: string): BaselinesByStage {
   const newest: Partial<Record<Stage, FastballBaseline>> = { ...ledger.athletes[athlete]?.baselines };
   for (const id of ledger.order) {

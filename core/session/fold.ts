@@ -2,9 +2,11 @@ import type { ArmElsewhere } from '../facts/arm-says.ts';
 import type { CoachSays } from '../facts/coach.ts';
 import type { DeviceSays, Fact } from '../facts/fact.ts';
 import type { Stage } from '../facts/vocabulary.ts';
+import { NOTHING_ELSEWHERE } from './brought.ts';
 import { earlierBaselines } from './fastballs.ts';
 import { throwsOf, type Ledger, type SessionEntry, type Tags, type ThrowEntry } from './ledger.ts';
 import { dayIn } from './local-day.ts';
+import { heardElsewhere, newestBaselines, newestTargets, numbersGiven } from './other-mounds.ts';
 import { NO_PLANS, plannedAfter, plannedAtOpening, plansAfter, type PlanSays } from './planned.ts';
 import type { StageTarget, TargetsByStage } from './targets.ts';
 import { daysBefore } from './throwing-days.ts';
@@ -27,6 +29,7 @@ export function foldFact(ledger: Ledger, fact: Fact): Ledger {
     case 'throws-restored': return retag(next, said, (tags) => ({ ...tags, excluded: null }));
     case 'air-set': return { ...next, air: { atMs: fact.atMs, air: said.air } };
     case 'arm-elsewhere': return elsewhere(next, said);
+    case 'athlete-elsewhere': return heardElsewhere(next, said);
     case 'arm-reported':
     case 'pain-answered':
     case 'comfort-said':
@@ -89,6 +92,8 @@ function corrected(ledger: Ledger, said: Extract<DeviceSays, { kind: 'throw-corr
 function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'session-opened' }>): Ledger {
   const { session: id, athlete, timeZone, stage, distanceM, effort } = said;
   const known = ledger.athletes[athlete.id];
+  const others = ledger.otherMounds[athlete.id] ?? NOTHING_ELSEWHERE;
+  const own = earlierBaselines(ledger, athlete.id);
   const session: SessionEntry = {
     id, athlete, timeZone, stage, distanceM, effort,
     openedPlace: fact.place,
@@ -98,12 +103,13 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     intent: null,
     trial: null,
     trials: [],
-    targets: known?.targets ?? {},
+    targets: newestTargets(known?.targets ?? {}, others.targets),
     notes: [],
-    earlier: earlierBaselines(ledger, athlete.id),
+    earlier: newestBaselines(own, others.baselines),
+    baselinesGiven: numbersGiven(own, others.baselinesGiven),
     renewals: [],
     told: toldAtOpening(daysBefore(ledger, athlete.id, dayIn(timeZone, fact.atMs)), armTogether(known?.arm ?? NOTHING_BROUGHT, ledger.elsewhere[athlete.id] ?? NOTHING_BROUGHT)),
-    planned: plannedAtOpening(known?.plans ?? NO_PLANS),
+    planned: plannedAtOpening(known?.plans ?? NO_PLANS, others),
   };
   return {
     ...ledger,
@@ -210,14 +216,14 @@ function inSession(ledger: Ledger, fact: Fact, said: SessionSays): Ledger {
   }
   if (said.kind === 'zone-set') {
     const athlete = ledger.athletes[session.athlete.id]!;
-    return { ...changed, athletes: { ...ledger.athletes, [session.athlete.id]: { ...athlete, targets: withTarget(athlete.targets, session.stage, said) } } };
+    return { ...changed, athletes: { ...ledger.athletes, [session.athlete.id]: { ...athlete, targets: withTarget(athlete.targets, session.stage, said, fact.atMs) } } };
   }
   return changed;
 }
 
 /** A target holds for the stage in which it was said, here and in the athlete's next sessions. */
-function withTarget(targets: TargetsByStage, stage: Stage, { zone, speedBand }: StageTarget): TargetsByStage {
-  return { ...targets, [stage]: { zone, speedBand } };
+function withTarget(targets: TargetsByStage, stage: Stage, { zone, speedBand }: Pick<StageTarget, 'zone' | 'speedBand'>, saidAtMs: number): TargetsByStage {
+  return { ...targets, [stage]: { zone, speedBand, saidAtMs } };
 }
 
 function sessionAfter(session: SessionEntry, fact: Fact, said: SessionSays): SessionEntry {
@@ -233,7 +239,7 @@ function sessionAfter(session: SessionEntry, fact: Fact, said: SessionSays): Ses
       const trial = session.trials.find(({ letter }) => letter === said.trial);
       return trial === undefined ? session : { ...session, intent: trial.intent, trial: trial.letter };
     }
-    case 'zone-set': return { ...session, targets: withTarget(session.targets, session.stage, said) };
+    case 'zone-set': return { ...session, targets: withTarget(session.targets, session.stage, said, fact.atMs) };
     case 'baseline-renewed': return { ...session, renewals: [...session.renewals, { stage: said.stage, place: fact.place }] };
     case 'note-written': return { ...session, notes: [...session.notes, { atMs: fact.atMs, text: said.text, place: said.place }] };
   }

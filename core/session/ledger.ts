@@ -4,7 +4,7 @@ import type { Source } from '../facts/fact.ts';
 import type { ThrowBody } from '../facts/frames.ts';
 import type { IsoDay } from '../facts/care-view.ts';
 import type { Effort, Intent, Stage } from '../facts/vocabulary.ts';
-import type { FastballBaseline } from '../coaching/baseline.ts';
+import type { AthleteBrought, BaselinesByStage, NumbersByStage } from './brought.ts';
 import type { Planned, PlansBrought } from './planned.ts';
 import type { TargetsByStage } from './targets.ts';
 import type { ArmBrought, Told } from './told.ts';
@@ -35,8 +35,6 @@ export interface ThrowEntry {
   readonly tags: Readonly<Record<string, Tags>>;
 }
 
-export type BaselinesByStage = Readonly<Partial<Record<Stage, FastballBaseline>>>;
-
 export interface SessionEntry {
   readonly id: string;
   readonly athlete: Athlete;
@@ -55,6 +53,8 @@ export interface SessionEntry {
   readonly notes: readonly { readonly atMs: number; readonly text: string; readonly place: number | null }[];
   /** Newest baseline of each stage from the athlete's sessions before this one, as it was known at opening. */
   readonly earlier: BaselinesByStage;
+  /** Highest number that a baseline of each stage had before this session; one of another mound can be newer and have a lower one. */
+  readonly baselinesGiven: NumbersByStage;
   /** Where a new baseline was asked for, oldest first. */
   readonly renewals: readonly { readonly stage: Stage; readonly place: number }[];
   readonly told: Told;
@@ -90,10 +90,12 @@ export interface Ledger {
   readonly air: { readonly atMs: number; readonly air: MoundAir } | null;
   /** What other mounds know of an athlete's arm, by athlete. */
   readonly elsewhere: Readonly<Record<string, ArmBrought>>;
+  /** What else other mounds know of an athlete, by athlete. */
+  readonly otherMounds: Readonly<Record<string, AthleteBrought>>;
 }
 
 export function emptyLedger(mound: string): Ledger {
-  return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], sessions: {}, throws: {}, athletes: {}, source: null, air: null, elsewhere: {} };
+  return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], sessions: {}, throws: {}, athletes: {}, source: null, air: null, elsewhere: {}, otherMounds: {} };
 }
 
 /** Throws of a session in the order of the log. */

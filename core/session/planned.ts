@@ -1,10 +1,11 @@
 import type { WorkedDay } from '../coaching/next-day-set.ts';
-import type { ComparisonEntry, ObservationView, PassedGate, TriedFamily } from '../facts/advice-view.ts';
+import type { ComparisonEntry, ObservationView, PassedGate } from '../facts/advice-view.ts';
 import type { IsoDay } from '../facts/care-view.ts';
 import type { CoachSays } from '../facts/coach.ts';
 import type { Fact } from '../facts/fact.ts';
 import type { Gate } from '../facts/plan-says.ts';
 import type { Stage } from '../facts/vocabulary.ts';
+import type { AthleteBrought, StageTried } from './brought.ts';
 import type { TrialEntry } from './trial-entry.ts';
 import { workOf } from './work.ts';
 
@@ -31,12 +32,6 @@ export interface PassedWork extends PassedGate {
   readonly work: string;
 }
 
-/** What one day has shown of one family in one stage. */
-export interface StageTried {
-  readonly stage: Stage;
-  readonly tried: TriedFamily;
-}
-
 /** What an athlete brings along of plans and comparisons, and how earlier trials did. */
 export interface PlansBrought {
   readonly gates: Readonly<Partial<Record<Stage, Gate>>>;
@@ -59,12 +54,18 @@ export interface Planned extends Omit<PlansBrought, 'comparisons'> {
   /** Opened or continued here. */
   readonly comparisons: readonly ComparisonEntry[];
   readonly comparisonsBefore: readonly ComparisonEntry[];
+  /** The highest number of a comparison on another mound, as far as this session was told; 0 without one. */
+  readonly comparisonsElsewhere: number;
 }
 
 export type PlanSays = Extract<CoachSays, { kind: 'gate-set' | 'gate-passed' | 'count-planned' | 'observation-ticked' | 'comparison-opened' | 'comparison-continued' }>;
 
-export function plannedAtOpening({ comparisons, passed, ...brought }: PlansBrought): Planned {
-  return { ...brought, throws: null, passed: [], passedBefore: passed, observations: [], comparisons: [], comparisonsBefore: comparisons };
+export function plannedAtOpening({ comparisons, passed, tried, ...brought }: PlansBrought, elsewhere: Pick<AthleteBrought, 'tried' | 'comparisons'>): Planned {
+  return {
+    ...brought, throws: null, passed: [], passedBefore: passed, observations: [], comparisons: [], comparisonsBefore: comparisons,
+    tried: [...elsewhere.tried, ...tried],
+    comparisonsElsewhere: elsewhere.comparisons,
+  };
 }
 
 export function plannedAfter(planned: Planned, { trial, trials }: { readonly trial: string | null; readonly trials: readonly TrialEntry[] }, { atMs }: Fact, said: PlanSays): Planned {
@@ -95,9 +96,9 @@ export function comparisonOf({ comparisons, comparisonsBefore }: Planned, k: num
   return [...comparisons, ...comparisonsBefore].find((one) => one.k === k);
 }
 
-/** The number of the athlete's next comparison. */
-export function nextComparison({ comparisons, comparisonsBefore }: Planned): number {
-  return Math.max(0, ...[...comparisons, ...comparisonsBefore].map(({ k }) => k)) + 1;
+/** The number of the athlete's next comparison, counted over all mounds. */
+export function nextComparison({ comparisons, comparisonsBefore, comparisonsElsewhere }: Planned): number {
+  return Math.max(comparisonsElsewhere, ...[...comparisons, ...comparisonsBefore].map(({ k }) => k)) + 1;
 }
 
 /** What the athlete brings to the next session after this statement. */

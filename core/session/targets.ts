@@ -5,6 +5,8 @@ import type { Stage } from '../facts/vocabulary.ts';
 export interface StageTarget {
   readonly zone: TargetZone;
   readonly speedBand: SpeedBand | null;
+  /** When it was said: of two mounds the later one holds. */
+  readonly saidAtMs: number;
 }
 
 /** A stage has a target of its own or none: what is worked towards from the mound says nothing about catch play. */

@@ -7,7 +7,7 @@ import { STAGES, type Stage } from '../facts/vocabulary.ts';
 import { isFastball, sessionBaselines } from './fastballs.ts';
 import type { SessionEntry, ThrowEntry } from './ledger.ts';
 import { analysisOf } from './memory.ts';
-import type { StageTried } from './planned.ts';
+import type { StageTried } from './brought.ts';
 import { zoneIn } from './targets.ts';
 
 /** What a session has shown of each family that it tried, stage by stage. */

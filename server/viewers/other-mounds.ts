@@ -1,30 +1,64 @@
 import type { ArmElsewhere } from '../../core/facts/arm-says.ts';
 import type { CoachSays } from '../../core/facts/coach.ts';
+import type { AthleteElsewhere } from '../../core/facts/elsewhere-says.ts';
+import { NOTHING_ELSEWHERE } from '../../core/session/brought.ts';
 import type { Ledger } from '../../core/session/ledger.ts';
 import { daysHere, lastDays } from '../../core/session/throwing-days.ts';
+import { athleteElsewhere, highestNumber } from './athlete-elsewhere.ts';
 
 interface Telling {
   readonly mound: string;
-  readonly said: ArmElsewhere;
+  readonly said: ArmElsewhere | AthleteElsewhere;
 }
 
-/** What a mound must be told of an athlete's arm before this statement is stored there; null where nobody else knows anything. */
-export function toldBefore(ledgers: readonly Ledger[], mound: string, says: CoachSays): Telling | null {
-  return says.kind === 'session-opened' ? tellingTo(mound, null, says.athlete.id, ledgers) : null;
+/**
+ * What a mound must be told of an athlete before this statement is judged and stored there: before a session opens all that
+ * other mounds know, before a comparison opens the numbers given there, so that no number is given twice.
+ */
+export function toldBefore(ledgers: readonly Ledger[], mound: string, says: CoachSays): Telling[] {
+  if (says.kind === 'session-opened') {
+    const athlete = says.athlete.id;
+    return [...armTelling(mound, null, athlete, ledgers), ...athleteTelling(mound, null, athlete, ledgers)];
+  }
+  if (says.kind !== 'comparison-opened') return [];
+  const here = ledgers.find((ledger) => ledger.mound === mound);
+  const athlete = here?.sessions[says.session]?.athlete.id;
+  if (here === undefined || athlete === undefined) return [];
+  const given = highestNumber(ledgers.filter((ledger) => ledger !== here), athlete);
+  const known = (here.otherMounds[athlete] ?? NOTHING_ELSEWHERE).comparisons;
+  return given > known ? athleteTelling(mound, says.session, athlete, ledgers) : [];
 }
 
-/** What open sessions of the same athlete on other mounds must be told once this statement is stored: an arm has no mound. */
+/** What open sessions of the same athlete on other mounds must be told once this statement is stored: an arm has no mound, nor has a number. */
 export function toldAfter(ledgers: readonly Ledger[], mound: string, says: CoachSays): Telling[] {
-  if (says.kind !== 'arm-reported' && says.kind !== 'pain-answered') return [];
-  const athlete = ledgers.find((ledger) => ledger.mound === mound)?.sessions[says.session]?.athlete.id;
+  const tellingTo = tellerOf(says);
+  if (tellingTo === null || !('session' in says) || says.session === null) return [];
+  const { session } = says;
+  const athlete = ledgers.find((ledger) => ledger.mound === mound)?.sessions[session]?.athlete.id;
   if (athlete === undefined) return [];
   return ledgers.filter((ledger) => ledger.mound !== mound).flatMap((ledger) =>
     ledger.order
       .filter((id) => ledger.sessions[id]?.athlete.id === athlete && ledger.sessions[id].closedAtMs === null)
-      .flatMap((id) => tellingTo(ledger.mound, id, athlete, ledgers) ?? []));
+      .flatMap((id) => tellingTo(ledger.mound, id, athlete, ledgers)));
 }
 
-function tellingTo(mound: string, session: string | null, athlete: string, ledgers: readonly Ledger[]): Telling | null {
+type Teller = (mound: string, session: string | null, athlete: string, ledgers: readonly Ledger[]) => Telling[];
+
+function tellerOf({ kind }: CoachSays): Teller | null {
+  switch (kind) {
+    case 'arm-reported':
+    case 'pain-answered': return armTelling;
+    case 'comparison-opened': return athleteTelling;
+    default: return null;
+  }
+}
+
+function athleteTelling(...[mound, session, athlete, ledgers]: Parameters<Teller>): Telling[] {
+  const said = athleteElsewhere(ledgers, mound, session, athlete);
+  return said === null ? [] : [{ mound, said }];
+}
+
+function armTelling(...[mound, session, athlete, ledgers]: Parameters<Teller>): Telling[] {
   const others = ledgers.filter((ledger) => ledger.mound !== mound && ledger.athletes[athlete] !== undefined);
   const arms = others.map((ledger) => ledger.athletes[athlete]!.arm);
   const days = others.flatMap((ledger) => lastDays(daysHere(ledger, athlete)));
@@ -33,7 +67,7 @@ function tellingTo(mound: string, session: string | null, athlete: string, ledge
   const pain = newest(arms.map((arm) => arm.pain));
   const soreness = newest(arms.map((arm) => arm.soreness));
   const answered = arms.flatMap(({ answeredAtMs }) => (answeredAtMs === null ? [] : [answeredAtMs]));
-  if (days.length === 0 && pain === null && soreness === null && answered.length === 0) return null;
+  if (days.length === 0 && pain === null && soreness === null && answered.length === 0) return [];
   const said = { kind: 'arm-elsewhere', athlete, session, days, pain, soreness, answeredAtMs: answered.length === 0 ? null : Math.max(...answered) };
-  return { mound, said: structuredClone(said) as ArmElsewhere };
+  return [{ mound, said: structuredClone(said) as ArmElsewhere }];
 }

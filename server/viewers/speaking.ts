@@ -1,6 +1,9 @@
 import type { CoachSays } from '../../core/facts/coach.ts';
+import { FACT_VERSION } from '../../core/facts/fact.ts';
 import { saySchema, type Refusal, type SayReply, type Speaker } from '../../core/facts/wire.ts';
 import { objection } from '../../core/session/admit.ts';
+import { foldFact } from '../../core/session/fold.ts';
+import type { Ledger } from '../../core/session/ledger.ts';
 import { notTheirs } from '../access/may-say.ts';
 import { complaint } from '../complaint.ts';
 import type { Ledgers } from '../ledgers.ts';
@@ -19,14 +22,14 @@ export function takeStatements(log: FactLog, ledgers: Ledgers): (speaker: Speake
     if (!said.success) return refused({ code: 'malformed', ...complaint(said.error) });
     const { request, mound, says } = said.data;
     const again = log.knowsRequest(request);
+    const tellings = again ? [] : toldBefore(ledgers.all(), mound, says);
     if (!again) {
-      const objected = notTheirs(speaker, says) ?? elsewhere(mound, says) ?? objection(ledgers.of(mound), says);
+      const objected = notTheirs(speaker, says) ?? elsewhere(mound, says) ?? objection(havingHeard(ledgers.of(mound), tellings), says);
       if (objected !== null) return refused({ ...objected, path: `says.${objected.path}` });
     }
-    const before = again ? null : toldBefore(ledgers.all(), mound, says);
-    if (before !== null) {
+    for (const telling of tellings) {
       // A session that opens without knowing of pain elsewhere would advise throws: rather no session.
-      const told = await log.append({ ...before, by: 'server' });
+      const told = await log.append({ ...telling, by: 'server' });
       if (told.kind === 'failed') return refused({ code: 'storage-failed', path: '', sentence: told.sentence });
     }
     const reply = await log.append({ mound, by: speaker, said: says, request });
@@ -52,6 +55,11 @@ export function takeStatements(log: FactLog, ledgers: Ledgers): (speaker: Speake
     turn = answered.catch(() => {});
     return answered;
   };
+}
+
+/** The state of a mound as it will be once it was told; what is refused then is never told. */
+function havingHeard(ledger: Ledger, tellings: ReturnType<typeof toldBefore>): Ledger {
+  return tellings.reduce((before, { mound, said }) => foldFact(before, { place: before.place + 1, mound, atMs: before.atMs, by: 'server', version: FACT_VERSION, said }), ledger);
 }
 
 function refused({ code, path, sentence }: { readonly code: string; readonly path: string; readonly sentence: string }): Refusal {

@@ -14,9 +14,9 @@ export interface Statement {
 /** Why two trials cannot be compared. */
 export type Obstacle = 'no-day' | 'same-work' | 'no-zone' | 'no-baseline';
 
-/** The number that the next comparison gets: counted on its mound, whose log gives it. */
-export function nextNumber(opened: readonly OpenedComparison[], mound: string): number {
-  return Math.max(0, ...opened.filter((one) => one.mound === mound).map(({ entry }) => entry.k)) + 1;
+/** The number that the next comparison gets: counted over all mounds of the athlete. */
+export function nextNumber(opened: readonly OpenedComparison[]): number {
+  return Math.max(0, ...opened.map(({ entry }) => entry.k)) + 1;
 }
 
 /**

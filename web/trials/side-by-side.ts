@@ -32,7 +32,7 @@ export function sideBySide(record: AthleteRecord, a: TrialRow, b: TrialRow, open
   const [first, second] = comparison !== null && isTurned(comparison, shared) ? [b, a] : [a, b];
   const names = comparison === null ? rowNames(a, b, speech) : entryNames(comparison.entry);
   const newer = record.sessions.find(({ entry }) => entry.id === b.session)!;
-  const nextK = nextNumber(opened, (shared[0]?.session ?? newer).recorded.mound);
+  const nextK = nextNumber(opened);
   const thrown = comparison === null ? cloudOfRows(a, b) : cloudOfTaken(comparison.taken);
   const letters = comparison === null ? { a: a.letter, b: b.letter } : names;
   return {

@@ -1,5 +1,6 @@
 import type { ArmElsewhere } from '../../../core/facts/arm-says.ts';
 import type { CoachSays } from '../../../core/facts/coach.ts';
+import type { AthleteElsewhere } from '../../../core/facts/elsewhere-says.ts';
 import type { Fact, Said, Source } from '../../../core/facts/fact.ts';
 import type { ThrowBody } from '../../../core/facts/frames.ts';
 import { foldFact } from '../../../core/session/fold.ts';
@@ -24,7 +25,7 @@ export class Story {
   }
 
   /** What the server tells this mound of others. */
-  hear(said: ArmElsewhere): this {
+  hear(said: ArmElsewhere | AthleteElsewhere): this {
     return this.add(said, 'server');
   }
 

@@ -59,3 +59,60 @@ test('an opening that is said again tells nothing twice', async () => {
   await south.until(() => south.view?.session?.notes.length === 1);
   expect(south.view?.place).toBe(3);
 });
+
+const FASTBALLS = [[90, 16], [90.5, 16.5], [89.5, 15.5], [90.2, 16.2], [89.8, 15.8]] as const;
+const ZONE = { kind: 'ellipse', verticalM: -0.2, armSideM: 0.1, verticalRadiusM: 0.08, armSideRadiusM: 0.08 } as const;
+const compared = (session: string, k: number, baseline: number) => ({ kind: 'comparison-opened', session, k, stage: 'mound', zone: ZONE, a: 'A', b: 'B', baseline });
+const trialSaid = (session: string, words: string) => ({ kind: 'trial-begun', session, intent: 'changeup', grip: null, cue: { words, focus: null } });
+
+/** On north a session with a baseline, a target and two trials; then one on south that begins with them, and has two trials too. */
+async function oneAthleteOnTwoMounds() {
+  const both = await twoMounds();
+  const { server, north, sayOnSouth } = both;
+  await north.say(opened('s-1'));
+  await north.say({ kind: 'intent-set', session: 's-1', intent: 'four-seam' });
+  const { client } = await DeviceClient.greet(server.address, server.token);
+  for (const [index, [speed, verticalBreak]] of FASTBALLS.entries()) await client.ask({ kind: 'throw', sequence: index + 1, time: index, body: summary(speed, { verticalBreak }) });
+  await north.say({ kind: 'zone-set', session: 's-1', zone: ZONE, speedBand: { lowMps: -5, highMps: -3 }, reason: null });
+  await sayOnSouth(opened('s-2'));
+  for (const words of ['through', 'over']) {
+    await north.say(trialSaid('s-1', words));
+    await sayOnSouth(trialSaid('s-2', words));
+  }
+  return both;
+}
+
+test('a session on a second mound begins with the baseline and the target of the first, with their date', async () => {
+  const { north, south } = await oneAthleteOnTwoMounds();
+  await north.until(() => north.view?.session?.trials.length === 2);
+  await south.until(() => south.view?.session?.trials.length === 2);
+  const { baseline, zone, speedBand } = south.view!.session!;
+  expect(baseline).toEqual({ ...north.view!.session!.baseline, origin: 'earlier' });
+  expect(baseline).toMatchObject({ kind: 'baseline', number: 1, atMs: north.view!.throws.at(-1)!.atMs });
+  expect({ zone, speedBand }).toEqual({ zone: ZONE, speedBand: { lowMps: -5, highMps: -3 } });
+});
+
+test('comparisons of one athlete are numbered over the mounds: one opened on the first is 1, the next on the second is 2', async () => {
+  const { north, south, sayOnSouth } = await oneAthleteOnTwoMounds();
+  expect(await north.say(compared('s-1', 1, 1))).toMatchObject({ kind: 'stored' });
+  await south.until(() => south.view?.session?.comparisons.nextK === 2);
+  expect(await sayOnSouth(compared('s-2', 1, 1))).toMatchObject({ kind: 'refused', code: 'not-the-next-number', path: 'says.k' });
+  expect(await sayOnSouth(compared('s-2', 2, 1))).toMatchObject({ kind: 'stored' });
+  await north.until(() => north.view?.session?.comparisons.nextK === 3);
+  expect(await north.say(compared('s-1', 3, 1))).toMatchObject({ kind: 'stored' });
+});
+
+test('of two comparisons that are opened at once on two mounds only one gets the number', async () => {
+  const { north, sayOnSouth } = await oneAthleteOnTwoMounds();
+  const answers = await Promise.all([north.say(compared('s-1', 1, 1)), sayOnSouth(compared('s-2', 1, 1))]);
+  expect(answers.map(({ kind }) => kind).sort()).toEqual(['refused', 'stored']);
+  expect(answers.find(({ kind }) => kind === 'refused')).toMatchObject({ sentence: expect.stringContaining('number 2, not 1') });
+});
+
+test('a comparison opened in a closed session counts those of the other mounds too', async () => {
+  const { north, sayOnSouth } = await oneAthleteOnTwoMounds();
+  await sayOnSouth({ kind: 'session-closed', session: 's-2' });
+  expect(await north.say(compared('s-1', 1, 1))).toMatchObject({ kind: 'stored' });
+  expect(await sayOnSouth(compared('s-2', 1, 1))).toMatchObject({ code: 'not-the-next-number' });
+  expect(await sayOnSouth(compared('s-2', 2, 1))).toMatchObject({ kind: 'stored' });
+});
