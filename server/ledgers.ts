@@ -9,6 +9,8 @@ export interface Ledgers {
   /** Of a mound without facts: an empty one. */
   of(mound: string): Ledger;
   all(): Ledger[];
+  /** The facts of a mound so far, the very ones that its ledger was folded from: what is remembered of their throws holds. */
+  history(mound: string): readonly Fact[];
   /** The facts of a mound from now on, each once its ledger holds it. */
   facts(mound: string): Observable<Fact>;
   close(): void;
@@ -17,12 +19,20 @@ export interface Ledgers {
 /** Folds the whole log, then follows it. A fact that cannot be folded is reported and passed over: the log still has it. */
 export function followLedgers(log: FactLog, onTrouble: (error: unknown) => void): Ledgers {
   const ledgers = new Map<string, Ledger>();
+  const histories = new Map<string, Fact[]>();
   const streams = new Map<string, Subject<Fact>>();
 
   const of = (mound: string): Ledger => ledgers.get(mound) ?? emptyLedger(mound);
 
-  function take(fact: Fact): void {
+  function fold(fact: Fact): void {
     ledgers.set(fact.mound, folded(of(fact.mound), fact));
+    const history = histories.get(fact.mound) ?? [];
+    histories.set(fact.mound, history);
+    history.push(fact);
+  }
+
+  function take(fact: Fact): void {
+    fold(fact);
     streams.get(fact.mound)?.next(fact);
   }
 
@@ -43,12 +53,13 @@ export function followLedgers(log: FactLog, onTrouble: (error: unknown) => void)
     for (const missed of [...log.read(fact.mound, place)]) if (missed.place <= fact.place) take(missed);
   }
 
-  for (const mound of log.mounds()) for (const fact of log.read(mound, 0)) ledgers.set(mound, folded(of(mound), fact));
+  for (const mound of log.mounds()) for (const fact of log.read(mound, 0)) fold(fact);
   const stop = log.onAppended(follow);
 
   return {
     of,
     all: () => [...ledgers.values()],
+    history: (mound) => histories.get(mound) ?? [],
     facts(mound) {
       const stream = streams.get(mound) ?? new Subject<Fact>();
       streams.set(mound, stream);

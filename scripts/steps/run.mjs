@@ -40,7 +40,7 @@ const PLANS = {
   lint: [install, ...lint],
   build: [install, build],
   prove: [install, programStep('long checks', VITEST, ['run', '--config', 'vitest.prove.config.ts'])],
-  bench: [install, programStep('measurements', VITEST, ['run', '--config', 'vitest.bench.config.ts'])],
+  bench: [install, find, build, programStep('measurements', VITEST, ['run', '--config', 'vitest.bench.config.ts'], withBrowser)],
   study: [install, build, programStep('study', ['dist', 'node', 'studies', 'main.js'])],
   screens: [install, find, build, programStep('pictures of the screens', PLAYWRIGHT, ['test', '--config', 'playwright.screens.config.ts'], withBrowser)],
   schemas: [install, build, programStep('schemas of the device protocol', ['scripts', 'schemas.mjs'])],

@@ -1,9 +1,12 @@
 import { Router, type Response } from 'express';
+import type { Ledger } from '../../core/session/ledger.ts';
 import { sliceOf } from '../../core/session/recorded.ts';
+import { sessionRecord } from '../../core/session/session-record.ts';
 import type { Presence } from '../devices/presence.ts';
 import type { Ledgers } from '../ledgers.ts';
 import type { FactLog } from '../log/fact-log.ts';
 import { athleteDays } from './athlete-days.ts';
+import { athleteRecords } from './athlete-records.ts';
 import { listAllSessions, listAthletes, listAthleteSessions, listMounds } from './mounds.ts';
 import { refuse } from './refuse.ts';
 
@@ -26,17 +29,36 @@ export function apiRoutes({ log, ledgers, presence, build }: { log: FactLog; led
     if (sessions === null) return unknownAthlete(response);
     response.json(sessions);
   });
+  routes.get('/athletes/:id/records', (request, response) => {
+    const records = athleteRecords(ledgers.all(), request.params.id);
+    if (records === null) return unknownAthlete(response);
+    response.json(records);
+  });
   routes.get('/mounds', (_, response) => void response.json(listMounds(ledgers.all(), presence.mounds(), presence.stateOf)));
   routes.get('/sessions', (_, response) => void response.json(listAllSessions(ledgers.all())));
   routes.get('/sessions/:id', (request, response) => {
     const { id } = request.params;
-    const mound = ledgers.all().find((ledger) => ledger.sessions[id] !== undefined)?.mound;
-    const slice = mound === undefined ? null : sliceOf([...log.read(mound, 0)], id);
-    if (mound === undefined || slice === null) return refuse(response, 404, 'unknown-session', 'id', 'There is no session with this id; the list of sessions has those there are.');
+    const mound = moundOf(ledgers, id)?.mound;
+    const slice = mound === undefined ? null : sliceOf(ledgers.history(mound), id);
+    if (mound === undefined || slice === null) return unknownSession(response);
     response.json({ session: id, mound, log: log.id, ...slice });
+  });
+  routes.get('/sessions/:id/record', (request, response) => {
+    const { id } = request.params;
+    const ledger = moundOf(ledgers, id);
+    if (ledger === undefined) return unknownSession(response);
+    response.json(sessionRecord(ledger, id));
   });
   routes.use((request, response) => refuse(response, 404, 'unknown-address', '', `There is no ${request.method} ${request.baseUrl}${request.path}.`));
   return routes;
+}
+
+function moundOf(ledgers: Ledgers, session: string): Ledger | undefined {
+  return ledgers.all().find((ledger) => ledger.sessions[session] !== undefined);
+}
+
+function unknownSession(response: Response): void {
+  refuse(response, 404, 'unknown-session', 'id', 'There is no session with this id; the list of sessions has those there are.');
 }
 
 function unknownAthlete(response: Response): void {

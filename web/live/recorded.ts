@@ -1,6 +1,7 @@
 import type { Athlete } from '../../core/facts/coach.ts';
 import type { AthleteDays, Refusal, SessionListing } from '../../core/facts/wire.ts';
 import type { SessionSlice } from '../../core/session/recorded.ts';
+import type { SessionRecord } from '../../core/session/session-record.ts';
 
 /** What the server holds of one recorded session. */
 export interface RecordedSession extends SessionSlice {
@@ -27,9 +28,14 @@ export function askForAthletes(): Promise<Answer<readonly Athlete[]>> {
   return ask('/api/athletes');
 }
 
-/** The recorded sessions of one athlete over all mounds, newest first. */
-export function askForAthleteSessions(athlete: string): Promise<Answer<readonly SessionListing[]>> {
-  return ask(`/api/athletes/${encodeURIComponent(athlete)}/sessions`);
+/** All sessions of one athlete as they stand, over all mounds, newest first. */
+export function askForAthleteRecords(athlete: string): Promise<Answer<readonly SessionRecord[]>> {
+  return ask(`/api/athletes/${encodeURIComponent(athlete)}/records`);
+}
+
+/** One session as it stands. */
+export function askForSessionRecord(session: string): Promise<Answer<SessionRecord>> {
+  return ask(`/api/sessions/${encodeURIComponent(session)}/record`);
 }
 
 /** Every tracked throw of one athlete by day, over all mounds, and what stands unanswered about the arm. */

@@ -1,6 +1,6 @@
 import { createEffect, createResource, Match, Show, Switch } from 'solid-js';
 import type { Answer } from '../live/recorded.ts';
-import { askForSession } from '../live/recorded.ts';
+import { askForSessionRecord } from '../live/recorded.ts';
 import { Unanswered } from '../playback/unanswered.tsx';
 import { askForRecord, foldedSession, type AthleteRecord } from '../trials/record.ts';
 import { Speaking, useWords } from '../words/use-words.tsx';
@@ -36,7 +36,7 @@ export default function Report(props: { readonly session: string }) {
 
 /** The session says whose it is; its verdicts may rest on the athlete's other days. */
 async function askForReport(session: string): Promise<Answer<Reported>> {
-  const answer = await askForSession(session);
+  const answer = await askForSessionRecord(session);
   if (answer.kind !== 'answer') return answer;
   const athlete = foldedSession(answer.value)?.entry.athlete.id;
   const record = await askForRecord(athlete ?? '');

@@ -8,7 +8,7 @@ import type { FoldedSession } from './record.ts';
 export function Follow(props: { readonly session: FoldedSession; readonly refresh: (session: string) => Promise<void>; readonly tell: (standing: Standing) => void }) {
   const { recorded, entry } = props.session;
   const live = useMound(recorded.mound, recorded.session);
-  let known = recorded.facts.at(-1)?.place ?? 0;
+  let known = recorded.place;
   let wanted = known;
   let asking = false;
   const askAgain = async (): Promise<void> => {

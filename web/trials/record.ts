@@ -1,14 +1,14 @@
 import type { Athlete } from '../../core/facts/coach.ts';
 import type { MoundView, SessionView } from '../../core/facts/views.ts';
 import type { AthleteDays } from '../../core/facts/wire.ts';
-import { foldFact } from '../../core/session/fold.ts';
 import type { Ledger, SessionEntry } from '../../core/session/ledger.ts';
-import { moundView } from '../../core/session/view.ts';
-import { askForAthleteDays, askForAthleteSessions, askForSession, type Answer, type RecordedSession } from '../live/recorded.ts';
+import type { SessionRecord } from '../../core/session/session-record.ts';
+import { askForAthleteDays, askForAthleteRecords, type Answer } from '../live/recorded.ts';
 
-/** One recorded session, folded as far as it goes. */
+/** One session as it stands, its state and its view side by side. */
 export interface FoldedSession {
-  readonly recorded: RecordedSession;
+  readonly recorded: Pick<SessionRecord, 'session' | 'mound' | 'place'>;
+  /** Of this session alone. */
   readonly ledger: Ledger;
   readonly entry: SessionEntry;
   readonly view: MoundView;
@@ -23,29 +23,24 @@ export interface AthleteRecord {
   readonly days: AthleteDays;
 }
 
-/** Folds a recorded session with the folds that made it live; null where its facts do not open it. */
-export function foldedSession(recorded: RecordedSession): FoldedSession | null {
-  const ledger = recorded.facts.reduce(foldFact, recorded.carry);
-  const view = moundView(ledger, recorded.session);
-  const entry = ledger.sessions[recorded.session];
-  return entry === undefined || view.session === null ? null : { recorded, ledger, entry, view, shown: view.session };
+/** A session of a record; null where the record does not hold what it names. */
+export function foldedSession({ session, mound, place, ledger, view }: SessionRecord): FoldedSession | null {
+  const entry = ledger.sessions[session];
+  return entry === undefined || view.session === null ? null : { recorded: { session, mound, place }, ledger, entry, view, shown: view.session };
 }
 
 /** Asks for all sessions of an athlete; the first answer that is none is the answer. */
 export async function askForRecord(athlete: string): Promise<Answer<AthleteRecord>> {
-  const [listed, days] = await Promise.all([askForAthleteSessions(athlete), askForAthleteDays(athlete)]);
-  if (listed.kind !== 'answer') return listed;
+  const [records, days] = await Promise.all([askForAthleteRecords(athlete), askForAthleteDays(athlete)]);
+  if (records.kind !== 'answer') return records;
   if (days.kind !== 'answer') return days;
-  const answers = await Promise.all(listed.value.map(({ id }) => askForSession(id)));
-  const none = answers.find((answer) => answer.kind !== 'answer');
-  if (none !== undefined) return none;
-  const sessions = answers.flatMap((answer) => (answer.kind === 'answer' ? (foldedSession(answer.value) ?? []) : []));
+  const sessions = records.value.flatMap((record) => foldedSession(record) ?? []);
   const newest = sessions[0];
   return newest === undefined ? { kind: 'silent' } : { kind: 'answer', value: { athlete: newest.entry.athlete, sessions, days: days.value } };
 }
 
 /** The record after one of its sessions has grown. */
-export function withSession(record: AthleteRecord, grown: RecordedSession, days: AthleteDays): AthleteRecord {
+export function withSession(record: AthleteRecord, grown: SessionRecord, days: AthleteDays): AthleteRecord {
   const folded = foldedSession(grown);
   return { ...record, days, sessions: record.sessions.map((one) => (one.recorded.session === grown.session ? (folded ?? one) : one)) };
 }

@@ -1,5 +1,5 @@
 import { createSignal, onCleanup, type Accessor } from 'solid-js';
-import { askForAthleteDays, askForSession, type Answer } from '../live/recorded.ts';
+import { askForAthleteDays, askForSessionRecord, type Answer } from '../live/recorded.ts';
 import { askForRecord, withSession, type AthleteRecord } from './record.ts';
 
 /** An athlete's record as a screen holds it. */
@@ -23,7 +23,7 @@ export function holdRecord(athlete: string): HeldRecord {
     void askForRecord(athlete).then((said) => over || setAnswer(said));
   };
   const refresh = async (session: string): Promise<void> => {
-    const [grown, days] = await Promise.all([askForSession(session), askForAthleteDays(athlete)]);
+    const [grown, days] = await Promise.all([askForSessionRecord(session), askForAthleteDays(athlete)]);
     const known = answer();
     if (over || known?.kind !== 'answer' || grown.kind !== 'answer' || days.kind !== 'answer') return;
     setAnswer({ kind: 'answer', value: withSession(known.value, grown.value, days.value) });

@@ -1,7 +1,9 @@
 import type { CoachSays } from '../../../core/facts/coach.ts';
 import type { Fact } from '../../../core/facts/fact.ts';
 import type { AthleteDays } from '../../../core/facts/wire.ts';
-import { sliceOf } from '../../../core/session/recorded.ts';
+import { foldFact } from '../../../core/session/fold.ts';
+import { emptyLedger } from '../../../core/session/ledger.ts';
+import { sessionRecord } from '../../../core/session/session-record.ts';
 import { foldedSession, type AthleteRecord } from '../../../web/trials/record.ts';
 import { fiveFastballs, Story, ZONE } from '../../core/session/story.ts';
 
@@ -39,6 +41,7 @@ export function daysLater(facts: readonly Fact[], from: number, days: number): F
 /** What a screen holds of the athlete of these facts, its sessions newest first. */
 export function recordOf(facts: readonly Fact[], days: Partial<AthleteDays> = {}): AthleteRecord {
   const ids = facts.flatMap(({ said }) => (said.kind === 'session-opened' ? [said.session] : []));
-  const sessions = ids.toReversed().map((session) => foldedSession({ session, mound: 'north-1', log: 'invented', ...sliceOf(facts, session)! })!);
+  const ledger = facts.reduce(foldFact, emptyLedger('north-1'));
+  const sessions = ids.toReversed().map((session) => foldedSession(sessionRecord(ledger, session)!)!);
   return { athlete: sessions[0]!.entry.athlete, sessions, days: { athlete: 'ada', days: [], pain: null, soreness: null, ...days } };
 }

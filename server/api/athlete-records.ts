@@ -1,0 +1,13 @@
+import type { Ledger } from '../../core/session/ledger.ts';
+import { sessionRecord, type SessionRecord } from '../../core/session/session-record.ts';
+
+/** All sessions of one athlete as they stand, over all mounds, newest first; null for somebody nobody has heard of. */
+export function athleteRecords(ledgers: readonly Ledger[], athlete: string): SessionRecord[] | null {
+  const visited = ledgers.filter((ledger) => ledger.athletes[athlete] !== undefined);
+  if (visited.length === 0) return null;
+  const own = visited.flatMap((ledger) => ledger.order.flatMap((id) => {
+    const session = ledger.sessions[id];
+    return session?.athlete.id === athlete ? [{ ledger, id, openedAtMs: session.openedAtMs }] : [];
+  }));
+  return own.sort((a, b) => b.openedAtMs - a.openedAtMs).flatMap(({ ledger, id }) => sessionRecord(ledger, id) ?? []);
+}
