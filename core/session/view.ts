@@ -22,7 +22,7 @@ import { windowsOver } from './windows.ts';
  * Every number is rounded to its quantum. A session unknown to the ledger gives a view without a session.
  */
 export function moundView(ledger: Ledger, session: string | null): MoundView {
-  const entry = ledger.sessions[session ?? ledger.active ?? ledger.order.at(-1) ?? ''];
+  const entry = ledger.sessions[session ?? ledger.active ?? lastClosed(ledger) ?? ''];
   const shown = entry === undefined ? null : sessionView(ledger, entry);
   return rounded<MoundView>({
     mound: ledger.mound,
@@ -37,6 +37,15 @@ export function moundView(ledger: Ledger, session: string | null): MoundView {
     throws: shown?.throws ?? [],
     unclaimed: throwsOf(ledger, null).map((thrown, index) => unclaimedView(thrown, index + 1)),
   });
+}
+
+/** Nobody has the mound once the session that had it is closed. Another that is open waits to be passed to: it must not look as if it were thrown in. */
+function lastClosed({ order, sessions }: Ledger): string | undefined {
+  return order.reduce<string | undefined>((last, id) => (closedAt(sessions[id]) >= closedAt(sessions[last ?? '']) ? id : last), undefined);
+}
+
+function closedAt(session: SessionEntry | undefined): number {
+  return session?.closedAtMs ?? -Infinity;
 }
 
 function openSessions(ledger: Ledger): MoundView['openSessions'] {

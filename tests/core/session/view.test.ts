@@ -160,6 +160,18 @@ describe('whose throw it is', () => {
     expect(view.throws).toHaveLength(1);
   });
 
+  it('is nobody’s once the session that had the mound is closed, whoever else waits: the closed one stays in view', () => {
+    const story = new Story().open('s1', 'ada').open('s2', 'bea').say({ kind: 'mound-passed', session: 's1' }).say({ kind: 'session-closed', session: 's1' });
+    story.throw(90, 16, -6);
+    const { session, openSessions, unclaimed } = moundView(story.ledger(), null);
+    expect(session).toMatchObject({ id: 's1', active: false });
+    expect(session?.closedAtMs).not.toBeNull();
+    expect(openSessions.map(({ id, active }) => [id, active])).toEqual([['s2', false]]);
+    expect(unclaimed).toHaveLength(1);
+    story.say({ kind: 'mound-passed', session: 's2' });
+    expect(moundView(story.ledger(), null).session).toMatchObject({ id: 's2', active: true });
+  });
+
   it('a throw tagged later enters the fastballs and the baseline', () => {
     const story = new Story().open('s1', 'ada');
     const places = fiveFastballs(story);
