@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { PLAIN_GRIP } from '../../../core/coaching/starting-grip.ts';
 import type { Grip } from '../../../core/facts/coach.ts';
 import type { SessionView, TrialView } from '../../../core/facts/views.ts';
-import { cueOf, draftToStart, nextLetter } from '../../../web/bench/trial/draft.ts';
+import { cueOf, draftToStart, familiesOf, familySaid, nextLetter } from '../../../web/bench/trial/draft.ts';
 import { gripWords, trialWords } from '../../../web/grip/grip-words.ts';
 import { WORDS } from '../../../web/words/language.ts';
 
@@ -13,7 +13,7 @@ const session = (part: Partial<SessionView>): SessionView => ({ athlete: { mainF
 describe('the next trial', () => {
   test('carries grip and cue over from the trial that is being thrown, not from the newest', () => {
     const a = trial('A', { grip: GRIP, cue: { words: 'through the mitt', focus: 'external' } });
-    expect(draftToStart(session({ trials: [a, trial('B')], trial: a }))).toEqual({ intent: 'changeup', grip: GRIP, cueWords: 'through the mitt', focus: 'external' });
+    expect(draftToStart(session({ trials: [a, trial('B')], trial: a }))).toEqual({ intent: 'changeup', grip: GRIP, cueWords: 'through the mitt', focus: 'external', family: null });
   });
 
   test('is of the intent that was said, unless that is the athlete’s fastball', () => {
@@ -23,8 +23,21 @@ describe('the next trial', () => {
   });
 
   test('has no cue when no words were said', () => {
-    expect(cueOf({ intent: 'split', grip: null, cueWords: '  ', focus: 'internal' })).toBeNull();
-    expect(cueOf({ intent: 'split', grip: null, cueWords: ' loose wrist ', focus: null })).toEqual({ words: 'loose wrist', focus: null });
+    expect(cueOf({ intent: 'split', grip: null, cueWords: '  ', focus: 'internal', family: null })).toBeNull();
+    expect(cueOf({ intent: 'split', grip: null, cueWords: ' loose wrist ', focus: null, family: null })).toEqual({ words: 'loose wrist', focus: null });
+  });
+
+  test('says a family only where one was chosen that is thrown with that intent', () => {
+    const draft = { intent: 'changeup', grip: null, cueWords: '', focus: null, family: 'seam-effect' } as const;
+    expect(familySaid(draft)).toEqual({ family: 'seam-effect' });
+    expect(familySaid({ ...draft, family: null })).toEqual({});
+    expect(familySaid({ ...draft, intent: 'split' })).toEqual({});
+    expect(familiesOf('changeup')).toEqual(['turnover', 'seam-effect']);
+    expect(familiesOf('curve')).toEqual([]);
+  });
+
+  test('carries its family over', () => {
+    expect(draftToStart(session({ trials: [trial('A', { family: 'turnover' })] })).family).toBe('turnover');
   });
 
   test('gets the letter that the session will give it', () => {

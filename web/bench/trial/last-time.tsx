@@ -6,7 +6,7 @@ import { dateText } from '../../words/moments.ts';
 import { useSpeech } from '../../words/use-words.tsx';
 import { fetchedList } from '../fetched.ts';
 
-type Repeatable = Pick<TrialView, 'intent' | 'grip' | 'cue'>;
+type Repeatable = Pick<TrialView, 'intent' | 'grip' | 'cue' | 'family'>;
 
 /** Before the first trial of a session: what the athlete's last session ended with, one tap away. */
 export function LastTime(props: { readonly session: SessionView; readonly onRepeat: (trial: Repeatable) => void }) {

@@ -20,6 +20,11 @@ export function TrialList(props: { readonly session: SessionView }) {
   });
   const say = () => words().bench.trial;
   const resume = (letter: string) => void desk.say('trial', { kind: 'trial-resumed', session: props.session.id, trial: letter });
+  /** The count is of all that were thrown; how many of them are left out stands beside it. */
+  const countWords = (letter: string, count: number) => {
+    const out = desk.view().throws.filter(({ trial, excluded }) => trial === letter && excluded !== null).length;
+    return out === 0 ? say().countInTrial(count) : `${say().countInTrial(count)}, ${say().excludedOf(out)}`;
+  };
   return (
     <>
       <ol class="trials" aria-label={say().trials}>
@@ -30,7 +35,7 @@ export function TrialList(props: { readonly session: SessionView }) {
               <li aria-current={isNow() ? 'true' : undefined}>
                 <b class="letter">{trial.letter}</b>
                 <p>
-                  {words().trade.intent[trial.intent]}, {trialWords(trial, words())} <span class="quiet">{say().countInTrial(trial.count)}</span>
+                  {words().trade.intent[trial.intent]}, <Show when={trial.family}>{(family) => <>{words().plan.families.family[family()]}, </>}</Show>{trialWords(trial, words())} <span class="quiet">{countWords(trial.letter, trial.count)}</span>
                   <Show when={trial.count > 0}><span class="quiet seam-effect" data-seam-effect={trial.seamEffect.kind}>{asSentence((isNow() ? seamEffectReason : seamEffectWords)(trial.seamEffect, speech()))}</span></Show>
                 </p>
                 <Show when={!isNow()} fallback={<span class="now">{say().now}</span>}>

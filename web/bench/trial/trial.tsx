@@ -9,7 +9,7 @@ import { useArm } from '../arm/arm-state.ts';
 import { useDesk } from '../desk.ts';
 import { Choice } from '../fields/choice.tsx';
 import { TextField } from '../fields/text-field.tsx';
-import { cueOf, draftOf, draftToStart, nextLetter, type TrialDraft } from './draft.ts';
+import { cueOf, draftOf, draftToStart, familiesOf, familySaid, nextLetter, type TrialDraft } from './draft.ts';
 import { GripFields } from './grip-fields.tsx';
 import { LastTime } from './last-time.tsx';
 import { NextDay } from './next-day.tsx';
@@ -26,7 +26,7 @@ export function TrialPart(props: { readonly session: SessionView }) {
   const current = createMemo(() => `${props.session.id} ${props.session.trial?.letter ?? ''}`);
   createEffect(on(current, () => setDraft(draftToStart(props.session)), { defer: true }));
   const change = (part: Partial<TrialDraft>) => setDraft((before) => ({ ...before, ...part }));
-  const begin = () => void desk.say('trial', { kind: 'trial-begun', session: props.session.id, intent: draft().intent, grip: draft().grip, cue: cueOf(draft()) });
+  const begin = () => void desk.say('trial', { kind: 'trial-begun', session: props.session.id, intent: draft().intent, grip: draft().grip, cue: cueOf(draft()), ...familySaid(draft()) });
   const mayGo = () => {
     const state = arm();
     return state !== null && state.pain === null && mayThrow(state.care);
@@ -45,6 +45,10 @@ export function TrialPart(props: { readonly session: SessionView }) {
           </Show>
         </div>
         <Choice legend={say().forIntent} options={intents()} say={(intent) => words().trade.intent[intent]} chosen={draft().intent} onChoose={(intent) => change({ intent })} />
+        <Show when={familiesOf(draft().intent).length > 1}>
+          <Choice legend={say().family} options={['none', ...familiesOf(draft().intent)] as const} say={(family) => (family === 'none' ? say().familyUnsaid : words().plan.families.family[family])}
+            chosen={draft().family ?? 'none'} onChoose={(family) => change({ family: family === 'none' ? null : family })} />
+        </Show>
         <Show when={draft().grip} fallback={<button type="button" onClick={() => change({ grip: PLAIN_GRIP })}>{say().withGrip}</button>}>
           {(grip) => <GripFields grip={grip()} hand={props.session.athlete.hand} onGrip={(next) => change({ grip: next })} />}
         </Show>

@@ -5,6 +5,8 @@ export const trial = inBoth(
   {
     title: 'Grip and cue',
     forIntent: 'Intent of the trial',
+    family: 'How it is meant to separate (optional)',
+    familyUnsaid: 'not said',
     grip: 'Grip',
     noGrip: 'Grip not said',
     withGrip: 'Say the grip',
@@ -43,10 +45,13 @@ export const trial = inBoth(
     resume: (letter: string) => `Resume trial ${letter}`,
     blocks: 'Trials are best thrown in alternating blocks of five.',
     countInTrial: (count: number) => (count === 1 ? '1 throw' : `${count} throws`),
+    excludedOf: (count: number) => `${count} excluded`,
   },
   {
     title: 'Agarre y clave',
     forIntent: 'Intención del ensayo',
+    family: 'Cómo debe separarse (opcional)',
+    familyUnsaid: 'sin decir',
     grip: 'Agarre',
     noGrip: 'Agarre sin decir',
     withGrip: 'Decir el agarre',
@@ -85,5 +90,6 @@ export const trial = inBoth(
     resume: (letter) => `Retomar ensayo ${letter}`,
     blocks: 'Los ensayos rinden más en bloques alternados de cinco.',
     countInTrial: (count) => (count === 1 ? '1 tiro' : `${count} tiros`),
+    excludedOf: (count) => (count === 1 ? '1 excluido' : `${count} excluidos`),
   },
 );
