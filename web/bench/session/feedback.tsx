@@ -1,3 +1,4 @@
+import { Show } from 'solid-js';
 import type { FeedbackMode } from '../../../core/facts/feedback-says.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { basisWords, modeWords } from '../../words/feedback-words.ts';
@@ -30,6 +31,7 @@ export function FeedbackChoice(props: { readonly session: SessionView }) {
       <Choice legend={say().feedback} options={Object.keys(MODES)} say={(key) => modeWords(MODES[key]!, words())} chosen={chosen()} onChoose={(key) => set(MODES[key]!, now().askFirst)} />
       <Choice legend={say().askFirst} options={['no', 'yes'] as const} say={(key) => say().askFirsts[key]} chosen={now().askFirst ? 'yes' : 'no'} onChoose={(key) => set(now().mode, key === 'yes')} />
       <p class="quiet">{now().mode.kind === 'outside-band' ? `${words().feedback.silence} ` : ''}{basisWords(props.session.feedback, words())}</p>
+      <Show when={now().askFirst || now().mode.kind !== 'every-throw'}><p class="quiet wall-shows">{say().wallShows}</p></Show>
       <Answer corner="feedback" />
     </div>
   );

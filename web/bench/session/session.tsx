@@ -10,6 +10,7 @@ import { StageFields } from '../fields/stage-fields.tsx';
 import type { StageDraft } from '../opening/draft.ts';
 import { FeedbackChoice } from './feedback.tsx';
 import { Way } from '../way/way.tsx';
+import { Leads } from './leads.tsx';
 import { Notes } from './notes.tsx';
 
 /** The session: its stage, its notes, its end, and the door to another one. */
@@ -34,6 +35,7 @@ export function SessionPart(props: { readonly session: SessionView; readonly onA
       <Way session={props.session} />
       <Show when={props.session.closedAtMs === null}><FeedbackChoice session={props.session} /></Show>
       <Notes session={props.session} />
+      <Leads session={props.session} />
       <div class="session-end">
         <Show when={props.session.closedAtMs === null}>
           <button type="button" onClick={() => props.onAnother()}>{say().another}</button>
