@@ -5,6 +5,7 @@ import { readingText, speedText } from '../../words/numbers.ts';
 import { bandWords, missWords, sideWords, verticalWords } from '../../words/throw-words.ts';
 import type { Speech } from '../../words/speech.ts';
 import { useSpeech } from '../../words/use-words.tsx';
+import { unbroken } from '../../wall/unbroken.ts';
 import { ThrowMark } from './throw-mark.tsx';
 
 /** One throw in one line; the whole line chooses it, and a button at its end opens its numbers below. */
@@ -44,11 +45,11 @@ function whereWords({ separation, fastball }: ThrowView, speech: Speech): string
   if (separation === null || fastball) return '';
   const vertical = readingText(separation.verticalM, (metres) => verticalWords(metres, speech), speech);
   const side = readingText(separation.armSideM, (metres) => sideWords(metres, speech), speech);
-  return vertical === side ? vertical : `${vertical}, ${side}`;
+  return unbroken(vertical === side ? vertical : `${vertical}, ${side}`);
 }
 
 function verdictWords({ miss, fastball }: ThrowView, speech: Speech): string {
-  return fastball || miss === null ? '' : missWords(miss, speech);
+  return fastball || miss === null ? '' : unbroken(missWords(miss, speech));
 }
 
 /** What sets this throw apart from an ordinary one. */
