@@ -12,7 +12,8 @@ export interface Chance {
   normal(): number;
 }
 
-interface Habit {
+/** How somebody throws one intent. */
+export interface Habit {
   readonly speedMph: number;
   readonly spinRpm: number;
   /** Degrees on the clock face of a right-hander. */
@@ -41,7 +42,11 @@ interface Thrown {
 
 /** One throw, flown with core's own aerodynamics: each differs a little, as throws do. */
 export function flown(intent: Intent | null, hand: Hand, distanceM: number, chance: Chance): Thrown {
-  const habit = (intent === null ? undefined : HABITS[intent]) ?? OTHER;
+  return flownBy((intent === null ? undefined : HABITS[intent]) ?? OTHER, hand, distanceM, chance);
+}
+
+/** One throw of a habit. */
+export function flownBy(habit: Habit, hand: Hand, distanceM: number, chance: Chance): Thrown {
   const side = hand === 'right' ? 1 : -1;
   const speedMps = mphToMps(habit.speedMph + 0.8 * chance.normal());
   const tiltRad = ((side * (habit.tiltDeg + 6 * chance.normal())) * Math.PI) / 180;
