@@ -59,7 +59,9 @@ export const coachSaysSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('throws-tagged'), session: idSchema, places: placesSchema, intent: intentSchema, trial: z.string().regex(/^[A-Z]{1,2}$/).nullable() }),
   z.strictObject({ kind: z.literal('throws-excluded'), session: idSchema, places: placesSchema, reason: text(200) }),
   z.strictObject({ kind: z.literal('throws-restored'), session: idSchema, places: placesSchema }),
-  z.strictObject({ kind: z.literal('throws-moved'), places: placesSchema, session: idSchema.nullable() }).describe('To another session, or to none. Claiming an unclaimed throw is moving it.'),
+  z.strictObject({ kind: z.literal('throws-moved'), places: placesSchema, session: idSchema.nullable() }).describe('To another session, or to none.'),
+  z.strictObject({ kind: z.literal('throws-claimed'), session: idSchema, through: placeSchema.describe('The newest place that the coach has seen.') })
+    .describe('Every throw that nobody has, up to that place, is this session’s: however many they are.'),
   z.strictObject({ kind: z.literal('note-written'), session: idSchema, text: text(500), place: placeSchema.nullable() }),
   airSetSchema,
   armReportedSchema,

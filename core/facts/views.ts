@@ -293,10 +293,15 @@ export interface MoundHead {
   readonly source: { readonly device: string; readonly sight: Sight; readonly axis: AxisKnowledge } | null;
   /** The mound's air as last said. */
   readonly air: { readonly atMs: number; readonly air: MoundAir } | null;
+  /** Throws that nobody has. */
+  readonly unclaimedCount: number;
+  /** Those of them that came after the newest throw of the session shown. */
+  readonly unclaimedSince: number;
 }
 
 /** The view of one mound. `throws` are those of the session shown, oldest first. */
 export interface MoundView extends MoundHead {
   readonly throws: readonly ThrowView[];
+  /** The newest that nobody has, oldest first; `unclaimedCount` tells how many there are. */
   readonly unclaimed: readonly ThrowView[];
 }

@@ -2,7 +2,7 @@ import { FASTBALLS_NEEDED } from '../coaching/baseline.ts';
 import type { CoachSays } from '../facts/coach.ts';
 import { fastballsOf } from './fastballs.ts';
 import { toComparison } from './admit-comparison.ts';
-import { throwsOf, type Ledger, type SessionEntry } from './ledger.ts';
+import { throwsOf, unclaimedThrough, type Ledger, type SessionEntry } from './ledger.ts';
 import type { Objection } from './objection.ts';
 
 /** Whether a well-formed statement makes sense in the present state of its mound; null when it does. */
@@ -73,6 +73,8 @@ function inSession(ledger: Ledger, session: SessionEntry, says: Exclude<CoachSay
       return session.told.pain === null ? { code: 'no-pain-reported', path: 'answer', sentence: `No pain of ${session.athlete.name} stands unanswered.` } : null;
     case 'gate-passed':
       return hasTrial(session, says.trial) ? null : noTrial(says.trial);
+    case 'throws-claimed':
+      return unclaimedThrough(ledger, says.through).length > 0 ? null : { code: 'nothing-unclaimed', path: 'through', sentence: `No throw up to place ${says.through} of this mound's log is unclaimed.` };
     case 'comparison-opened':
     case 'comparison-continued':
       return toComparison(ledger, session, says);

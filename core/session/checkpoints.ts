@@ -1,6 +1,6 @@
 import type { Fact } from '../facts/fact.ts';
 import { foldFact } from './fold.ts';
-import type { Ledger } from './ledger.ts';
+import { unclaimedThrough, type Ledger } from './ledger.ts';
 import type { Recording } from './playhead.ts';
 import type { SessionSlice } from './recorded.ts';
 import { timelineOf } from './timeline.ts';
@@ -61,9 +61,10 @@ function continued(before: Checkpoints, more: readonly Fact[]): Checkpoints {
   const entersAt = new Map(before.entersAt);
   let { newest } = before;
   for (const fact of more) {
+    const places = placesMoving(fact, newest);
     newest = foldFact(newest, fact);
     facts.push(fact);
-    for (const place of placesMoving(fact)) {
+    for (const place of places) {
       if (newest.throws[place]?.session === session && !entersAt.has(place)) entersAt.set(place, facts.length);
     }
     if (facts.length % EVERY === 0) ledgers.push(newest);
@@ -71,10 +72,11 @@ function continued(before: Checkpoints, more: readonly Fact[]): Checkpoints {
   return { session, facts, ledgers, newest, entersAt };
 }
 
-function placesMoving({ place, said }: Fact): readonly number[] {
+function placesMoving({ place, said }: Fact, ledger: Ledger): readonly number[] {
   switch (said.kind) {
     case 'throw-measured': return [place];
     case 'throws-moved': return said.places;
+    case 'throws-claimed': return unclaimedThrough(ledger, said.through);
     default: return [];
   }
 }

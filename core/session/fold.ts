@@ -4,7 +4,7 @@ import type { DeviceSays, Fact } from '../facts/fact.ts';
 import type { Stage } from '../facts/vocabulary.ts';
 import { NOTHING_ELSEWHERE } from './brought.ts';
 import { earlierBaselines } from './fastballs.ts';
-import { throwsOf, type Ledger, type SessionEntry, type Tags, type ThrowEntry } from './ledger.ts';
+import { throwsOf, unclaimedThrough, type Ledger, type SessionEntry, type Tags, type ThrowEntry } from './ledger.ts';
 import { dayIn } from './local-day.ts';
 import { heardElsewhere, newestBaselines, newestTargets, numbersGiven } from './other-mounds.ts';
 import { NO_PLANS, plannedAfter, plannedAtOpening, plansAfter, type PlanSays } from './planned.ts';
@@ -24,6 +24,7 @@ export function foldFact(ledger: Ledger, fact: Fact): Ledger {
     case 'session-opened': return opened(next, fact, said);
     case 'mound-passed': return ledger.sessions[said.session] === undefined ? next : { ...next, active: said.session, generation: next.generation + 1 };
     case 'throws-moved': return moved(next, said);
+    case 'throws-claimed': return moved(next, { session: said.session, places: unclaimedThrough(ledger, said.through) });
     case 'throws-tagged': return retag(next, said, (tags) => ({ ...tags, intent: said.intent, trial: said.trial, taggedLater: true }));
     case 'throws-excluded': return retag(next, said, (tags) => ({ ...tags, excluded: said.reason }));
     case 'throws-restored': return retag(next, said, (tags) => ({ ...tags, excluded: null }));
@@ -121,7 +122,7 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
   };
 }
 
-function moved(ledger: Ledger, said: Extract<CoachSays, { kind: 'throws-moved' }>): Ledger {
+function moved(ledger: Ledger, said: Pick<Extract<CoachSays, { kind: 'throws-moved' }>, 'session' | 'places'>): Ledger {
   const target = said.session === null ? undefined : ledger.sessions[said.session];
   if (said.session !== null && target === undefined) return ledger;
   return mapThrows(ledger, said.places, (entry) => ({

@@ -98,7 +98,12 @@ export function emptyLedger(mound: string): Ledger {
   return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], sessions: {}, throws: {}, athletes: {}, source: null, air: null, elsewhere: {}, otherMounds: {} };
 }
 
-/** Throws of a session in the order of the log. */
+/** Places of the throws that nobody has, up to a place. */
+export function unclaimedThrough(ledger: Ledger, through: number): number[] {
+  return throwsOf(ledger, null).flatMap(({ place }) => (place <= through ? [place] : []));
+}
+
+/** Throws of a session, or with null of nobody, in the order of the log. */
 export function throwsOf(ledger: Ledger, session: string | null): ThrowEntry[] {
   return Object.values(ledger.throws).filter((entry) => entry.session === session);
 }

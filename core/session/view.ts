@@ -17,6 +17,9 @@ import { speedBandIn, zoneIn } from './targets.ts';
 import { throwView, unclaimedView } from './throws.ts';
 import { windowsOver } from './windows.ts';
 
+/** Unclaimed throws that a view lists, the newest; a mound that nobody watched can have thousands. */
+const UNCLAIMED_LISTED = 50;
+
 /**
  * What a screen shows of a mound: the given session, or with null the one that has the mound, or the last that had it.
  * Every number is rounded to its quantum. A session unknown to the ledger gives a view without a session.
@@ -24,6 +27,9 @@ import { windowsOver } from './windows.ts';
 export function moundView(ledger: Ledger, session: string | null): MoundView {
   const entry = ledger.sessions[session ?? ledger.active ?? lastClosed(ledger) ?? ''];
   const shown = entry === undefined ? null : sessionView(ledger, entry);
+  const unclaimed = throwsOf(ledger, null);
+  const before = Math.max(0, unclaimed.length - UNCLAIMED_LISTED);
+  const newest = shown?.throws.at(-1)?.place ?? 0;
   return rounded<MoundView>({
     mound: ledger.mound,
     place: ledger.place,
@@ -34,8 +40,10 @@ export function moundView(ledger: Ledger, session: string | null): MoundView {
     openSessions: openSessions(ledger),
     source: ledger.source,
     air: ledger.air,
+    unclaimedCount: unclaimed.length,
+    unclaimedSince: unclaimed.filter(({ place }) => place > newest).length,
     throws: shown?.throws ?? [],
-    unclaimed: throwsOf(ledger, null).map((thrown, index) => unclaimedView(thrown, index + 1)),
+    unclaimed: unclaimed.slice(before).map((thrown, index) => unclaimedView(thrown, before + index + 1)),
   });
 }
 

@@ -54,6 +54,19 @@ test('throws of the next arm are moved to the session they belong to, and both s
   coach.close();
 });
 
+test('of many throws that nobody had Bench names the newest fifty and tells how many more there are, and one tap claims all', async ({ page }) => {
+  await throws(FASTBALL, 57);
+  await tablet(page);
+  await expect(page.getByText('57 unclaimed throws')).toBeVisible();
+  await expect(page.getByText('the newest 50 thrown')).toContainText('and 7 more before');
+  const coach = await coachAtMound();
+  await coach.say(opening('one'));
+  await page.getByRole('button', { name: 'Claim for Wren Abelow' }).click();
+  await expect(page.locator('.throws .count')).toHaveText('57');
+  await expect(page.getByText('unclaimed')).toHaveCount(0);
+  coach.close();
+});
+
 test('throws that nobody had are claimed with one tap', async ({ page }) => {
   await throws(FASTBALL, 6);
   await tablet(page);

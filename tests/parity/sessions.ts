@@ -215,7 +215,10 @@ class BusyDay implements Day {
 
   #claim(): void {
     const places = this.#some(null);
-    if (places.length > 0) this.#say({ kind: 'throws-moved', places, session: this.#session() }, 'claimed');
+    if (places.length === 0) return;
+    const session = this.#session();
+    const all = places.length % 2 === 0;
+    this.#say(all ? { kind: 'throws-claimed', session, through: places.at(-1)! } : { kind: 'throws-moved', places, session }, 'claimed');
   }
 
   #tag(): void {

@@ -10,7 +10,6 @@ import { ArmQuestion } from './arm-question.tsx';
 import { AskFirst } from './ask-first.tsx';
 import { LastThrow } from './last-throw.tsx';
 import { Pain } from './pain.tsx';
-import { newUnclaimed } from './said.ts';
 import { glanceShows, type GlanceShows } from './shows.ts';
 import { Summary } from './summary.tsx';
 import { createVoice, VoiceProvider } from './voice.ts';
@@ -33,7 +32,7 @@ export default function Glance(props: { readonly mound: string }) {
               <Show when={live.view()}>
                 {(view) => (
                   <>
-                    <Unclaimed count={newUnclaimed(view())} />
+                    <Unclaimed count={view().unclaimedSince} />
                     <Show when={view().session} fallback={<Waiting />}>{(session) => <Session view={view()} session={session()} />}</Show>
                   </>
                 )}

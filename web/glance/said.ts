@@ -1,4 +1,4 @@
-import type { MoundView, SessionView, ThrowView } from '../../core/facts/views.ts';
+import type { SessionView, ThrowView } from '../../core/facts/views.ts';
 import { unbroken } from '../wall/unbroken.ts';
 import { movementText, speedText } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
@@ -65,10 +65,4 @@ function unknownOf(thrown: ThrowView, session: SessionView, showSpeed: boolean, 
     ...(!fastball && session.zone === null ? [glance.noZone] : []),
     ...(showSpeed ? [] : [glance.speedHidden]),
   ];
-}
-
-/** Throws that belong to nobody and came after the last one shown. */
-export function newUnclaimed({ throws, unclaimed }: MoundView): number {
-  const shown = throws.at(-1)?.place ?? 0;
-  return unclaimed.filter(({ place }) => place > shown).length;
 }

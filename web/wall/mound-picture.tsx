@@ -55,7 +55,7 @@ function NoSession(props: { readonly view: MoundView; readonly standing: Standin
       <div class="wall-poster">
         <p class="wall-lead">{words().wall.nobody}</p>
         <p>{words().wall.openOnBench} <span class="quiet">{`${location.host}/bench/${props.view.mound}`}</span></p>
-        <Show when={props.view.unclaimed.length > 0}><p class="wall-unclaimed">{words().trade.unclaimed(props.view.unclaimed.length)}</p></Show>
+        <Show when={props.view.unclaimedCount > 0}><p class="wall-unclaimed">{words().trade.unclaimed(props.view.unclaimedCount)}</p></Show>
       </div>
     </div>
   );
@@ -125,7 +125,7 @@ function Words(props: { readonly view: MoundView; readonly session: SessionView;
         <Show when={props.session.trial}>{(trial) => <span class="wall-trial-count">{speech().words.trade.inTrial(props.session.counts.trial, trial().letter)}</span>}</Show>
         <Show when={props.withoutSpeed}><span class="wall-without-speed">{speech().words.arm.speedHidden}</span></Show>
         <Show when={last()?.inferred}><span class="wall-inferred">{speech().words.trade.inferred}</span></Show>
-        <Show when={props.view.unclaimed.length > 0}><span class="wall-unclaimed">{speech().words.wall.unclaimed(props.view.unclaimed.length)}</span></Show>
+        <Show when={props.view.unclaimedCount > 0}><span class="wall-unclaimed">{speech().words.wall.unclaimed(props.view.unclaimedCount)}</span></Show>
       </p>
     </div>
   );

@@ -37,6 +37,7 @@ export const throws = inBoth(
     claim: (name: string) => `Claim for ${name}`,
     claimNobody: 'Open a session to claim them.',
     unclaimedFrom: (first: string, last: string) => `thrown ${first} to ${last}`,
+    unclaimedNewest: (first: string, last: string, listed: number, more: number) => `the newest ${listed} thrown ${first} to ${last}, and ${more} more before`,
     more: (count: number) => `Show ${count} earlier`,
   },
   {
@@ -74,6 +75,7 @@ export const throws = inBoth(
     claim: (name) => `Asignar a ${name}`,
     claimNobody: 'Abra una sesión para asignarlos.',
     unclaimedFrom: (first, last) => `lanzados de ${first} a ${last}`,
+    unclaimedNewest: (first, last, listed, more) => `los ${listed} últimos lanzados de ${first} a ${last}, y ${more} más antes`,
     more: (count) => `Mostrar ${count} anteriores`,
   },
 );
