@@ -2,7 +2,7 @@ import type { GapView, Missing } from '../facts/views.ts';
 import { aimedAt } from '../flight/aim.ts';
 import { plate } from '../flight/ball.ts';
 import { stateAtY, type ConstantAcceleration } from '../flight/constant-acceleration.ts';
-import { apartAtDecision } from '../flight/decision-point.ts';
+import { apartAtDecision, type DecisionSetting } from '../flight/decision-point.ts';
 import { gapLine } from '../flight/gap-line.ts';
 
 /** Moments on the line of a view: a throw carries them to every screen, and a screen cannot show more. */
@@ -13,12 +13,13 @@ const LINE_STEPS = 20;
  * the gap between them is told along the way. Before rounding. `problem` where the two do not both fly to the plate, or the
  * fastball takes less time than a decision.
  * @param thrown from the release to the plate, in the same terms as `fastball`
+ * @param setting where the gap at the decision point is told; line and plate are at the same time whatever its basis
  */
-export function gapBetween(thrown: ConstantAcceleration, fastball: ConstantAcceleration): GapView | Missing {
+export function gapBetween(thrown: ConstantAcceleration, fastball: ConstantAcceleration, setting?: DecisionSetting): GapView | Missing {
   const arrival = stateAtY(thrown, plate.frontYM);
   const aimed = arrival && aimedAt(fastball, { xM: arrival.positionM[0], zM: arrival.positionM[2] });
   const aimedArrival = aimed && stateAtY(aimed, plate.frontYM);
-  const decision = aimed && apartAtDecision(thrown, aimed);
+  const decision = aimed && apartAtDecision(thrown, aimed, setting);
   const line = aimed && gapLine(thrown, aimed, LINE_STEPS);
   if (arrival === null || aimedArrival === null || decision === null || line === null) return 'problem';
   return {

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { airSetSchema } from './air-says.ts';
 import { armReportedSchema, comfortSaidSchema, painAnsweredSchema } from './arm-says.ts';
+import { decisionSetSchema } from './decision-says.ts';
 import { feedbackSetSchema, throwGuessedSchema } from './feedback-says.ts';
 import { comparisonContinuedSchema, comparisonOpenedSchema, countPlannedSchema, gatePassedSchema, gateSetSchema, observationTickedSchema } from './plan-says.ts';
 import { speedBandSchema } from './speed-band.ts';
@@ -75,6 +76,7 @@ export const coachSaysSchema = z.discriminatedUnion('kind', [
   observationTickedSchema,
   comparisonOpenedSchema,
   comparisonContinuedSchema,
+  decisionSetSchema,
 ]);
 
 export type CoachSays = z.infer<typeof coachSaysSchema>;

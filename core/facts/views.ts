@@ -2,6 +2,7 @@ import type { BaselineDrift, ComparisonsView, HonestArm, NextDaySet, Observation
 import type { MoundAir } from './air-says.ts';
 import type { ArmCare, ArmTalk, FatigueSign } from './care-view.ts';
 import type { Athlete, Cue, Grip, SpeedBand, TargetZone } from './coach.ts';
+import type { Decision } from './decision-says.ts';
 import type { FeedbackView } from './feedback-view.ts';
 import type { AxisKnowledge, Effort, Family, Intent, Sight, Stage } from './vocabulary.ts';
 
@@ -111,7 +112,7 @@ export interface GapView {
   /** From release, at the decision point, which lies `decisionBeforeS` before the fastball arrives. */
   readonly decisionS: number;
   readonly decisionBeforeS: number;
-  readonly decisionBasis: 'same-time' | 'same-distance';
+  readonly decisionBasis: Decision['basis'];
   /** Ball widths between the two balls, across the flight. */
   readonly decisionWidths: number;
   /** When the first of the two is at the plate. */
@@ -256,6 +257,8 @@ export interface SessionView {
   readonly counts: { readonly all: number; readonly stage: number; readonly trial: number };
   readonly windows: readonly WindowView[];
   readonly notes: readonly NoteView[];
+  /** Where the gap of every throw is told, `decisionBeforeS` and `decisionBasis` of its view. */
+  readonly decision: Decision;
   /** When the athlete is shown what. */
   readonly feedback: FeedbackView;
   /** Of the athlete's day and last days, as this mound knows them. */

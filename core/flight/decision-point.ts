@@ -16,7 +16,7 @@ export interface DecisionSetting {
  * to starting it. A setting, because nobody knows it of this batter.
  */
 export const decisionBeforeS = { least: 0.15, usual: 0.175, most: 0.225 } as const;
-const usualDecision: DecisionSetting = { beforeS: decisionBeforeS.usual, basis: 'same-time' };
+export const usualDecision: DecisionSetting = { beforeS: decisionBeforeS.usual, basis: 'same-time' };
 
 export interface AtDecision extends Apart, DecisionSetting {
   /** From release. */

@@ -2,6 +2,7 @@ import type { ArmElsewhere } from '../facts/arm-says.ts';
 import type { CoachSays } from '../facts/coach.ts';
 import type { DeviceSays, Fact } from '../facts/fact.ts';
 import type { Stage } from '../facts/vocabulary.ts';
+import { usualDecision } from '../flight/decision-point.ts';
 import { NOTHING_ELSEWHERE } from './brought.ts';
 import { earlierBaselines } from './fastballs.ts';
 import { throwsOf, unclaimedThrough, type Ledger, type SessionEntry, type Tags, type ThrowEntry } from './ledger.ts';
@@ -42,6 +43,7 @@ export function foldFact(ledger: Ledger, fact: Fact): Ledger {
     case 'observation-ticked':
     case 'comparison-opened':
     case 'comparison-continued': return planned(next, fact, said);
+    case 'decision-set': return decided(next, said);
     case 'session-closed':
     case 'stage-set':
     case 'intent-set':
@@ -105,6 +107,7 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     trial: null,
     trials: [],
     targets: newestTargets(known?.targets ?? {}, others.targets),
+    decision: known?.decision ?? usualDecision,
     notes: [],
     earlier: newestBaselines(own, others.baselines),
     baselinesGiven: numbersGiven(own, others.baselinesGiven),
@@ -118,7 +121,7 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     generation: ledger.generation + 1,
     order: [...ledger.order, id],
     sessions: { ...ledger.sessions, [id]: session },
-    athletes: { ...ledger.athletes, [athlete.id]: { targets: {}, baselines: {}, arm: NOTHING_BROUGHT, plans: NO_PLANS, ...known, athlete } },
+    athletes: { ...ledger.athletes, [athlete.id]: { decision: usualDecision, targets: {}, baselines: {}, arm: NOTHING_BROUGHT, plans: NO_PLANS, ...known, athlete } },
   };
 }
 
@@ -192,6 +195,19 @@ function planned(ledger: Ledger, fact: Fact, said: PlanSays): Ledger {
     ...ledger,
     sessions: { ...ledger.sessions, [session.id]: { ...session, planned: after } },
     athletes: { ...ledger.athletes, [session.athlete.id]: { ...athlete, plans: plansAfter(athlete.plans, after) } },
+  };
+}
+
+/** Where the gap is told holds for the whole session, its earlier throws too, and goes with the athlete into the next one. */
+function decided(ledger: Ledger, { session: id, beforeS, basis }: Extract<CoachSays, { kind: 'decision-set' }>): Ledger {
+  const session = ledger.sessions[id];
+  const athlete = session === undefined ? undefined : ledger.athletes[session.athlete.id];
+  if (session === undefined || athlete === undefined) return ledger;
+  const decision = { beforeS, basis };
+  return {
+    ...ledger,
+    sessions: { ...ledger.sessions, [id]: { ...session, decision } },
+    athletes: { ...ledger.athletes, [session.athlete.id]: { ...athlete, decision } },
   };
 }
 

@@ -1,5 +1,6 @@
 import type { MoundAir } from '../facts/air-says.ts';
 import type { Athlete } from '../facts/coach.ts';
+import type { Decision } from '../facts/decision-says.ts';
 import type { Source } from '../facts/fact.ts';
 import type { ThrowBody } from '../facts/frames.ts';
 import type { IsoDay } from '../facts/care-view.ts';
@@ -49,6 +50,7 @@ export interface SessionEntry {
   readonly intent: Intent | null;
   readonly trial: string | null;
   readonly trials: readonly TrialEntry[];
+  readonly decision: Decision;
   readonly targets: TargetsByStage;
   readonly notes: readonly { readonly atMs: number; readonly text: string; readonly place: number | null }[];
   /** Newest baseline of each stage from the athlete's sessions before this one, as it was known at opening. */
@@ -64,6 +66,7 @@ export interface SessionEntry {
 /** What an athlete brings to the next session. */
 export interface AthleteEntry {
   readonly athlete: Athlete;
+  readonly decision: Decision;
   readonly targets: TargetsByStage;
   /** From sessions that this ledger no longer holds. */
   readonly baselines: BaselinesByStage;

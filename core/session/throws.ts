@@ -32,7 +32,7 @@ export function throwView(entry: ThrowEntry, number: number, session: SessionEnt
     ...shown,
     separation,
     miss: fastball ? null : judge(separation, zoneIn(session, tags.stage), speedBandIn(session, tags.stage)),
-    gap: fastball || baseline === null || separation === null ? null : gapOf(path, baseline.path),
+    gap: fastball || baseline === null || separation === null ? null : gapOf(path, baseline.path, session.decision),
   };
 }
 

@@ -77,7 +77,7 @@ function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionVie
     count: throws.filter(({ trial: letter }) => letter === trial.letter).length,
     seamEffect: seamEffectView(entries, entry, trial.letter),
   }));
-  const { id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, notes } = entry;
+  const { id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, decision, notes } = entry;
   const [zone, speedBand] = [zoneIn(entry, stage), speedBandIn(entry, stage)];
   const current = throws.filter((thrown) => thrown.stage === stage);
   const worked = currentTrial(current, entry);
@@ -85,7 +85,7 @@ function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionVie
   return {
     throws,
     session: {
-      id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, zone, speedBand, notes, trials,
+      id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, zone, speedBand, decision, notes, trials,
       active: ledger.active === id,
       trial: trials.find(({ letter }) => letter === entry.trial) ?? null,
       baseline: baselineState(baselines(stage), entries, entry),

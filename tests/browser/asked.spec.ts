@@ -100,3 +100,31 @@ test('Playback shows the gap line that the Wall showed, throw by throw, at one k
   await expect(playback.locator('.gap-text').first()).not.toHaveText(live[0]!);
   await expect(playback.getByRole('button', { name: 'Gap line' })).toHaveAttribute('aria-pressed', 'true');
 });
+
+test('the decision point that a coach sets on Bench is said beside the gap on Wall and in Playback', async ({ page, context, server, coach }) => {
+  await page.setViewportSize(BIG_SCREEN);
+  await page.goto(`${server.address}/wall/north-1?picture=gap-line`);
+  const foot = (on: Page) => on.locator('.gap-line .foot-text');
+  await expect(foot(page)).toContainText(/175 ms from arrival,\s*at the same time/);
+  const usual = await page.locator('.gap-text.decision').textContent();
+  const bench = await context.newPage();
+  await bench.setViewportSize(HAND);
+  await bench.goto(`${server.address}/bench/north-1`);
+  await bench.getByRole('navigation', { name: 'Places of Bench' }).getByRole('button', { name: 'Session', exact: true }).click();
+  await bench.getByRole('group', { name: 'Gap at decision' }).getByLabel('at the same distance').check();
+  await expect(foot(page)).toContainText('at the same distance');
+  await expect(page.locator('.gap-text.decision')).not.toHaveText(usual!);
+  const slider = bench.getByRole('slider', { name: 'Decision before the fastball arrives' });
+  await slider.focus();
+  await slider.press('End');
+  await expect(slider).toHaveAttribute('aria-valuetext', '225 ms');
+  await expect(foot(page)).toContainText(/225 ms from arrival,\s*at the same distance/);
+  expect((await coach.reaches(10 + WORKED_THROWS.length)).session!.decision).toEqual({ beforeS: 0.225, basis: 'same-distance' });
+  const playback = await context.newPage();
+  await playback.setViewportSize(BIG_SCREEN);
+  await playback.goto(`${server.address}/playback/s-1?picture=gap-line`);
+  await playback.locator('.deck').waitFor();
+  await playback.keyboard.press('End');
+  await expect(foot(playback)).toContainText(/225 ms from arrival,\s*at the same distance/);
+  expect(await playback.locator('.gap-text').allTextContents()).toEqual(await page.locator('.gap-text').allTextContents());
+});

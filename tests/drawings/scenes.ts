@@ -30,11 +30,11 @@ function seams(latitudeDeg: number | null, longitudeDeg: number, unexplained: Un
   };
 }
 
-/** A gap that grows to so many widths, bending as a late break does; some of its moments may be missing. */
+/** A gap that grows to so many widths, bending as a late break does; some of its moments may be missing. At the same distance it stands off the line. */
 function gap(widths: number, bend: number, decisionBasis: GapView['decisionBasis'], missing: readonly number[] = []): Scene {
   const at = (share: number): number => widths * (0.03 + 0.97 * share ** bend);
   const seen: GapView = {
-    aimedArrivalS: 0.045, decisionS: 0.232, decisionBeforeS: 0.175, decisionBasis, decisionWidths: at(0.57), plateWidths: widths,
+    aimedArrivalS: 0.045, decisionS: 0.232, decisionBeforeS: 0.175, decisionBasis, decisionWidths: at(0.57) * (decisionBasis === 'same-time' ? 1 : 0.6), plateWidths: widths,
     lineStepS: 0.407 / 20, lineWidths: Array.from({ length: 21 }, (_, index) => (missing.includes(index) ? Number.NaN : at(index / 20))),
   };
   return (svg, speech, room) => drawGapLine(svg, { generation: 'one', ...gapPicture(seen, speech) }, room);

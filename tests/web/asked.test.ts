@@ -46,9 +46,21 @@ describe('the gap line of the last throw', () => {
     const data = picture(gapOf(lastOne({ gap: GAP }), ENGLISH));
     expect(data.texts.decision).toEqual(['1.6 ball widths', 'at decision']);
     expect(data.texts.plate).toEqual(['5.0 ball widths', 'at the plate']);
-    expect(data.texts.basis[data.basis]).toBe('at the same time');
-    expect(data.texts.description).toBe('How far the last throw is from the fastball aimed at the same place, at the same time: 1.6 ball widths at the decision point, 175 ms before the fastball arrives, and 5.0 ball widths when the first of the two is at the plate.');
+    expect(data.texts.decided).toEqual({ at: 'decision 175 ms from arrival', brief: '175 ms from arrival', basis: 'at the same time' });
+    expect(data.texts.description).toBe('How far the last throw is from the fastball aimed at the same place: 1.6 ball widths at the decision point, 175 ms before the fastball arrives, at the same time, and 5.0 ball widths when the first of the two is at the plate.');
     expect(picture(gapOf(lastOne({ gap: GAP }), SPANISH)).texts.decision).toEqual(['1.6 anchos de bola', 'al decidir']);
+  });
+
+  test('says the decision point that the coach has set, in both languages, and that the line itself stays at the same time', () => {
+    const set = lastOne({ gap: { ...GAP, decisionBeforeS: 0.21, decisionBasis: 'same-distance' } });
+    const { texts } = picture(gapOf(set, ENGLISH));
+    expect(texts.decided).toEqual({ at: 'decision 210 ms from arrival', brief: '210 ms from arrival', basis: 'at the same distance' });
+    expect(texts.description).toContain('1.6 ball widths at the decision point, 210 ms before the fastball arrives, at the same distance, and');
+    expect(texts.description).toMatch(/The line is at the same time\.$/);
+    const spanish = picture(gapOf(set, SPANISH)).texts;
+    expect(spanish.decided).toEqual({ at: 'decisión a 210 ms de llegar', brief: 'a 210 ms de llegar', basis: 'a la misma distancia' });
+    expect(spanish.description).toContain('210 ms antes de que llegue la recta, a la misma distancia');
+    expect(spanish.description).toMatch(/La línea va al mismo tiempo\.$/);
   });
 
   test('ends where the throw is at the plate, as large as it is said to be', () => {

@@ -4,10 +4,10 @@ import { gapScale, stretches, type GapLineData, type GapPoint } from '../../web/
 
 const EVEN: readonly GapPoint[] = Array.from({ length: 21 }, (_, index) => [index * 0.02, 0.2 + 14 * (index * 0.02) ** 2]);
 const DATA: GapLineData = {
-  generation: 'one', line: EVEN, decisionS: 0.225, decisionWidths: 0.9, plateWidths: 2.44, basis: 'same-time',
+  generation: 'one', line: EVEN, decisionS: 0.225, decisionWidths: 0.9, plateWidths: 2.44,
   texts: {
     name: 'Gap line', description: '', decision: ['0.9 ball widths', 'at decision'], plate: ['2.4 ball widths', 'at the plate'],
-    afterRelease: 'after release', basis: { 'same-time': 'at the same time', 'same-distance': 'at the same distance' }, milliseconds: 'ms',
+    afterRelease: 'after release', decided: { at: 'decision 175 ms from arrival', brief: '175 ms from arrival', basis: 'at the same time' }, milliseconds: 'ms',
   },
 };
 const ROOM = { width: 480, height: 900, textPx: 48 };

@@ -63,7 +63,7 @@ describe('the numbers of a throw that was seen from release to plate', () => {
     ['verticalApproach', '6.0° down', 'from the path, standard error 0.09°'],
     ['horizontalApproach', '1.6° arm side', 'from the path, standard error under 0.01°'],
     ['arrival', '47 ms later', 'fastball aimed at the same place, from the paths'],
-    ['decisionGap', '1.6 ball widths', 'fastball aimed at the same place, from the paths'],
+    ['decisionGap', '1.6 ball widths', 'fastball aimed at the same place, from the paths, 175 ms before the fastball arrives, at the same time'],
     ['plateGap', '2.4 ball widths', 'fastball aimed at the same place, from the paths'],
   ])('%s is %s, and says what that rests on and how sure it is', (number, value, rests) => {
     const row = rows.get(number)!;

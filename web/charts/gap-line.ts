@@ -19,7 +19,7 @@ export function drawGapLine(element: SVGSVGElement, data: GapLineData, options: 
   continues(svg, data.generation);
   describe(svg, options, data.texts.name, data.texts.description);
   svg.style('font-size', `${textPx}px`);
-  const foot = footLines([data.texts.afterRelease, data.texts.basis[data.basis]], Math.floor(width / textPx / LETTER));
+  const foot = footLines(data.texts, Math.floor(width / textPx / LETTER));
   const scale = gapScale(data, options, foot.length);
   drawTimes(layer(svg, 'times'), scale, data.texts.milliseconds, foot, options);
   drawBalls(layer(svg, 'balls'), [{ timeS: data.decisionS, widths: data.decisionWidths }, { timeS: scale.endS, widths: data.plateWidths }], scale);
@@ -27,8 +27,9 @@ export function drawGapLine(element: SVGSVGElement, data: GapLineData, options: 
   drawGapLabels(layer(svg, 'labels'), data, scale, options);
 }
 
-function footLines(parts: readonly string[], mostLetters: number): string[] {
-  const whole = parts.join(', ');
+function footLines({ afterRelease, decided: { at, brief, basis } }: GapLineData['texts'], mostLetters: number): string[] {
+  const whole = [afterRelease, at, basis].join(', ');
+  const parts = [afterRelease, at.length < mostLetters ? at : brief, basis];
   return whole.length <= mostLetters ? [whole] : parts.flatMap((part, index) => linesOf(index < parts.length - 1 ? `${part},` : part, mostLetters));
 }
 

@@ -12,17 +12,15 @@ export interface GapLineData {
   readonly decisionS: number;
   readonly decisionWidths: number;
   readonly plateWidths: number;
-  /** Whether the two balls are held against each other at the same time or at the same distance from the plate. */
-  readonly basis: 'same-time' | 'same-distance';
   readonly texts: {
     readonly name: string;
     readonly description: string;
     /** The value there with its unit, then the word for the place. */
     readonly decision: readonly [value: string, place: string];
     readonly plate: readonly [value: string, place: string];
-    /** From when time counts, and by which basis the two are held against each other; a line each where they do not fit into one. */
+    /** From when time counts; then where the decision point is, and how the two balls are held against each other there. Where they do not fit into one line each has its own, the decision point briefly if it must. */
     readonly afterRelease: string;
-    readonly basis: Readonly<Record<'same-time' | 'same-distance', string>>;
+    readonly decided: { readonly at: string; readonly brief: string; readonly basis: string };
     /** Unit of the times. */
     readonly milliseconds: string;
   };

@@ -1,5 +1,5 @@
 import type { GapView, SeparationView, SessionView, ThrowView } from '../../core/facts/views.ts';
-import { numberText } from '../words/numbers.ts';
+import { millisecondsText, numberText } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
 import { arrivalWords, missWords, paceWords, sideWords, verticalWords } from '../words/throw-words.ts';
 import { moveText } from './amounts.ts';
@@ -40,12 +40,13 @@ function arrivalRow({ gap, flightTimeFrom }: ThrowView, { arrivalS }: Separation
 
 function gapRows({ gap }: ThrowView, speech: Speech): NumberRow[] {
   const { throwNumbers: say, asked: { gapLine } } = speech.words;
-  const row = (number: 'decisionGap' | 'plateGap', of: (gap: GapView) => number): NumberRow[] => {
+  const row = (number: 'decisionGap' | 'plateGap', of: (gap: GapView) => number, rests: (gap: GapView) => string[] = () => []): NumberRow[] => {
     if (gap === null) return [];
     const reading = typeof gap === 'string' ? gap : of(gap);
-    return [numberRow(number, reading, (widths) => gapLine.widths(numberText(widths, 1, speech.language)), [say.aimed], speech)];
+    return [numberRow(number, reading, (widths) => gapLine.widths(numberText(widths, 1, speech.language)), typeof gap === 'string' ? [] : [say.aimed, ...rests(gap)], speech)];
   };
-  return [...row('decisionGap', ({ decisionWidths }) => decisionWidths), ...row('plateGap', ({ plateWidths }) => plateWidths)];
+  const decided = ({ decisionBeforeS, decisionBasis }: GapView): string[] => [gapLine.decided(millisecondsText(decisionBeforeS, speech), gapLine.basis[decisionBasis])];
+  return [...row('decisionGap', ({ decisionWidths }) => decisionWidths, decided), ...row('plateGap', ({ plateWidths }) => plateWidths)];
 }
 
 /** A throw whose movement is not known has no miss either; only where the target is missing that is said instead. */

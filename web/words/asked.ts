@@ -43,8 +43,12 @@ export const asked = inBoth(
       pathMissing: (why: string) => `path of the ball ${why}`,
       afterRelease: 'after release',
       basis: { 'same-time': 'at the same time', 'same-distance': 'at the same distance' },
-      description: (decision: string, before: string, plate: string, basis: string) =>
-        `How far the last throw is from the fastball aimed at the same place, ${basis}: ${decision} at the decision point, ${before} before the fastball arrives, and ${plate} when the first of the two is at the plate.`,
+      decided: (before: string, basis: string) => `${before} before the fastball arrives, ${basis}`,
+      decisionAt: (before: string) => `decision ${before} from arrival`,
+      beforeArrival: (before: string) => `${before} from arrival`,
+      lineIs: 'The line is at the same time.',
+      description: (decision: string, decided: string, plate: string) =>
+        `How far the last throw is from the fastball aimed at the same place: ${decision} at the decision point, ${decided}, and ${plate} when the first of the two is at the plate.`,
     },
     plate: {
       title: 'Plate, seen by the catcher',
@@ -98,8 +102,12 @@ export const asked = inBoth(
       pathMissing: (why) => `trayectoria: ${why}`,
       afterRelease: 'desde la salida',
       basis: { 'same-time': 'al mismo tiempo', 'same-distance': 'a la misma distancia' },
-      description: (decision, before, plate, basis) =>
-        `Qué tan lejos está el último tiro de la recta dirigida al mismo lugar, ${basis}: ${decision} en el punto de decisión, ${before} antes de que llegue la recta, y ${plate} cuando la primera de las dos está en home.`,
+      decided: (before, basis) => `${before} antes de que llegue la recta, ${basis}`,
+      decisionAt: (before) => `decisión a ${before} de llegar`,
+      beforeArrival: (before) => `a ${before} de llegar`,
+      lineIs: 'La línea va al mismo tiempo.',
+      description: (decision, decided, plate) =>
+        `Qué tan lejos está el último tiro de la recta dirigida al mismo lugar: ${decision} en el punto de decisión, ${decided}, y ${plate} cuando la primera de las dos está en home.`,
     },
     plate: {
       title: 'Home, visto por el receptor',

@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { coachSaysSchema } from '../../../core/facts/coach.ts';
+import type { Decision } from '../../../core/facts/decision-says.ts';
 import type { ThrowBody } from '../../../core/facts/frames.ts';
 import type { GapView, ThrowView } from '../../../core/facts/views.ts';
+import { decisionBeforeS } from '../../../core/flight/decision-point.ts';
+import { objection } from '../../../core/session/admit.ts';
+import { foldFact } from '../../../core/session/fold.ts';
+import { emptyLedger } from '../../../core/session/ledger.ts';
+import { sliceOf } from '../../../core/session/recorded.ts';
 import { moundView } from '../../../core/session/view.ts';
 import { Story, summary } from './story.ts';
 
@@ -20,10 +27,14 @@ function seen(side: -1 | 1, speedMps: number, lift: { readonly up: number; reado
 const fastballLift = { up: 5.5, armSide: 2 };
 
 function bullpen(hand: Hand = 'right'): Story {
+  return baselineIn(new Story().open('s1', 'ada', hand), 's1', hand);
+}
+
+function baselineIn(story: Story, session: string, hand: Hand = 'right'): Story {
   const side = hand === 'right' ? -1 : 1;
-  const story = new Story().open('s1', 'ada', hand).intent('s1', 'four-seam');
+  story.intent(session, 'four-seam');
   for (const off of [0, 0.2, -0.2, 0.1, -0.1]) story.measured(seen(side, 41 + off, { up: 5.5 + off, armSide: 2 - off }, { up: 1.8 + off / 10, armSide: 0.55 }));
-  return story.intent('s1', 'changeup');
+  return story.intent(session, 'changeup');
 }
 
 const last = (story: Story): ThrowView => moundView(story.ledger(), null).throws.at(-1)!;
@@ -83,6 +94,74 @@ describe('the gap of a throw seen in flight', () => {
     const again = bullpen();
     again.measured(seen(-1, 36.5, { up: 2.5, armSide: 4 }, { up: 1.8, armSide: 0.55 }, 0));
     expect(gapOfLast(again)).toEqual(before);
+  });
+});
+
+describe('the decision point that a coach sets', () => {
+  const changeup = seen(-1, 36.5, { up: 2.5, armSide: 4 }, { up: 1.8, armSide: 0.55 }, 0);
+  const set = (session: string, beforeS: number, basis: Decision['basis']) => ({ kind: 'decision-set', session, beforeS, basis }) as const;
+  const thrown = (): Story => {
+    const story = bullpen();
+    story.measured(changeup);
+    return story;
+  };
+
+  it('is 175 ms before the fastball and at the same time until something else is said', () => {
+    expect(moundView(bullpen().ledger(), null).session!.decision).toEqual({ beforeS: 0.175, basis: 'same-time' });
+  });
+
+  it('holds for throws that were thrown before it was said, and only the gap at the decision point moves', () => {
+    const story = thrown();
+    const usual = gapOfLast(story);
+    const early = gapOfLast(story.say(set('s1', 0.225, 'same-time')));
+    expect(early).toMatchObject({ decisionBeforeS: 0.225, decisionBasis: 'same-time', plateWidths: usual.plateWidths, lineWidths: usual.lineWidths, aimedArrivalS: usual.aimedArrivalS });
+    expect(usual.decisionS - early.decisionS).toBeCloseTo(0.05, 4);
+    expect(early.decisionWidths).not.toBe(usual.decisionWidths);
+    expect(gapOfLast(story.say(set('s1', 0.175, 'same-time')))).toEqual(usual);
+  });
+
+  it('gives another gap at the same distance than at the same time, and says which one it is', () => {
+    const story = thrown();
+    const sameTime = gapOfLast(story);
+    const sameDistance = gapOfLast(story.say(set('s1', 0.175, 'same-distance')));
+    expect(sameDistance).toMatchObject({ decisionBasis: 'same-distance', decisionS: sameTime.decisionS });
+    expect(Math.abs(sameDistance.decisionWidths - sameTime.decisionWidths)).toBeGreaterThan(0.2);
+    expect(moundView(story.ledger(), null).session!.decision).toEqual({ beforeS: 0.175, basis: 'same-distance' });
+  });
+
+  it('goes with the athlete into the next session, and with nobody else', () => {
+    const story = bullpen().say(set('s1', 0.2, 'same-distance')).say({ kind: 'session-closed', session: 's1' }).open('s2', 'bo').open('s3', 'ada');
+    const of = (session: string): Decision => moundView(story.ledger(), session).session!.decision;
+    expect([of('s2'), of('s3')]).toEqual([{ beforeS: 0.175, basis: 'same-time' }, { beforeS: 0.2, basis: 'same-distance' }]);
+    story.say(set('s3', 0.15, 'same-time'));
+    expect([of('s1'), of('s3')]).toEqual([{ beforeS: 0.2, basis: 'same-distance' }, { beforeS: 0.15, basis: 'same-time' }]);
+    baselineIn(story, 's3').measured(changeup);
+    expect(gapOfLast(story)).toMatchObject({ decisionBeforeS: 0.15, decisionBasis: 'same-time' });
+  });
+
+  it('shows in a recording at every place the gaps that were shown live', () => {
+    const story = thrown().say(set('s1', 0.21, 'same-distance')).say({ kind: 'session-closed', session: 's1' });
+    baselineIn(story.open('s2', 'ada'), 's2').measured(changeup);
+    story.say(set('s2', 0.15, 'same-time')).measured(changeup);
+    const slice = sliceOf(story.facts, 's2')!;
+    let live = story.facts.filter(({ place }) => place < slice.facts[0]!.place).reduce(foldFact, emptyLedger('north-1'));
+    let played = slice.carry;
+    const decisions = new Set<number>();
+    for (const fact of slice.facts) {
+      [live, played] = [foldFact(live, fact), foldFact(played, fact)];
+      const [shown, replayed] = [moundView(live, 's2'), moundView(played, 's2')];
+      expect([replayed.session!.decision, replayed.throws.map(({ gap }) => gap)]).toEqual([shown.session!.decision, shown.throws.map(({ gap }) => gap)]);
+      decisions.add(replayed.session!.decision.beforeS);
+    }
+    expect([...decisions]).toEqual([0.21, 0.15]);
+  });
+
+  it('lies 150 to 225 ms before the fastball, for core as for what may be said, and is not set once the session is closed', () => {
+    const { least, most } = decisionBeforeS;
+    const allowed = (beforeS: number): boolean => coachSaysSchema.safeParse(set('s1', beforeS, 'same-time')).success;
+    expect([least, most, least - 0.001, most + 0.001].map(allowed)).toEqual([true, true, false, false]);
+    const closed = bullpen().say({ kind: 'session-closed', session: 's1' });
+    expect(objection(closed.ledger(), set('s1', 0.2, 'same-time'))).toMatchObject({ code: 'session-closed' });
   });
 });
 

@@ -17,6 +17,7 @@ function week(): Story {
   story.say({ kind: 'comparison-opened', session: 's1', k: 1, stage: 'mound', zone: ZONE, a: 'A', b: 'B', baseline: 1 });
   const first = [story.throw(82, 8, -10), story.throw(82, 9, -10)];
   story.say({ kind: 'gate-set', session: 's1', stage: 'mound', gate: { comfort: true, shareAbove: 0.3 } });
+  story.say({ kind: 'decision-set', session: 's1', beforeS: 0.2, basis: 'same-distance' });
   story.say({ kind: 'arm-reported', session: 's1', from: 'glance', said: 'sore', areas: ['shoulder'] });
   story.say({ kind: 'session-closed', session: 's1' }).open('s2', 'bo', 'left').intent('s2', 'four-seam');
   fiveFastballs(story, 1);
@@ -27,6 +28,7 @@ function week(): Story {
   story.say(trial('s3', 'over')).say(trial('s3', 'through'));
   story.say({ kind: 'comparison-continued', session: 's3', k: 1, day: { session: 's3', a: 'B', b: 'A', baseline: 2 } });
   story.say({ kind: 'feedback-set', session: 's3', mode: { kind: 'fading' }, askFirst: true });
+  story.say({ kind: 'decision-set', session: 's3', beforeS: 0.15, basis: 'same-time' });
   const guessed = story.throw(82, 8, -10);
   story.say({ kind: 'throw-guessed', session: 's3', place: guessed, went: null, moved: { vertical: 'below', side: 'on-target' } });
   story.say({ kind: 'arm-reported', session: 's3', from: 'bench', said: 'pain', areas: [] });

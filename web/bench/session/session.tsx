@@ -8,6 +8,7 @@ import { createOnItsWay } from '../on-its-way.ts';
 import { AskTwice } from '../fields/ask-twice.tsx';
 import { StageFields } from '../fields/stage-fields.tsx';
 import type { StageDraft } from '../opening/draft.ts';
+import { DecisionChoice } from './decision.tsx';
 import { FeedbackChoice } from './feedback.tsx';
 import { Way } from '../way/way.tsx';
 import { Leads } from './leads.tsx';
@@ -33,7 +34,10 @@ export function SessionPart(props: { readonly session: SessionView; readonly onA
         <Answer corner="session" />
       </Show>
       <Way session={props.session} />
-      <Show when={props.session.closedAtMs === null}><FeedbackChoice session={props.session} /></Show>
+      <Show when={props.session.closedAtMs === null}>
+        <FeedbackChoice session={props.session} />
+        <DecisionChoice session={props.session} />
+      </Show>
       <Notes session={props.session} />
       <Leads session={props.session} />
       <div class="session-end">

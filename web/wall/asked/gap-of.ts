@@ -21,20 +21,22 @@ export function gapOf(view: MoundView, speech: Speech): Shown<GapLineData> {
 export function gapPicture(gap: GapView, speech: Speech): Omit<GapLineData, 'generation'> {
   const say = speech.words.asked.gapLine;
   const decision = say.widths(numberText(gap.decisionWidths, 1, speech.language));
+  const before = millisecondsText(gap.decisionBeforeS, speech);
+  const basis = say.basis[gap.decisionBasis];
   const plate = say.widths(numberText(gap.plateWidths, 1, speech.language));
+  const description = [say.description(decision, say.decided(before, basis), plate), ...(gap.decisionBasis === 'same-time' ? [] : [say.lineIs])];
   return {
     line: gap.lineWidths.map((widths, index): GapPoint => [index * gap.lineStepS, widths]),
     decisionS: gap.decisionS,
     decisionWidths: gap.decisionWidths,
     plateWidths: gap.plateWidths,
-    basis: gap.decisionBasis,
     texts: {
       name: say.title,
-      description: say.description(decision, millisecondsText(gap.decisionBeforeS, speech), plate, say.basis[gap.decisionBasis]),
+      description: description.join(' '),
       decision: [decision, say.decision],
       plate: [plate, say.plate],
       afterRelease: say.afterRelease,
-      basis: say.basis,
+      decided: { at: say.decisionAt(before), brief: say.beforeArrival(before), basis },
       milliseconds: 'ms',
     },
   };
