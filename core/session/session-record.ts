@@ -1,5 +1,8 @@
 import type { MoundView } from '../facts/views.ts';
-import { emptyLedger, throwsOf, type Ledger } from './ledger.ts';
+import { STAGES } from '../facts/vocabulary.ts';
+import type { NumbersByStage } from './brought.ts';
+import { newestBaseline } from './compared.ts';
+import { emptyLedger, throwsOf, type Ledger, type SessionEntry } from './ledger.ts';
 import { moundView } from './view.ts';
 
 /** Where a session stands now: what a screen shows of it, and the state of it alone, on which a comparison over days rests. */
@@ -10,19 +13,31 @@ export interface SessionRecord {
   readonly place: number;
   /** Without the throws that nobody has. */
   readonly view: MoundView;
-  /** Holds one session and its throws, and nothing else of the mound. */
+  /** Number of the newest fastball baseline of each stage, its own or the one that it brought. */
+  readonly baselines: NumbersByStage;
+  /** Holds one session and nothing else of the mound; its throws only where a comparison may ask for them. */
   readonly ledger: Ledger;
 }
 
-/** The record of one session of a mound; null for a session that the mound does not know. */
-export function sessionRecord(ledger: Ledger, session: string): SessionRecord | null {
+/**
+ * The record of one session of a mound; null for a session that the mound does not know.
+ * @param keepThrows whether the throws go along as they were measured, which is most of what there is to send
+ */
+export function sessionRecord(ledger: Ledger, session: string, keepThrows = true): SessionRecord | null {
   const entry = ledger.sessions[session];
   if (entry === undefined) return null;
   const { mound, place, atMs } = ledger;
   const throws = Object.fromEntries(throwsOf(ledger, session).map((thrown) => [thrown.place, thrown]));
   return {
-    session, mound, place,
+    session, mound, place, baselines: baselinesOf(ledger, entry),
     view: { ...moundView({ ...ledger, throws }, session), unclaimed: [] },
-    ledger: { ...emptyLedger(mound), place, atMs, order: [session], sessions: { [session]: entry }, throws },
+    ledger: { ...emptyLedger(mound), place, atMs, order: [session], sessions: { [session]: entry }, throws: keepThrows ? throws : {} },
   };
+}
+
+function baselinesOf(ledger: Ledger, entry: SessionEntry): NumbersByStage {
+  return Object.fromEntries(STAGES.flatMap((stage) => {
+    const newest = newestBaseline(ledger, entry, stage);
+    return newest === null ? [] : [[stage, newest]];
+  }));
 }

@@ -1,7 +1,7 @@
 import type { ComparisonEntry } from '../../core/facts/advice-view.ts';
 import { compareTrials, type Comparison } from '../../core/coaching/comparison.ts';
 import type { IsoDay, MayThrow } from '../../core/facts/care-view.ts';
-import { allTaken, newestBaseline, type TakenThrow } from '../../core/session/compared.ts';
+import { allTaken, type TakenThrow } from '../../core/session/compared.ts';
 import { zoneIn } from '../../core/session/targets.ts';
 import { workOf } from '../../core/session/work.ts';
 import { ledgerOf, type AthleteRecord, type FoldedSession } from './record.ts';
@@ -64,7 +64,7 @@ export function movedSince({ entry }: OpenedComparison, record: AthleteRecord): 
   if (newest === undefined) return null;
   const zone = zoneIn(newest.session.entry, entry.stage);
   if (zone !== null && !sameZone(zone, entry.zone)) return 'zone';
-  const moved = held.some(({ day, session }) => newestBaseline(session.ledger, session.entry, entry.stage) !== day.baseline);
+  const moved = held.some(({ day, session }) => session.recorded.baselines[entry.stage] !== day.baseline);
   return moved ? 'baseline' : null;
 }
 

@@ -1,6 +1,5 @@
 import type { CoachSays } from '../../core/facts/coach.ts';
 import type { Stage } from '../../core/facts/vocabulary.ts';
-import { newestBaseline } from '../../core/session/compared.ts';
 import { zoneIn } from '../../core/session/targets.ts';
 import type { OpenedComparison, SharedDay } from './comparison-of.ts';
 
@@ -29,7 +28,7 @@ export function statementsToOpen(shared: readonly SharedDay[], stage: Stage, k: 
   const { session, a, b } = newest;
   const { id } = session.entry;
   const zone = zoneIn(session.entry, stage);
-  const baseline = newestBaseline(session.ledger, session.entry, stage);
+  const baseline = session.recorded.baselines[stage] ?? null;
   if (zone === null) return 'no-zone';
   if (baseline === null) return 'no-baseline';
   const mound = session.recorded.mound;
@@ -41,7 +40,7 @@ export function statementsToOpen(shared: readonly SharedDay[], stage: Stage, k: 
 
 /** What is said to take another day into a comparison; nothing for a day without a baseline. */
 export function statementToAdd({ mound, openedIn, k }: { readonly mound: string; readonly openedIn: string; readonly k: number }, { session, a, b }: SharedDay, stage: Stage): readonly Statement[] {
-  const baseline = newestBaseline(session.ledger, session.entry, stage);
+  const baseline = session.recorded.baselines[stage] ?? null;
   if (baseline === null) return [];
   return [{ mound, session: openedIn, says: { kind: 'comparison-continued', session: openedIn, k, day: { session: session.entry.id, a, b, baseline } } }];
 }

@@ -7,8 +7,8 @@ import { askForAthleteDays, askForAthleteRecords, type Answer } from '../live/re
 
 /** One session as it stands, its state and its view side by side. */
 export interface FoldedSession {
-  readonly recorded: Pick<SessionRecord, 'session' | 'mound' | 'place'>;
-  /** Of this session alone. */
+  readonly recorded: Pick<SessionRecord, 'session' | 'mound' | 'place' | 'baselines'>;
+  /** Of this session alone, with its throws where a comparison holds them. */
   readonly ledger: Ledger;
   readonly entry: SessionEntry;
   readonly view: MoundView;
@@ -24,9 +24,9 @@ export interface AthleteRecord {
 }
 
 /** A session of a record; null where the record does not hold what it names. */
-export function foldedSession({ session, mound, place, ledger, view }: SessionRecord): FoldedSession | null {
+export function foldedSession({ session, mound, place, baselines, ledger, view }: SessionRecord): FoldedSession | null {
   const entry = ledger.sessions[session];
-  return entry === undefined || view.session === null ? null : { recorded: { session, mound, place }, ledger, entry, view, shown: view.session };
+  return entry === undefined || view.session === null ? null : { recorded: { session, mound, place, baselines }, ledger, entry, view, shown: view.session };
 }
 
 /** Asks for all sessions of an athlete; the first answer that is none is the answer. */
@@ -39,10 +39,17 @@ export async function askForRecord(athlete: string): Promise<Answer<AthleteRecor
   return newest === undefined ? { kind: 'silent' } : { kind: 'answer', value: { athlete: newest.entry.athlete, sessions, days: days.value } };
 }
 
-/** The record after one of its sessions has grown. */
-export function withSession(record: AthleteRecord, grown: SessionRecord, days: AthleteDays): AthleteRecord {
-  const folded = foldedSession(grown);
-  return { ...record, days, sessions: record.sessions.map((one) => (one.recorded.session === grown.session ? (folded ?? one) : one)) };
+/** Sessions that a grown one compares with and whose throws are not at hand yet: without them a verdict would leave out their days. */
+export function sessionsLacking({ sessions }: AthleteRecord, grown: SessionRecord): readonly string[] {
+  const days = grown.ledger.sessions[grown.session]?.planned.comparisons.flatMap((one) => one.days.map(({ session }) => session)) ?? [];
+  const lacking = sessions.filter(({ ledger, view }) => view.throws.length > 0 && Object.keys(ledger.throws).length === 0).map(({ entry }) => entry.id);
+  return lacking.filter((session) => session !== grown.session && days.includes(session));
+}
+
+/** The record after some of its sessions have grown. */
+export function withSessions(record: AthleteRecord, grown: readonly SessionRecord[], days: AthleteDays): AthleteRecord {
+  const folded = new Map(grown.map((one) => [one.session, foldedSession(one)]));
+  return { ...record, days, sessions: record.sessions.map((one) => folded.get(one.entry.id) ?? one) };
 }
 
 /** The ledger that holds a session; null for one that is not of this athlete. */

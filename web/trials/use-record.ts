@@ -1,6 +1,6 @@
 import { createSignal, onCleanup, type Accessor } from 'solid-js';
 import { askForAthleteDays, askForSessionRecord, type Answer } from '../live/recorded.ts';
-import { askForRecord, withSession, type AthleteRecord } from './record.ts';
+import { askForRecord, sessionsLacking, withSessions, type AthleteRecord } from './record.ts';
 
 /** An athlete's record as a screen holds it. */
 export interface HeldRecord {
@@ -26,7 +26,10 @@ export function holdRecord(athlete: string): HeldRecord {
     const [grown, days] = await Promise.all([askForSessionRecord(session), askForAthleteDays(athlete)]);
     const known = answer();
     if (over || known?.kind !== 'answer' || grown.kind !== 'answer' || days.kind !== 'answer') return;
-    setAnswer({ kind: 'answer', value: withSession(known.value, grown.value, days.value) });
+    const others = await Promise.all(sessionsLacking(known.value, grown.value).map(askForSessionRecord));
+    if (over || others.some(({ kind }) => kind !== 'answer')) return;
+    const found = others.flatMap((other) => (other.kind === 'answer' ? [other.value] : []));
+    setAnswer((now) => (now?.kind === 'answer' ? { kind: 'answer', value: withSessions(now.value, [...found, grown.value], days.value) } : now));
   };
   again();
   return { answer, again, refresh };

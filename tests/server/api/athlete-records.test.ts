@@ -56,3 +56,22 @@ test('of an athlete or a session that nobody knows there is no record', async ()
   expect(await get(server, '/api/athletes/nobody/records')).toMatchObject({ code: 'unknown-athlete' });
   expect(await get(server, '/api/sessions/nothing/record')).toMatchObject({ code: 'unknown-session' });
 });
+
+test('throws as they were measured go along only with a session that a comparison holds', async () => {
+  const server = await serverForTest();
+  const screen = new ScreenClient(server);
+  const { client } = await DeviceClient.greet(server.address, server.token);
+  for (const session of ['n-1', 'n-2']) {
+    await screen.say(opened(session));
+    await screen.say({ kind: 'intent-set', session, intent: 'four-seam' });
+    for (let count = 1; count <= 5; count += 1) await client.ask({ kind: 'throw', sequence: (session === 'n-1' ? 0 : 5) + count, time: count, body: summary(88 + count / 5) });
+    for (const words of ['through', 'over']) await screen.say({ kind: 'trial-begun', session, intent: 'changeup', grip: null, cue: { words, focus: null } });
+  }
+  const held = async () => (await get<SessionRecord[]>(server, '/api/athletes/ana-1/records')).map(({ session, ledger, view, baselines }) => [session, view.throws.length, Object.keys(ledger.throws).length, baselines]);
+  expect((await held()).sort()).toEqual([['n-1', 5, 0, { mound: 1 }], ['n-2', 5, 0, { mound: 2 }]]);
+  const zone = { kind: 'ellipse', verticalM: -0.2, armSideM: 0.1, verticalRadiusM: 0.08, armSideRadiusM: 0.08 };
+  expect(await screen.say({ kind: 'comparison-opened', session: 'n-2', k: 1, stage: 'mound', zone, a: 'A', b: 'B', baseline: 2 })).toMatchObject({ kind: 'stored' });
+  expect((await held()).sort()).toEqual([['n-1', 5, 0, { mound: 1 }], ['n-2', 5, 5, { mound: 2 }]]);
+  expect(await screen.say({ kind: 'comparison-continued', session: 'n-2', k: 1, day: { session: 'n-1', a: 'A', b: 'B', baseline: 1 } })).toMatchObject({ kind: 'stored' });
+  expect((await held()).map(([, , kept]) => kept)).toEqual([5, 5]);
+});
