@@ -22,11 +22,13 @@ export function SessionPart(props: { readonly session: SessionView; readonly onA
   const underway = createOnItsWay<StageDraft>(() => desk.view().place);
   const stage = (): StageDraft => underway.value() ?? { stage: props.session.stage, distanceM: props.session.distanceM, effort: props.session.effort };
   const setStage = (draft: StageDraft) => void underway.send(draft, desk.say('session', { kind: 'stage-set', session: props.session.id, ...draft }));
+  const hour = (atMs: number) => hourText(atMs, props.session.timeZone, speech().language);
+  const openWords = () => (props.session.closedAtMs === null ? say().since(hour(props.session.openedAtMs)) : say().until(hour(props.session.openedAtMs), hour(props.session.closedAtMs)));
   return (
     <section class="part session" aria-labelledby="session-title">
       <h2 id="session-title">{speech().words.bench.frame.place.session}</h2>
       <p class="quiet">
-        {props.session.athlete.name}, {say().since(hourText(props.session.openedAtMs, props.session.timeZone, speech().language))}
+        {props.session.athlete.name}, {openWords()}
       </p>
       <Show when={props.session.closedAtMs === null}>
         <h3 class="unseen">{say().stageNow}</h3>

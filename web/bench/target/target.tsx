@@ -1,6 +1,7 @@
 import { createEffect, createMemo, createSignal, on, Show } from 'solid-js';
 import type { SpeedBand, TargetZone } from '../../../core/facts/coach.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
+import { bandWords, centreWords } from '../../plan/takes-words.ts';
 import { useSpeech } from '../../words/use-words.tsx';
 import { Answer } from '../answer.tsx';
 import { useDesk } from '../desk.ts';
@@ -41,14 +42,20 @@ export function TargetPart(props: { readonly session: SessionView }) {
     setWrong('wrong' in next ? next.wrong : null);
     if ('zone' in next) void set(next.zone, next.band);
   };
+  const open = () => props.session.closedAtMs === null;
+  /** In a closed session the target can be read, not set. */
+  const standingTarget = () => {
+    const { zone: stands, speedBand } = props.session;
+    return stands === null ? say().noZone : `${speech().words.plan.target.centre(centreWords(stands, speech()))}, ${bandWords(speedBand, speech())}.`;
+  };
   const toggleBand = () => setTyped({ ...draft(), band: draft().band === null ? draftOf(STARTING_ZONE, STARTING_BAND, speech().units).band : null });
 
   return (
     <section class="part target" aria-labelledby="target-title">
       <h2 id="target-title">{say().title}</h2>
-      <ZonePlane session={props.session} zone={zone()} onZone={(next, letGo) => (letGo ? void set(next, props.session.speedBand) : underway.hold(next))} />
+      <ZonePlane session={props.session} zone={zone()} onZone={open() ? (next, letGo) => (letGo ? void set(next, props.session.speedBand) : underway.hold(next)) : null} />
       <Answer corner="target" />
-      <Show when={props.session.zone !== null} fallback={
+      <Show when={open()} fallback={<p>{standingTarget()}</p>}><Show when={props.session.zone !== null} fallback={
         <div class="propose">
           <p>{say().noZone} <span class="quiet">{say().proposeWhy}</span></p>
           <button type="button" class="main" onClick={() => void set(STARTING_ZONE, STARTING_BAND)}>{say().propose}</button>
@@ -66,7 +73,7 @@ export function TargetPart(props: { readonly session: SessionView }) {
             </div>
           </Show>
         </form>
-      </Show>
+      </Show></Show>
       <Baseline session={props.session} />
     </section>
   );

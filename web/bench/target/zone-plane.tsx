@@ -13,11 +13,11 @@ import { reachBehind } from './reach-behind.ts';
 const TEXT_PX = 15;
 
 /**
- * The Wall's plane with a zone that can be moved. While it moves, the old miss is not drawn: it belongs to the zone that was.
+ * The Wall's plane with a zone that can be moved; without `onZone` it stands still. While it moves, the old miss is not drawn: it belongs to the zone that was.
  * The zone is not named in the picture, where its handles are: the heading above names it. Behind it lies what spin alone can
  * reach; what the last throw's spin does not explain is an arrow. What is assumed or cannot be seen is said below.
  */
-export function ZonePlane(props: { readonly session: SessionView; readonly zone: TargetZone | null; readonly onZone: (zone: TargetZone, letGo: boolean) => void }) {
+export function ZonePlane(props: { readonly session: SessionView; readonly zone: TargetZone | null; readonly onZone: ((zone: TargetZone, letGo: boolean) => void) | null }) {
   const desk = useDesk();
   const speech = useSpeech();
   const reach = createMemo(() => reachBehind(desk.view(), props.session));
@@ -25,9 +25,13 @@ export function ZonePlane(props: { readonly session: SessionView; readonly zone:
     const wall = planeOf(desk.view(), speech(), { arrow: 'named' });
     const behind = reach();
     const description = behind === null ? wall.texts.description : `${wall.texts.description} ${speech().words.plan.target.reachSaid}`;
-    const plane = { ...wall, reach: behind === null ? null : { ...behind.region, named: speech().words.wall.plane.reach }, texts: { ...wall.texts, target: '', description } };
+    const plane = { ...wall, reach: behind === null ? null : { ...behind.region, named: speech().words.wall.plane.reach }, texts: { ...wall.texts, ...(props.onZone === null ? {} : { target: '' }), description } };
     return props.zone === props.session.zone ? plane : { ...plane, zone: props.zone, miss: null };
   });
+  const handles = () => {
+    const { onZone } = props;
+    return onZone === null ? {} : { handleTexts: speech().words.wall.plane.resize, onZone };
+  };
   /** What cannot be seen, and what was not measured. */
   const notes = () => {
     const reading = desk.view().throws.at(-1)?.unexplained;
@@ -37,7 +41,7 @@ export function ZonePlane(props: { readonly session: SessionView; readonly zone:
   return (
     <>
       <Drawn class="zone-plane" draw={(svg, { width, height }) => drawSeparationPlane(svg, data(), {
-        width, height, textPx: TEXT_PX, letters: 'newest', handleTexts: speech().words.wall.plane.resize, onZone: (zone, letGo) => props.onZone(zone, letGo),
+        width, height, textPx: TEXT_PX, letters: 'newest', ...handles(),
       })} />
       <Show when={notes() !== ''}><p class="quiet small">{notes()}</p></Show>
     </>

@@ -4,6 +4,7 @@ import { inBoth } from '../in-both.ts';
 export const session = inBoth(
   {
     since: (hour: string) => `open since ${hour}`,
+    until: (from: string, to: string) => `open from ${from} to ${to}`,
     stageNow: 'Stage now',
     feedback: 'Feedback on Glance',
     askFirst: 'The athlete says first where it went',
@@ -26,6 +27,7 @@ export const session = inBoth(
   },
   {
     since: (hour) => `abierta desde ${hour}`,
+    until: (from, to) => `abierta de ${from} a ${to}`,
     stageNow: 'Etapa ahora',
     feedback: 'Comentarios en Vistazo',
     askFirst: 'El atleta dice primero a dónde fue',
