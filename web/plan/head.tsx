@@ -1,4 +1,4 @@
-import { For } from 'solid-js';
+import { For, Show } from 'solid-js';
 import { useDesk } from '../bench/desk.ts';
 import { StandingWord } from '../standing/frame.tsx';
 import type { Standing } from '../standing/standing.ts';
@@ -17,6 +17,7 @@ export function Head(props: { readonly standing: Standing }) {
       <StandingWord standing={props.standing} timeZone={desk.session()?.timeZone ?? null} />
       <nav aria-label={words().bench.frame.otherScreens}>
         <For each={SCREENS}>{(screen) => <a href={`/${screen}/${encodeURIComponent(desk.mound)}`}>{words().start.screens[screen]}</a>}</For>
+        <Show when={desk.session()}>{(session) => <a href={`/trials/${encodeURIComponent(session().athlete.id)}`}>{words().trials.frame.onTrials}</a>}</Show>
       </nav>
     </header>
   );

@@ -40,6 +40,7 @@ export function AthleteTrials(props: { readonly record: AthleteRecord; readonly 
         <For each={openSessions(props.record)}>{(id) => <Follow session={props.record.sessions.find(({ entry }) => entry.id === id)!} refresh={props.refresh} tell={setStanding} />}</For>
         <nav aria-label={say().otherScreens}>
           <For each={openSessions(props.record)}>{(id) => <a href={`/bench/${encodeURIComponent(moundOf(props.record, id))}`}>{speech().words.start.screens.bench}</a>}</For>
+          <For each={openSessions(props.record)}>{(id) => <a href={`/plan/${encodeURIComponent(moundOf(props.record, id))}`}>{speech().words.start.screens.plan}</a>}</For>
           <a href="/playback">{say().sessions}</a>
         </nav>
       </header>

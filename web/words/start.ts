@@ -4,7 +4,7 @@ export const start = inBoth(
   {
     job: 'How far from your fastball, and is that where you want it?',
     mounds: 'Mounds',
-    noMounds: 'No device has been heard yet. Connect one to /device, or open a session on Bench.',
+    noMounds: 'No device has been heard yet. Connect one to /device, or name a mound below to open its Bench.',
     screens: { wall: 'Wall', bench: 'Bench', glance: 'Glance', plan: 'Plan', playback: 'Playback' },
     forWhom: { wall: 'for the big screen', bench: 'for the coach', glance: 'for the athlete', plan: 'for the coach, before the first trial' },
     trialsOf: 'Trials of',
@@ -19,7 +19,7 @@ export const start = inBoth(
   {
     job: '¿Qué tan lejos de tu recta, y es ahí donde lo quieres?',
     mounds: 'Montículos',
-    noMounds: 'Aún no se oye ningún equipo. Conecte uno a /device o abra una sesión en Banca.',
+    noMounds: 'Aún no se oye ningún equipo. Conecte uno a /device, o nombre abajo un montículo para abrir su Banca.',
     screens: { wall: 'Muro', bench: 'Banca', glance: 'Vistazo', plan: 'Plan', playback: 'Repetición' },
     forWhom: { wall: 'para la pantalla grande', bench: 'para el entrenador', glance: 'para el atleta', plan: 'para el entrenador, antes del primer ensayo' },
     trialsOf: 'Ensayos de',
