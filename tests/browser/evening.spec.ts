@@ -87,6 +87,9 @@ test('a good evening: a new athlete, five fastballs, a plan, three trials in blo
     await throws('right', TURNED, 4);
     await expect(block(page)).toHaveText('1 more of B in this block');
     await throws('right', TURNED, 1);
+    await expect(page.locator('.arm-warning')).toHaveText('Fifteen throws since anybody asked: ask how the arm feels. House rule.');
+    await page.getByRole('button', { name: 'Nothing to report' }).click();
+    await expect(page.locator('.arm-warning')).toHaveCount(0);
     await page.getByRole('button', { name: 'Next block: 5 of A' }).click();
     await expect(nextThrow(page)).toHaveText(/trial A/);
     await throws('right', FLOATING, 5);
@@ -286,6 +289,12 @@ test('a bad evening: unclaimed throws, the wrong athlete, throws that do not cou
     for (const screen of [page, wall, glance, plan]) await expect(screen.locator('.standing-word')).toHaveAttribute('data-standing', 'closed');
     await expect(glance.getByRole('button', { name: 'It hurts' })).toHaveCount(0);
     await expect(plan.getByRole('button', { name: /Begin trial|Set this target/ })).toHaveCount(0);
+    await goTo(page, 'Target');
+    await expect(page.locator('.part.target')).toContainText('Middle 8 in down, 2 in arm side, 7 to 12 mph slower.');
+    await expect(page.getByRole('slider')).toHaveCount(0);
+    await expect(page.getByLabel('Centre, below fastball')).toHaveCount(0);
+    await goTo(page, 'Session');
+    await expect(page.locator('.part.session')).toContainText(/Wren Abelow, open from \d\d:\d\d to \d\d:\d\d/);
     await page.getByRole('link', { name: 'Report' }).click();
     await expect(page.locator('.sheet')).toContainText('Excluded throws');
     await expect(page.locator('.sheet')).toContainText('Throw 14, Changeup B: gust of wind');
