@@ -150,11 +150,11 @@ test('the stage brings its distance along, and is said in the athlete’s units'
   await page.setViewportSize({ width: 390, height: 844 });
   await tablet(page);
   await goTo(page, 'Session');
-  await expect(page.getByLabel('Distance')).toHaveValue('18.44');
+  await expect(page.getByRole('spinbutton', { name: 'Distance' })).toHaveValue('18.44');
   await page.getByLabel('Long toss').check();
-  await expect(page.getByLabel('Distance')).toHaveValue('36.58');
-  await page.getByLabel('Distance').fill('45');
-  await page.getByLabel('Distance').press('Enter');
+  await expect(page.getByRole('spinbutton', { name: 'Distance' })).toHaveValue('36.58');
+  await page.getByRole('spinbutton', { name: 'Distance' }).fill('45');
+  await page.getByRole('spinbutton', { name: 'Distance' }).press('Enter');
   await page.getByLabel('firm').check();
   expect((await coach.reaches(4)).session).toMatchObject({ stage: 'long-toss', distanceM: 45, effort: 'firm' });
   coach.close();
