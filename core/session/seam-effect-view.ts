@@ -15,7 +15,9 @@ const KNOWN_WIND_SHIFT_M = inchesToM(0.5);
 export function seamEffectView(entries: readonly ThrowEntry[], session: SessionEntry, letter: string): SeamEffectView {
   const thrown = entries.flatMap((entry) => (countsFor(entry, session, letter) ? [{ entry, unexplained: analysisOf(entry, session).unexplained }] : []));
   const clean = thrown.flatMap(({ entry, unexplained }) => cleanOf(entry, unexplained) ?? []);
-  const hidden = hiddenOf(thrown.map(({ unexplained }) => unexplained));
+  // Before its first throw a trial is seen by whatever saw the session's last one.
+  const judged = thrown.length > 0 ? thrown.map(({ unexplained }) => unexplained) : entries.slice(-1).map((entry) => analysisOf(entry, session).unexplained);
+  const hidden = hiddenOf(judged);
   if (clean.length === 0 && hidden !== null) return { kind: 'not-visible', reason: hidden };
   const boundM = clean.reduce((sum, one) => sum + one.boundM / clean.length, 0);
   const effect = seamEffect(clean.map(({ acrossM }) => acrossM), boundM);

@@ -64,6 +64,13 @@ describe('the seam effect of a trial', () => {
     expect(effectOf(trial([]))).toEqual({ kind: 'too-few', count: 0, need: 5 });
   });
 
+  it('is not visible before the first throw of a trial either, where the session’s last throw came from a device that cannot show it', () => {
+    const fastballs = new Story().open('s1', 'ada').intent('s1', 'four-seam');
+    fastballs.measuredBy(bodyOf('right', PLAIN[0]!), { sight: 'spin-only' });
+    fastballs.say({ kind: 'trial-begun', session: 's1', intent: 'changeup', grip: null, cue: null });
+    expect(effectOf(fastballs)).toEqual({ kind: 'not-visible', reason: 'spin-only' });
+  });
+
   it('does not cross stages', () => {
     const story = trial(PUSHED).say({ kind: 'stage-set', session: 's1', stage: 'flat-ground', distanceM: 18.4404, effort: 'full' });
     expect(effectOf(story)).toEqual({ kind: 'too-few', count: 0, need: 5 });
