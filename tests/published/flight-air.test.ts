@@ -24,7 +24,7 @@ test('damp air is lighter than dry, warm lighter than cold, high lighter than lo
   expect(airDensityKgM3({ ...base, pressurePa: 84000 })).toBeLessThan(standardAirDensityKgM3);
 });
 
-test('pressure at altitude is that of the U.S. Standard Atmosphere, 1976: 22632 Pa at 11 km (published); 14.175, 12.230 and 10.108 psi at 1000, 5000 and 10000 ft (published)', () => {
+test('pressure at altitude is that of the U.S. Standard Atmosphere, 1976: 22632 Pa at 11 km; 14.175, 12.230 and 10.108 psi at 1000, 5000 and 10000 ft (quoted by others)', () => {
   const psi = (feet: number): number => standardPressurePa(feet * 0.3048) / 6894.757;
   expect(Math.abs(standardPressurePa(11_000) - 22632)).toBeLessThan(1);
   expect(psi(1000)).toBeCloseTo(14.175, 2);

@@ -11,7 +11,7 @@ const air = { airDensityKgM3: 1.2 };
 const pathOf = ({ start, end }: Flight) => pathFromRelease(start, end)!;
 const ninety = flyPitch(launchOf({ ...tailingFastball, speedMph: 90 }), air);
 
-describe('What the batter has of a 90 mph pitch (Adair, The Physics of Baseball, 2002, as others quote it, published)', () => {
+describe('What the batter has of a 90 mph pitch (Adair, The Physics of Baseball, 2002, quoted by others)', () => {
   test('is about 400 ms: within 30 ms of it from a hand 5.5 ft in front of the rubber', () => {
     expect(Math.abs(ninety.end.timeS - 0.4)).toBeLessThan(0.03);
   });
