@@ -6,7 +6,8 @@ import { flyPitch, type Flight } from './fly.ts';
 import type { Forces } from './motion.ts';
 import { transverseCoefficients } from './movement.ts';
 import { flightFromSpin, type SpinThrow } from './spin-flight.ts';
-import { cross, norm, scale, type Vector } from './vector.ts';
+import { transverseSpinOf } from './spin-known.ts';
+import type { Vector } from './vector.ts';
 
 /** What a device gave of a throw that is to be flown once more. */
 export type Reflyable =
@@ -27,14 +28,15 @@ export function reflownOver(distanceM: number, thrown: Reflyable): Flight | null
   }
 }
 
+const noSpin: Vector = [0, 0, 0];
+
 /** Drag and spin are read off the constant acceleration with the default law, and flown by it. */
 function constantOver(distanceM: number, { path, releaseYM, airDensityKgM3 }: Extract<Reflyable, { kind: 'constant' }>): Flight | null {
   const release = stateAtY(path, releaseYM);
   const air = transverseCoefficients(path, releaseYM, airDensityKgM3);
-  if (release === null || air === null || air.transverseSpinRadps === null) return null;
-  const axis = cross(air.meanVelocityMps, air.magnusMps2);
-  const length = norm(axis);
-  const spinRadps: Vector = length === 0 ? [0, 0, 0] : scale(axis, air.transverseSpinRadps / length);
+  if (release === null || air === null) return null;
+  const spinRadps = air.liftCoefficient === 0 ? noSpin : transverseSpinOf(air);
+  if (spinRadps === null) return null;
   return flownFrom(release, spinRadps, { airDensityKgM3, law: { ...defaultLaw, dragCoefficient: () => air.dragCoefficient } }, distanceM);
 }
 
