@@ -31,13 +31,13 @@ export function tagsOf(entries: readonly ThrowEntry[]): Tags[] {
   return entries.flatMap((entry) => (entry.session === null ? [] : (entry.tags[entry.session] ?? [])));
 }
 
-/** The days that today can still ask about. */
 /** Those of the last week up to the newest: no later day asks about an older one. */
 export function lastDays(days: readonly ThrowingDay[]): ThrowingDay[] {
   const newest = days.map(({ day }) => day).sort().at(-1);
   return newest === undefined ? [] : recentDays(days, newest);
 }
 
+/** The days that today can still ask about. */
 function recentDays(days: readonly ThrowingDay[], today: IsoDay): ThrowingDay[] {
   return days.filter(({ day }) => daysBetween(day, today) <= DAYS_LOOKED_BACK);
 }

@@ -1,25 +1,19 @@
-import type { ArmReport, ThrowingDay } from '../../core/facts/care-view.ts';
+import type { ArmReport } from '../../core/facts/care-view.ts';
 import type { AthleteDays, MoundDay } from '../../core/facts/wire.ts';
 import type { Ledger } from '../../core/session/ledger.ts';
-import { daysOf, tagsOf } from '../../core/session/throwing-days.ts';
+import { daysHere } from '../../core/session/throwing-days.ts';
 
 /** What the arm of one athlete has done and what was said about it, over all mounds. Null for somebody nobody has heard of. */
 export function athleteDays(ledgers: readonly Ledger[], athlete: string): AthleteDays | null {
   const visited = ledgers.filter((ledger) => ledger.athletes[athlete] !== undefined);
   if (visited.length === 0) return null;
-  const days = visited.flatMap((ledger) => daysOn(ledger, athlete).map((day): MoundDay => ({ mound: ledger.mound, ...day })));
+  const days = visited.flatMap((ledger) => daysHere(ledger, athlete).map((day): MoundDay => ({ mound: ledger.mound, ...day })));
   return {
     athlete,
     days: days.sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : a.mound.localeCompare(b.mound, 'en'))),
     pain: newest(visited, athlete, 'pain'),
     soreness: newest(visited, athlete, 'soreness'),
   };
-}
-
-/** Excluded throws are counted like any other: the arm has thrown them. */
-function daysOn(ledger: Ledger, athlete: string): ThrowingDay[] {
-  const own = Object.values(ledger.throws).filter(({ session }) => session !== null && ledger.sessions[session]?.athlete.id === athlete);
-  return daysOf(tagsOf(own));
 }
 
 /**
