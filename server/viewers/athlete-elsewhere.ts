@@ -2,8 +2,10 @@ import type { AthleteElsewhere } from '../../core/facts/elsewhere-says.ts';
 import { STAGES } from '../../core/facts/vocabulary.ts';
 import { triedOverDays } from '../../core/coaching/tried-over-days.ts';
 import { SCIENCE_VERSION } from '../../core/session/analyse.ts';
+import type { NumbersByStage } from '../../core/session/brought.ts';
 import { earlierBaselines } from '../../core/session/fastballs.ts';
 import type { Ledger } from '../../core/session/ledger.ts';
+import { newestBaselines, newestTargets, numbersGiven } from '../../core/session/other-mounds.ts';
 
 /** What a mound is to be told of an athlete besides the arm; null where no other mound knows anything. */
 export function athleteElsewhere(ledgers: readonly Ledger[], mound: string, session: string | null, athlete: string): AthleteElsewhere | null {
@@ -20,30 +22,22 @@ export function highestNumber(ledgers: readonly Ledger[], athlete: string): numb
 }
 
 function targetsOf(ledgers: readonly Ledger[], athlete: string): AthleteElsewhere['targets'] {
-  return STAGES.flatMap((stage) => {
-    const said = ledgers.flatMap(({ athletes }) => athletes[athlete]?.targets[stage] ?? []);
-    const newest = latest(said, ({ saidAtMs }) => saidAtMs);
-    return newest === undefined ? [] : [{ stage, ...newest }];
-  });
+  const newest = ledgers.map(({ athletes }) => athletes[athlete]?.targets ?? {}).reduce(newestTargets, {});
+  return STAGES.flatMap((stage) => (newest[stage] === undefined ? [] : [{ stage, ...newest[stage] }]));
 }
 
 function baselinesOf(ledgers: readonly Ledger[], athlete: string): AthleteElsewhere['baselines'] {
   const known = ledgers.map((ledger) => earlierBaselines(ledger, athlete));
+  const newest = known.reduce(newestBaselines, {});
+  const given = known.reduce<NumbersByStage>((numbers, baselines) => numbersGiven(baselines, numbers), {});
   return STAGES.flatMap((stage) => {
-    const formed = known.flatMap((baselines) => baselines[stage] ?? []);
-    const newest = latest(formed, ({ atMs }) => atMs);
-    if (newest === undefined) return [];
-    const { sincePlace: _, path, cloud, ...rest } = newest;
-    const copied = typeof path === 'string' ? path : { positionM: [...path.positionM], velocityMps: [...path.velocityMps], accelerationMps2: [...path.accelerationMps2] };
-    return [{ newest: { ...rest, path: copied, cloud: cloud.map(([vertical, arm]) => [vertical, arm]) }, highestNumber: Math.max(...formed.map(({ number }) => number)) }] as AthleteElsewhere['baselines'];
+    if (newest[stage] === undefined) return [];
+    const { sincePlace: _, ...told } = newest[stage];
+    return [{ newest: structuredClone(told), highestNumber: given[stage]! }] as AthleteElsewhere['baselines'];
   });
 }
 
 function triedOn(ledgers: readonly Ledger[], athlete: string): AthleteElsewhere['tried'] {
   const days = ledgers.flatMap(({ athletes }) => athletes[athlete]?.plans.tried ?? []);
   return STAGES.flatMap((stage) => triedOverDays(days.flatMap((one) => (one.stage === stage ? [[one.tried]] : []))).map((tried) => ({ stage, tried })));
-}
-
-function latest<T>(things: readonly T[], atMs: (thing: T) => number): T | undefined {
-  return [...things].sort((a, b) => atMs(a) - atMs(b)).at(-1);
 }

@@ -4,6 +4,7 @@ import type { AthleteElsewhere } from '../../core/facts/elsewhere-says.ts';
 import { NOTHING_ELSEWHERE } from '../../core/session/brought.ts';
 import type { Ledger } from '../../core/session/ledger.ts';
 import { daysHere, lastDays } from '../../core/session/throwing-days.ts';
+import { armTogether, NOTHING_BROUGHT } from '../../core/session/told.ts';
 import { athleteElsewhere, highestNumber } from './athlete-elsewhere.ts';
 
 interface Telling {
@@ -60,14 +61,9 @@ function athleteTelling(...[mound, session, athlete, ledgers]: Parameters<Teller
 
 function armTelling(...[mound, session, athlete, ledgers]: Parameters<Teller>): Telling[] {
   const others = ledgers.filter((ledger) => ledger.mound !== mound && ledger.athletes[athlete] !== undefined);
-  const arms = others.map((ledger) => ledger.athletes[athlete]!.arm);
   const days = others.flatMap((ledger) => lastDays(daysHere(ledger, athlete)));
-  const newest = <T extends { readonly atMs: number }>(reports: readonly (T | null)[]): T | null =>
-    reports.filter((one) => one !== null).sort((a, b) => a.atMs - b.atMs).at(-1) ?? null;
-  const pain = newest(arms.map((arm) => arm.pain));
-  const soreness = newest(arms.map((arm) => arm.soreness));
-  const answered = arms.flatMap(({ answeredAtMs }) => (answeredAtMs === null ? [] : [answeredAtMs]));
-  if (days.length === 0 && pain === null && soreness === null && answered.length === 0) return [];
-  const said = { kind: 'arm-elsewhere', athlete, session, days, pain, soreness, answeredAtMs: answered.length === 0 ? null : Math.max(...answered) };
+  const { pain, soreness, answeredAtMs } = others.map((ledger) => ledger.athletes[athlete]!.arm).reduce(armTogether, NOTHING_BROUGHT);
+  if (days.length === 0 && pain === null && soreness === null && answeredAtMs === null) return [];
+  const said = { kind: 'arm-elsewhere', athlete, session, days, pain, soreness, answeredAtMs };
   return [{ mound, said: structuredClone(said) as ArmElsewhere }];
 }
