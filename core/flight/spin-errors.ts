@@ -1,3 +1,4 @@
+import { rpmToRadps } from '../units/convert.ts';
 import { add, cross, dot, norm, scale, type Vector } from './vector.ts';
 
 /** One standard error of a measured spin. */
@@ -21,7 +22,7 @@ const nudgeRad = 0.02;
 export function nudgedSpins(spinRadps: Vector, { rateRpm, axisRad }: SpinErrors): NudgedSpin[] {
   const rate = norm(spinRadps);
   const [first, second] = acrossAxis(scale(spinRadps, 1 / rate));
-  const rateError = (rateRpm * Math.PI) / 30 / (nudgeShare * rate);
+  const rateError = rpmToRadps(rateRpm) / (nudgeShare * rate);
   const turned = (towards: Vector, angleRad: number): Vector => add(scale(spinRadps, Math.cos(angleRad)), scale(towards, rate * Math.sin(angleRad)));
   return [
     { less: scale(spinRadps, 1 - nudgeShare), more: scale(spinRadps, 1 + nudgeShare), errorPerNudge: rateError },

@@ -1,5 +1,6 @@
-import { ball } from './ball.ts';
+import { rpmToRadps } from '../units/convert.ts';
 import { spinParameterForLift } from './aerodynamics.ts';
+import { ball } from './ball.ts';
 import type { TransverseCoefficients } from './movement.ts';
 import { spinAxisFromGyro, spinAxisFromTilt, tiltFromSpin } from './spin.ts';
 import { cross, norm, scale, type Vector } from './vector.ts';
@@ -43,15 +44,13 @@ export type KnownSpin =
   | { readonly kind: 'efficiency'; readonly how: HowKnown; readonly rateRpm: number; readonly efficiency: number }
   | { readonly kind: 'rate'; readonly rateRpm: number };
 
-const rpmPerRadps = 30 / Math.PI;
-
 /**
  * What a device's words amount to for a ball flying with `velocityMps`. Where it says more than is needed, the axis is
  * believed before tilt and gyro angle, and these before the efficiency, because that is the order of what they leave open.
  */
 export function knownSpin(told: SpinTold, velocityMps: Vector): KnownSpin {
   const { rateRpm, axis, tiltRad = null, gyroRad = null, how } = told;
-  if (axis && norm(axis) > 0) return { kind: 'vector', how, rateRpm, spinRadps: scale(axis, rateRpm / rpmPerRadps / norm(axis)) };
+  if (axis && norm(axis) > 0) return { kind: 'vector', how, rateRpm, spinRadps: scale(axis, rpmToRadps(rateRpm) / norm(axis)) };
   const efficiency = clampedShare(gyroRad === null ? (told.efficiency ?? null) : Math.cos(gyroRad));
   if (tiltRad === null) return efficiency === null ? { kind: 'rate', rateRpm } : { kind: 'efficiency', how, rateRpm, efficiency };
   if (efficiency === null) return { kind: 'tilt', how, rateRpm, tiltRad };
