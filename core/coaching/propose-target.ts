@@ -1,5 +1,6 @@
 import type { SpeedBand, TargetZone } from '../facts/coach.ts';
 import type { Family, Hand, Intent } from '../facts/vocabulary.ts';
+import { tiltFromForce } from '../flight/spin.ts';
 import { inchesToM } from '../units/convert.ts';
 import type { PlanePoint } from './polygon.ts';
 import { beyondReach, roomNear, type Reach } from './reach-room.ts';
@@ -111,8 +112,8 @@ function tiltOf({ family, fastball, hand }: TargetInput, zone: TargetZone, reaso
     reasons.push({ code: 'tilt-does-not-describe-it', numbers: {} });
     return null;
   }
-  const clockwise = Math.atan2(fastball.armSideM + zone.armSideM, fastball.verticalM + zone.verticalM) * (hand === 'right' ? 1 : -1);
-  const aimRad = (clockwise + 2 * Math.PI) % (2 * Math.PI);
+  const armSideM = fastball.armSideM + zone.armSideM;
+  const aimRad = tiltFromForce(hand === 'right' ? -armSideM : armSideM, fastball.verticalM + zone.verticalM) ?? 0;
   reasons.push({ code: 'tilt-from-movement', numbers: { aimRad } });
   return { aimRad, giveRad: TILT_GIVE_RAD };
 }

@@ -1,4 +1,5 @@
 import { separationBySpin, type Arm, type ArmThrow, type Separation, type Span } from './arm.ts';
+import { wrapTurn } from './spin.ts';
 
 /** The throw of an arm whose spin comes nearest to a place on the separation plane. */
 export interface NearestSpin {
@@ -43,7 +44,7 @@ function solve(arm: Arm, target: Separation, gyroSign: ArmThrow['gyroSign']): Ne
     if (length(minus(target, here)) < closeEnoughM || Math.abs(stepRad) < 1e-9) break;
     tiltRad += stepRad;
   }
-  const thrown = throwOf(arm, ((tiltRad % turn) + turn) % turn, effort, gyroSign);
+  const thrown = throwOf(arm, wrapTurn(tiltRad), effort, gyroSign);
   const separation = separationBySpin(arm, thrown);
   return separation === null ? null : { thrown, separation, leftOver: minus(target, separation) };
 }

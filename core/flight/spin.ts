@@ -6,7 +6,7 @@ const rpmPerRadps = 30 / Math.PI;
 const towardsPlate: Vector = [0, -1, 0];
 
 /** An angle within [0, 2π). */
-function wrapTurn(angleRad: number): number {
+export function wrapTurn(angleRad: number): number {
   const wrapped = ((angleRad % turn) + turn) % turn;
   return wrapped === turn ? 0 : wrapped;
 }
