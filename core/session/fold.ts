@@ -5,6 +5,7 @@ import type { Stage } from '../facts/vocabulary.ts';
 import { usualDecision } from '../flight/decision-point.ts';
 import { NOTHING_ELSEWHERE } from './brought.ts';
 import { earlierBaselines } from './fastballs.ts';
+import { stageBaselines } from './judged.ts';
 import { throwsOf, unclaimedThrough, type Ledger, type SessionEntry, type Tags, type ThrowEntry } from './ledger.ts';
 import { dayIn } from './local-day.ts';
 import { heardElsewhere, newestBaselines, newestTargets, numbersGiven } from './other-mounds.ts';
@@ -215,9 +216,10 @@ function decided(ledger: Ledger, { session: id, beforeS, basis }: Extract<CoachS
 function withWork(ledger: Ledger, session: SessionEntry): Ledger['athletes'] {
   const athlete = ledger.athletes[session.athlete.id]!;
   const entries = throwsOf(ledger, session.id);
-  const worked = [...athlete.plans.worked, ...workedIn(ledger, session)];
+  const baselines = stageBaselines(session, entries);
+  const worked = [...athlete.plans.worked, ...workedIn(ledger, session, entries, baselines)];
   const comfort = comfortAfter(athlete.plans.comfort, session);
-  const tried = [...athlete.plans.tried, ...triedHere(session, entries)];
+  const tried = [...athlete.plans.tried, ...triedHere(session, entries, baselines)];
   return { ...ledger.athletes, [session.athlete.id]: { ...athlete, plans: { ...athlete.plans, worked, comfort, tried } } };
 }
 

@@ -1,23 +1,18 @@
-import { baselineAt, type FastballBaseline } from '../coaching/baseline.ts';
-import { separationFrom } from '../coaching/separation.ts';
-import { missOf } from '../coaching/target.ts';
-import type { SpeedBand, TargetZone } from '../facts/coach.ts';
+import type { Miss } from '../coaching/target.ts';
 import type { MissView, SeparationView, ThrowView } from '../facts/views.ts';
 import type { Stage } from '../facts/vocabulary.ts';
 import { isFastball } from './fastballs.ts';
 import { gapOf } from './gap.ts';
+import { judged, type StageBaselines } from './judged.ts';
 import type { SessionEntry, ThrowEntry } from './ledger.ts';
 import { analysisOf } from './memory.ts';
 import { speedBandIn, zoneIn } from './targets.ts';
 
-/** A throw of a session, held against the baseline and the target of its own stage. */
-export function throwView(entry: ThrowEntry, number: number, session: SessionEntry, baselines: (stage: Stage) => readonly FastballBaseline[]): ThrowView {
-  const analysed = analysisOf(entry, session);
-  const { path, ...shown } = analysed;
+/** A throw of a session as a screen gets it. */
+export function throwView(entry: ThrowEntry, number: number, session: SessionEntry, baselines: StageBaselines): ThrowView {
+  const { analysed: { path, ...shown }, baseline, separation, miss } = judged(entry, session, baselines);
   const tags = entry.tags[session.id]!;
-  const baseline = baselineAt(baselines(tags.stage), entry.place) ?? session.earlier[tags.stage] ?? null;
   const fastball = isFastball(entry, session);
-  const separation = baseline === null || tags.excluded !== null || analysed.problem !== null ? null : separationFrom(analysed, baseline);
   return {
     place: entry.place,
     number,
@@ -31,7 +26,7 @@ export function throwView(entry: ThrowEntry, number: number, session: SessionEnt
     corrected: entry.corrected,
     ...shown,
     separation,
-    miss: fastball ? null : judge(separation, zoneIn(session, tags.stage), speedBandIn(session, tags.stage)),
+    miss: miss === null ? null : missView(miss, separation!, session, tags.stage),
     gap: fastball || baseline === null || separation === null ? null : gapOf(path, baseline.path, session.decision),
   };
 }
@@ -45,10 +40,9 @@ export function unclaimedView(entry: ThrowEntry, number: number): ThrowView {
   };
 }
 
-function judge(separation: SeparationView | null, zone: TargetZone | null, band: SpeedBand | null): MissView | null {
-  if (separation === null || zone === null) return null;
-  const { verticalM, armSideM, speedMps } = separation;
-  if (typeof verticalM !== 'number' || typeof armSideM !== 'number') return null;
+/** Where there is a miss there are a separation and a zone. */
+function missView(miss: Miss, { speedMps }: SeparationView, session: SessionEntry, stage: Stage): MissView {
+  const band = speedBandIn(session, stage);
   const paceOnTarget = band === null || typeof speedMps !== 'number' ? null : speedMps >= band.lowMps && speedMps <= band.highMps;
-  return { ...missOf({ verticalM, armSideM }, zone), zoneVerticalM: zone.verticalM, paceOnTarget };
+  return { ...miss, zoneVerticalM: zoneIn(session, stage)!.verticalM, paceOnTarget };
 }

@@ -3,11 +3,11 @@ import { baselineDrift } from '../coaching/baseline-drift.ts';
 import { triedOverDays } from '../coaching/tried-over-days.ts';
 import type { BaselineDrift } from '../facts/advice-view.ts';
 import type { BaselineState, MoundView, SessionView, ThrowView, TrialView } from '../facts/views.ts';
-import type { Stage } from '../facts/vocabulary.ts';
 import { SCIENCE_VERSION } from './analyse.ts';
 import { comparisonsView, fatigueView, honestArmView } from './advice-view.ts';
 import { armCareView, armTalkView, comfortView, feedbackView } from './coaching-view.ts';
-import { fastballsOf, sessionBaselines } from './fastballs.ts';
+import { fastballsOf } from './fastballs.ts';
+import { stageBaselines } from './judged.ts';
 import { throwsOf, type Ledger, type SessionEntry, type ThrowEntry } from './ledger.ts';
 import { nextDayView } from './next-day-view.ts';
 import { progressView } from './progress-view.ts';
@@ -65,12 +65,7 @@ function openSessions(ledger: Ledger): MoundView['openSessions'] {
 
 function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionView; throws: ThrowView[] } {
   const entries = throwsOf(ledger, entry.id);
-  const byStage = new Map<Stage, readonly FastballBaseline[]>();
-  const baselines = (stage: Stage): readonly FastballBaseline[] => {
-    const known = byStage.get(stage) ?? sessionBaselines(entries, entry, stage);
-    byStage.set(stage, known);
-    return known;
-  };
+  const baselines = stageBaselines(entry, entries);
   const throws = entries.map((thrown, index) => throwView(thrown, index + 1, entry, baselines));
   const trials = entry.trials.map((trial): TrialView => ({
     ...trial,

@@ -1,21 +1,14 @@
-import { baselineAt, type FastballBaseline } from '../coaching/baseline.ts';
 import { compareTrials } from '../coaching/comparison.ts';
-import { separationFrom } from '../coaching/separation.ts';
-import { missOf } from '../coaching/target.ts';
-import { STAGES } from '../facts/vocabulary.ts';
 import { allTaken } from './compared.ts';
-import { isFastball, sessionBaselines } from './fastballs.ts';
-import { throwsOf, type Ledger, type SessionEntry, type ThrowEntry } from './ledger.ts';
-import { analysisOf } from './memory.ts';
+import { isFastball } from './fastballs.ts';
+import { judged, type StageBaselines } from './judged.ts';
+import type { Ledger, SessionEntry, ThrowEntry } from './ledger.ts';
 import type { StageComfort, WorkedStage } from './planned.ts';
-import { zoneIn } from './targets.ts';
 import { wasQuiet } from './told.ts';
 import { workOf } from './work.ts';
 
 /** What was worked on in a session, one entry for each trial and stage with a throw that counts. */
-export function workedIn(ledger: Ledger, session: SessionEntry): WorkedStage[] {
-  const entries = throwsOf(ledger, session.id);
-  const baselines = new Map(STAGES.map((stage) => [stage, sessionBaselines(entries, session, stage)]));
+export function workedIn(ledger: Ledger, session: SessionEntry, entries: readonly ThrowEntry[], baselines: StageBaselines): WorkedStage[] {
   const better = foundBetter(ledger, session);
   const worked = new Map<string, WorkedStage>();
   for (const entry of entries) {
@@ -27,7 +20,7 @@ export function workedIn(ledger: Ledger, session: SessionEntry): WorkedStage[] {
       stage: tags.stage, work: workOf(trial), trial, day: session.openedDay, firstAtMs: entry.atMs, lastAtMs: entry.atMs,
       throws: 0, hits: 0, judged: 0, quietThrows: 0, better: false,
     };
-    const hit = onTarget(entry, session, baselines.get(tags.stage)!);
+    const hit = judged(entry, session, baselines).miss?.onTarget ?? null;
     worked.set(key, {
       ...begun,
       trial,
@@ -40,16 +33,6 @@ export function workedIn(ledger: Ledger, session: SessionEntry): WorkedStage[] {
     });
   }
   return [...worked.values()];
-}
-
-/** Null where there is no zone in that stage, or movement could not be measured. */
-function onTarget(entry: ThrowEntry, session: SessionEntry, baselines: readonly FastballBaseline[]): boolean | null {
-  const { stage } = entry.tags[session.id]!;
-  const [zone, baseline] = [zoneIn(session, stage), baselineAt(baselines, entry.place) ?? session.earlier[stage] ?? null];
-  const analysed = analysisOf(entry, session);
-  if (baseline === null || analysed.problem !== null || zone === null) return null;
-  const { verticalM, armSideM } = separationFrom(analysed, baseline);
-  return typeof verticalM !== 'number' || typeof armSideM !== 'number' ? null : missOf({ verticalM, armSideM }, zone).onTarget;
 }
 
 /**
