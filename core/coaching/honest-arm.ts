@@ -1,6 +1,7 @@
 import type { BodyEvidence, BodyMeasure, HonestArm } from '../facts/advice-view.ts';
 import { anytimeRadius } from '../statistics/anytime-t.ts';
-import { moments } from '../statistics/moments.ts';
+import { blockedDifference } from '../statistics/blocked-difference.ts';
+import { tallyOf, type Tally } from '../statistics/tally.ts';
 import { inchesToM, mphToMps } from '../units/convert.ts';
 
 /** What tells about the body's speed, of one throw; null where the device does not give it. Arm side positive. */
@@ -42,8 +43,8 @@ const ALPHA = 0.05;
  */
 export function honestArm(input: HonestArmInput): HonestArm {
   const direct = evidenceOf(DIRECT, input, DIRECT.length);
-  const alpha = RELEASE.length + 1;
-  const release = [...evidenceOf(RELEASE, input, alpha), ...fastballsOwn(input.fastballSpeedsMps, ALPHA / alpha)];
+  const sharedBy = RELEASE.length + 1;
+  const release = [...evidenceOf(RELEASE, input, sharedBy), ...fastballsOwn(input.fastballSpeedsMps, ALPHA / sharedBy)];
   const evidence = [...direct, ...release];
   if (direct.length > 0) return { kind: said(direct), basis: 'direct', evidence };
   const shown = release.filter(({ measure, way, difference, smallest }) => measure !== 'fastballSpeedMps' || way !== 'cannot-tell' || difference < -smallest);
@@ -81,21 +82,20 @@ function fastballsOwn(speedsMps: readonly number[], alpha: number): BodyEvidence
 
 /** Nothing where one of the two sides never had the measure. */
 function held(measure: BodyEvidence['measure'], before: readonly number[], after: readonly number[], rule: Pick<Rule, 'smallest' | 'slower'>, alpha: number): BodyEvidence[] {
-  const [a, b] = [moments(before), moments(after)];
-  if (a === null || b === null) return [];
+  const [a, b] = [tallyOf(before), tallyOf(after)];
+  if (a.count === 0 || b.count === 0) return [];
   const difference = b.mean - a.mean;
   const radius = radiusOf(a, b, alpha);
   const interval = radius === null ? null : { low: difference - radius, high: difference + radius };
   return [{ measure, difference, interval, smallest: rule.smallest, way: wayOf(interval, rule) }];
 }
 
-function radiusOf(a: { readonly count: number; readonly sd: number | null }, b: { readonly count: number; readonly sd: number | null }, alpha: number): number | null {
+/** Null where the throws are too few, and where readings only repeat, which come from a device that rounds: no interval has width 0. */
+function radiusOf(a: Tally, b: Tally, alpha: number): number | null {
   if (a.count < FEWEST || b.count < FEWEST) return null;
-  const freedom = a.count + b.count - 2;
-  const pooled = Math.sqrt(((a.count - 1) * a.sd! ** 2 + (b.count - 1) * b.sd! ** 2) / freedom);
-  const radius = anytimeRadius({ effectiveN: (a.count * b.count) / (a.count + b.count), freedom, alpha });
-  // Readings that all repeat come from a device that rounds: no interval has width 0.
-  return pooled === 0 || radius === Infinity ? null : pooled * radius;
+  const found = blockedDifference([{ a, b }]);
+  const radius = found === null ? Infinity : Math.sqrt(found.variance) * anytimeRadius({ ...found.design, alpha });
+  return radius === Infinity ? null : radius;
 }
 
 function wayOf(interval: BodyEvidence['interval'], { smallest, slower }: Pick<Rule, 'smallest' | 'slower'>): BodyEvidence['way'] {
