@@ -1,9 +1,9 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 import { inchesToM } from '../../core/units/convert.ts';
 import { CIRCLE, easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { ATHLETE, connectCoach, opening, type TestCoach } from './coach.ts';
 import { connectDevice, type TestDevice } from './device.ts';
+import { expectAccessible } from './fits.ts';
 import type { TestServer } from './server.ts';
 import { test } from './with-server.ts';
 
@@ -203,8 +203,3 @@ test('the speed of a grown-up is on the Wall without asking, and there is nothin
   await expect(page.locator('.wall-rail')).toContainText('90.0 mph');
   await expect(page.getByRole('button', { name: /speed/ })).toHaveCount(0);
 });
-
-async function expectAccessible(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual([]);
-}

@@ -1,9 +1,9 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 import type { FeedbackMode } from '../../core/facts/feedback-says.ts';
 import { CIRCLE, easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { ATHLETE, opening, type TestCoach } from './coach.ts';
 import type { TestDevice } from './device.ts';
+import { expectAccessible } from './fits.ts';
 import { test } from './with-server.ts';
 
 test.use({ viewport: { width: 390, height: 844 } });
@@ -108,9 +108,4 @@ for (const [name, language] of [['English', 'en'], ['Spanish', 'es']] as const) 
     await expectAccessible(page);
     expect(await page.evaluate(() => [document.documentElement.scrollWidth - innerWidth, document.documentElement.scrollHeight - innerHeight])).toEqual([0, 0]);
   });
-}
-
-async function expectAccessible(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual([]);
 }

@@ -1,9 +1,9 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 import type { Athlete } from '../../core/facts/coach.ts';
 import { CIRCLE, easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { ATHLETE, opening, type TestCoach } from './coach.ts';
 import { connectDevice, type TestDevice } from './device.ts';
+import { expectAccessible } from './fits.ts';
 import { startServer, type TestServer } from './server.ts';
 import { test } from './with-server.ts';
 
@@ -143,9 +143,4 @@ for (const [name, athlete, query] of [['English', ATHLETE, '?theme=dark'], ['Spa
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
     expect(await page.evaluate(() => document.documentElement.scrollHeight - innerHeight)).toBe(0);
   });
-}
-
-async function expectAccessible(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual([]);
 }

@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
-import { overlaps, readTexts } from './reading.ts';
+import { expectAccessible, expectWordsApart } from './fits.ts';
+import { readTexts } from './reading.ts';
 import { playScene, SCENES, SCREENS, type Scene } from './scenes.ts';
 import { startServer, temporaryFolder, type TestServer } from './server.ts';
 
@@ -39,12 +39,8 @@ for (const scene of SCENES) {
           const where = `${name} at ${viewport.width}`;
           await page.goto(server.address + address);
           await settled(page, scene);
-          const texts = await readTexts(page);
-          expect(texts.length, where).toBeGreaterThan(0);
-          expect(texts.filter(({ cut, left, right }) => cut || left < -0.5 || right > viewport.width + 0.5).map(({ text }) => text), `cut on ${where}`).toEqual([]);
-          expect(overlaps(texts), `overlapping on ${where}`).toEqual([]);
-          const { violations } = await new AxeBuilder({ page }).analyze();
-          expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html, failureSummary }) => `${html.slice(0, 120)} ${failureSummary ?? ''}`).join(' | ')}`), `axe on ${where}`).toEqual([]);
+          await expectWordsApart(page, where);
+          await expectAccessible(page, where);
         }
         await context.close();
       }

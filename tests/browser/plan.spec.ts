@@ -1,4 +1,3 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Locator, type Page } from '@playwright/test';
 import type { Athlete } from '../../core/facts/coach.ts';
 import type { ThrowBody } from '../../core/facts/frames.ts';
@@ -6,7 +5,7 @@ import { mpsToMph, mToInches } from '../../core/units/convert.ts';
 import { LEFT_HANDER, tabTo } from './bench-mound.ts';
 import { ATHLETE, opening, type TestCoach } from './coach.ts';
 import { connectDevice, type TestDevice } from './device.ts';
-import { overlaps, readTexts } from './reading.ts';
+import { expectAccessible, expectFits, PLAN } from './fits.ts';
 import type { TestServer } from './server.ts';
 import { test } from './with-server.ts';
 
@@ -242,36 +241,16 @@ for (const language of ['en', 'es'] as const) {
       await expect(page.locator('.plan-grip')).toBeVisible();
       for (const chosen of await page.getByRole('radio').all()) {
         await chosen.check();
-        await expectFits(page);
+        await expectFits(page, PLAN);
       }
-      await expectReadable(page);
+      await expectAccessible(page);
     }
     await coach.say({ kind: 'arm-reported', session: 'one', from: 'bench', said: 'pain', areas: ['shoulder', 'elbow'] });
     await expect(page.getByRole('alert')).toBeVisible();
     for (const viewport of SIZES) {
       await page.setViewportSize(viewport);
-      await expectFits(page);
-      await expectReadable(page);
+      await expectFits(page, PLAN);
+      await expectAccessible(page);
     }
   });
-}
-
-async function expectReadable(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
-}
-
-/** No text cut off or over another, nothing to scroll sideways, and room for a thumb on every button. */
-async function expectFits(page: Page): Promise<void> {
-  const texts = await readTexts(page);
-  expect(texts.filter(({ cut }) => cut).map(({ text }) => text)).toEqual([]);
-  expect(overlaps(texts)).toEqual([]);
-  const faults = await page.evaluate(() => {
-    const shown = [...document.querySelectorAll<HTMLElement>('.plan *')].filter((element) => element.checkVisibility() && element.closest('svg') === null && element.closest('.unseen') === null);
-    const wide = shown.filter((element) => getComputedStyle(element).display !== 'inline' && element.scrollWidth > element.clientWidth + 1 && element.clientWidth > 0 && element.tagName !== 'INPUT');
-    const small = shown.filter((element) => element.matches('button, nav a, .family label') && (element.offsetHeight < 43.5 || element.offsetWidth < 43.5));
-    const sideways = document.documentElement.scrollWidth > innerWidth;
-    return [...wide.map((element) => `clipped: ${element.outerHTML}`), ...small.map((element) => `small: ${element.outerHTML}`), ...(sideways ? ['the page scrolls sideways'] : [])];
-  });
-  expect(faults).toEqual([]);
 }

@@ -1,4 +1,3 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 import type { Fact } from '../../core/facts/fact.ts';
 import type { Ledger } from '../../core/session/ledger.ts';
@@ -7,6 +6,7 @@ import { busyDay } from '../parity/sessions.ts';
 import { CIRCLE, easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { ATHLETE, opening, type TestCoach } from './coach.ts';
 import type { TestDevice } from './device.ts';
+import { expectAccessible } from './fits.ts';
 import type { TestServer } from './server.ts';
 import { test } from './with-server.ts';
 
@@ -247,8 +247,3 @@ test('scrubbing through three hundred throws keeps up with the hand', async ({ p
   // Two frames of a 60 Hz screen, on a machine that also runs other tests.
   expect(median).toBeLessThan(33);
 });
-
-async function expectAccessible(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual([]);
-}

@@ -1,8 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 import { CIRCLE, easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { opening } from './coach.ts';
-import { overlaps, readTexts } from './reading.ts';
+import { expectAccessible, expectWordsApart } from './fits.ts';
 import { test } from './with-server.ts';
 
 const SIZES = [{ width: 1920, height: 1080 }, { width: 390, height: 844 }] as const;
@@ -17,14 +16,10 @@ test.beforeEach(async ({ coach, device }) => {
 });
 
 /** Nothing cut, nothing over another, no violation of the accessibility rules. */
-async function readable(page: Page, where: string, width: number): Promise<void> {
-  await page.evaluate(() => document.fonts.ready);
-  const texts = await readTexts(page);
-  expect(texts.filter(({ cut, left, right }) => cut || left < -0.5 || right > width + 0.5).map(({ text }) => text), `cut: ${where}`).toEqual([]);
-  expect(overlaps(texts), `overlapping: ${where}`).toEqual([]);
+async function readable(page: Page, where: string): Promise<void> {
+  await expectWordsApart(page, where);
   expect(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), where).toBe(true);
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`), where).toEqual([]);
+  await expectAccessible(page, where);
 }
 
 test('Playback shows the numbers of the throw on the screen at one key, follows it, and a link brings them back', async ({ page, server }) => {
@@ -80,11 +75,11 @@ for (const theme of ['light', 'dark'] as const) {
       for (const language of ['en', 'es&units=metric']) {
         await page.goto(`${server.address}/playback/s-1?numbers=1&at=12&theme=${theme}&lang=${language}`);
         await page.locator('.throw-numbers').waitFor();
-        await readable(page, `Playback, ${viewport.width}, ${language}`, viewport.width);
+        await readable(page, `Playback, ${viewport.width}, ${language}`);
         await page.goto(`${server.address}/bench/north-1?theme=${theme}&lang=${language}`);
         await page.locator('.throw-open').first().click();
         await page.locator('.throw-opened summary').first().click();
-        await readable(page, `Bench, ${viewport.width}, ${language}`, viewport.width);
+        await readable(page, `Bench, ${viewport.width}, ${language}`);
       }
     }
   });

@@ -1,4 +1,3 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 import { comparisonAlpha, verdictOf, type Verdict } from '../../core/coaching/verdict.ts';
 import type { CoachSays } from '../../core/facts/coach.ts';
@@ -7,6 +6,7 @@ import { tallyOf } from '../../core/statistics/tally.ts';
 import { CIRCLE, easyFrame, FASTBALL } from './by-hand.ts';
 import { ATHLETE, opening, type TestCoach } from './coach.ts';
 import type { TestDevice } from './device.ts';
+import { expectAccessible } from './fits.ts';
 import { test } from './with-server.ts';
 
 const GRIP = { seams: 'two-seam', spread: 'normal', thumbDeg: 0, pressure: 'middle', depth: 'normal', tiltDeg: 0 } as const;
@@ -188,8 +188,7 @@ test('both screens fit a phone, a tablet and a wall in both languages, and pass 
         await page.locator('g.lettered').first().waitFor();
         const where = `${address} ${language} ${width}`;
         expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth), where).toBe(0);
-        const { violations } = await new AxeBuilder({ page }).analyze();
-        expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`), where).toEqual([]);
+        await expectAccessible(page, where);
       }
     }
   }

@@ -1,8 +1,8 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page } from '@playwright/test';
 import { easyFrame, FASTBALL } from './by-hand.ts';
 import { connectCoach } from './coach.ts';
 import { connectDevice } from './device.ts';
+import { BENCH, expectAccessible, expectFits } from './fits.ts';
 import { startServer, temporaryFolder, type TestServer } from './server.ts';
 import { counted, cue, FAST, ON_TARGET, practisedBefore, SHORT, withFastballs } from './two-days.ts';
 import { test } from './with-server.ts';
@@ -128,29 +128,13 @@ for (const lang of ['en', 'es'] as const) {
     for (const theme of ['light', 'dark']) {
       for (const size of SIZES) {
         await open(page, server, size, `lang=${lang}&theme=${theme}`);
-        for (const place of [/^(Throws|Tiros)$/, /^(Target|Blanco)$/, /^(Session|Sesión)$/]) {
-          const button = page.locator('.places').getByRole('button', { name: place });
-          if (await button.count() > 0) await button.click();
+        for (const place of await page.locator('.places').getByRole('button').all()) {
+          await place.click();
           await page.evaluate(() => document.querySelectorAll<HTMLDetailsElement>('.way details, .body-line').forEach((one) => { one.open = true; }));
-          expect(await wide(page)).toEqual([]);
+          await expectFits(page, BENCH);
           if (size !== TABLET) await expectAccessible(page);
         }
       }
     }
   });
-}
-
-/** What is wider than its room, or too small for a thumb. */
-async function wide(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
-    const shown = [...document.querySelectorAll<HTMLElement>('.bench *')].filter((one) => one.checkVisibility() && one.closest('svg, .unseen') === null);
-    const over = shown.filter((one) => getComputedStyle(one).display !== 'inline' && one.tagName !== 'INPUT' && one.clientWidth > 0 && one.scrollWidth > one.clientWidth + 1);
-    const small = shown.filter((one) => one.matches('button, summary, .choice-words label') && one.offsetHeight < 43.5);
-    return [...over, ...small].map((one) => one.outerHTML.slice(0, 120));
-  });
-}
-
-async function expectAccessible(page: Page): Promise<void> {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
 }
