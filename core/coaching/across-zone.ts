@@ -1,11 +1,7 @@
 import type { TargetZone } from '../facts/coach.ts';
+import type { Separation } from '../flight/arm.ts';
+import { tallyOf } from '../statistics/tally.ts';
 import { missOf } from './target.ts';
-
-/** A separation, metres; arm side positive. */
-export interface Place {
-  readonly verticalM: number;
-  readonly armSideM: number;
-}
 
 /** Misses on a side from which it is no accident. House rule. */
 const FEWEST_ON_A_SIDE = 2;
@@ -18,21 +14,20 @@ const FEWEST_ON_A_SIDE = 2;
 export type AcrossZone = 'between' | 'both-sides' | null;
 
 /** Whether the zone is straddled by two trials; both hold a throw at least. */
-export function acrossZone(a: readonly Place[], b: readonly Place[], zone: TargetZone): AcrossZone {
+export function acrossZone(a: readonly Separation[], b: readonly Separation[], zone: TargetZone): AcrossZone {
   if (liesBetween(centreOf(a), centreOf(b), zone)) return 'between';
   const [sidesA, sidesB] = [sidesOf(a, zone), sidesOf(b, zone)];
   const both = (axis: keyof Sides): boolean => [sidesA, sidesB].every((sides) => Math.min(...sides[axis]) >= FEWEST_ON_A_SIDE);
   return both('vertical') || both('armSide') ? 'both-sides' : null;
 }
 
-const meanOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
-const centreOf = (places: readonly Place[]): Place => ({
-  verticalM: meanOf(places.map(({ verticalM }) => verticalM)),
-  armSideM: meanOf(places.map(({ armSideM }) => armSideM)),
+const centreOf = (places: readonly Separation[]): Separation => ({
+  verticalM: tallyOf(places.map(({ verticalM }) => verticalM)).mean,
+  armSideM: tallyOf(places.map(({ armSideM }) => armSideM)).mean,
 });
 
 /** Both centres nearer to its edge than to each other across it: opposite halves, beyond half its radius each, in its own shape. */
-function liesBetween(a: Place, b: Place, zone: TargetZone): boolean {
+function liesBetween(a: Separation, b: Separation, zone: TargetZone): boolean {
   const [ax, ay] = inZone(a, zone);
   const [bx, by] = inZone(b, zone);
   if (ax * bx + ay * by >= 0 || Math.min(Math.hypot(ax, ay), Math.hypot(bx, by)) < 0.5) return false;
@@ -41,7 +36,7 @@ function liesBetween(a: Place, b: Place, zone: TargetZone): boolean {
 }
 
 /** In radii of the zone about its centre. */
-const inZone = ({ verticalM, armSideM }: Place, zone: TargetZone): readonly [number, number] => [
+const inZone = ({ verticalM, armSideM }: Separation, zone: TargetZone): readonly [number, number] => [
   (armSideM - zone.armSideM) / zone.armSideRadiusM,
   (verticalM - zone.verticalM) / zone.verticalRadiusM,
 ];
@@ -52,7 +47,7 @@ interface Sides {
 }
 
 /** Of the throws outside: how many lack most to which side. */
-function sidesOf(places: readonly Place[], zone: TargetZone): Sides {
+function sidesOf(places: readonly Separation[], zone: TargetZone): Sides {
   const outside = places.map((place) => missOf(place, zone)).filter(({ onTarget }) => !onTarget);
   const upright = outside.filter(({ toEdgeVerticalM, toEdgeArmSideM }) => Math.abs(toEdgeVerticalM) >= Math.abs(toEdgeArmSideM));
   const sideways = outside.filter((miss) => !upright.includes(miss));

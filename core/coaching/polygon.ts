@@ -1,11 +1,7 @@
-/** A place on the separation plane, in metres. */
-export interface PlanePoint {
-  readonly verticalM: number;
-  readonly armSideM: number;
-}
+import type { Separation } from '../flight/arm.ts';
 
 /** Whether a point lies within a polygon, by crossings; the last corner joins the first. */
-export function within(point: PlanePoint, polygon: readonly PlanePoint[]): boolean {
+export function within(point: Separation, polygon: readonly Separation[]): boolean {
   return polygon.filter((corner, index) => {
     const next = polygon[(index + 1) % polygon.length]!;
     if (corner.verticalM > point.verticalM === next.verticalM > point.verticalM) return false;
@@ -15,12 +11,12 @@ export function within(point: PlanePoint, polygon: readonly PlanePoint[]): boole
 }
 
 /** The point of a polygon's edge nearest to a place, and how far it is. A polygon has at least one corner. */
-export function nearestOnEdge(point: PlanePoint, polygon: readonly PlanePoint[]): { readonly point: PlanePoint; readonly distanceM: number } {
+export function nearestOnEdge(point: Separation, polygon: readonly Separation[]): { readonly point: Separation; readonly distanceM: number } {
   const candidates = polygon.map((corner, index) => nearestOnSide(point, corner, polygon[(index + 1) % polygon.length]!));
   return candidates.reduce((best, next) => (next.distanceM < best.distanceM ? next : best));
 }
 
-function nearestOnSide(point: PlanePoint, from: PlanePoint, to: PlanePoint): { readonly point: PlanePoint; readonly distanceM: number } {
+function nearestOnSide(point: Separation, from: Separation, to: Separation): { readonly point: Separation; readonly distanceM: number } {
   const up = to.verticalM - from.verticalM;
   const side = to.armSideM - from.armSideM;
   const length2 = up * up + side * side;

@@ -1,9 +1,10 @@
 import type { SpeedBand, TargetZone } from '../facts/coach.ts';
 import type { Family, Hand, Intent } from '../facts/vocabulary.ts';
+import type { Separation } from '../flight/arm.ts';
+import type { ReachRegion } from '../flight/reach.ts';
 import { tiltFromForce } from '../flight/spin.ts';
 import { inchesToM } from '../units/convert.ts';
-import type { PlanePoint } from './polygon.ts';
-import { beyondReach, roomNear, type Reach } from './reach-room.ts';
+import { beyondReach, roomNear } from './reach-room.ts';
 
 export interface TargetInput {
   readonly family: Family;
@@ -12,7 +13,7 @@ export interface TargetInput {
   /** Of the baseline. */
   readonly fastball: { readonly verticalM: number; readonly armSideM: number; readonly speedMps: number };
   /** What spin alone can reach, as separation; null where it is not known. */
-  readonly reach: Reach | null;
+  readonly reach: ReachRegion | null;
 }
 
 export interface TargetReason {
@@ -29,7 +30,7 @@ export interface ProposedTarget {
   /** At the front of the plate; arm side positive from its middle. */
   readonly plate: { readonly lowM: number; readonly highM: number; readonly gloveSideM: number; readonly armSideM: number };
   /** From the nearest place that spin alone reaches to the middle of the zone. */
-  readonly remainder: PlanePoint;
+  readonly remainder: Separation;
   readonly reasons: readonly TargetReason[];
 }
 
@@ -68,7 +69,7 @@ export function proposeTarget(input: TargetInput): ProposedTarget {
   return { zone, speedBand: bandOf(family, fastball.speedMps), tilt: tiltOf(input, zone, reasons), plate: plateOf(family), remainder, reasons };
 }
 
-function wantedSeparation({ family, fastball, mainFastball }: TargetInput, reasons: TargetReason[]): PlanePoint {
+function wantedSeparation({ family, fastball, mainFastball }: TargetInput, reasons: TargetReason[]): Separation {
   const usual = USUAL[family];
   const drop = usual.verticalM - fastball.verticalM;
   if (mainFastball === 'sinker' || drop > -LITTLE_ROOM_M) {
@@ -77,7 +78,7 @@ function wantedSeparation({ family, fastball, mainFastball }: TargetInput, reaso
   return { verticalM: Math.min(drop, -LEAST_DROP_M), armSideM: Math.max(usual.armSideM - fastball.armSideM, 0) };
 }
 
-function intoReach(wanted: PlanePoint, radiusM: number, reach: Reach, reasons: TargetReason[]): TargetZone {
+function intoReach(wanted: Separation, radiusM: number, reach: ReachRegion, reasons: TargetReason[]): TargetZone {
   for (let radius = radiusM; radius > LEAST_RADIUS_M - 1e-9; radius -= inchesToM(0.25)) {
     const place = roomNear(wanted, radius, reach);
     if (place === null) continue;
@@ -90,7 +91,7 @@ function intoReach(wanted: PlanePoint, radiusM: number, reach: Reach, reasons: T
   return circle(wanted, LEAST_RADIUS_M);
 }
 
-function remainderOf(family: Family, zone: TargetZone, reach: Reach | null, reasons: TargetReason[]): PlanePoint {
+function remainderOf(family: Family, zone: TargetZone, reach: ReachRegion | null, reasons: TargetReason[]): Separation {
   if (reach === null) {
     reasons.push({ code: 'reach-unknown', numbers: {} });
     return { verticalM: 0, armSideM: 0 };
@@ -125,6 +126,6 @@ function plateOf(family: Family): ProposedTarget['plate'] {
     : { lowM: inchesToM(14), highM: inchesToM(27), gloveSideM: inchesToM(-3), armSideM: inchesToM(10) };
 }
 
-function circle({ verticalM, armSideM }: PlanePoint, radiusM: number): TargetZone {
+function circle({ verticalM, armSideM }: Separation, radiusM: number): TargetZone {
   return { kind: 'ellipse', verticalM, armSideM, verticalRadiusM: radiusM, armSideRadiusM: radiusM };
 }

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { proposeTarget, type TargetInput } from '../../../core/coaching/propose-target.ts';
-import { insideBy, type Reach } from '../../../core/coaching/reach-room.ts';
+import { insideBy } from '../../../core/coaching/reach-room.ts';
 import type { Family } from '../../../core/facts/vocabulary.ts';
 import { armFromFastball } from '../../../core/flight/arm.ts';
-import { reachRegion } from '../../../core/flight/reach.ts';
+import { reachRegion, type ReachRegion } from '../../../core/flight/reach.ts';
 import { feetToM, inchesToM, mphToMps, mpsToMph, mToInches } from '../../../core/units/convert.ts';
 
 const fastball = { verticalM: inchesToM(16), armSideM: inchesToM(6), speedMps: mphToMps(90) };
 /** Within reach of a real arm: everything within 6 to 17 in of movement. */
-const ring = (least: number, most: number): Reach => {
+const ring = (least: number, most: number): ReachRegion => {
   const about = (inches: number) => Array.from({ length: 64 }, (_, corner) => ({
     verticalM: inchesToM(inches * Math.cos((corner / 32) * Math.PI)) - fastball.verticalM,
     armSideM: inchesToM(inches * Math.sin((corner / 32) * Math.PI)) - fastball.armSideM,
