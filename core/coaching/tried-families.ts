@@ -1,6 +1,7 @@
 import type { TriedFamily } from '../facts/advice-view.ts';
 import type { SeparationView, TrialView, ThrowView } from '../facts/views.ts';
 import { FAMILIES, type Family } from '../facts/vocabulary.ts';
+import { moments } from '../statistics/moments.ts';
 
 type Trial = Pick<TrialView, 'letter' | 'family' | 'intent'>;
 
@@ -23,7 +24,7 @@ export function triedFamilies(trials: readonly Trial[], thrown: readonly Thrown[
     return [{
       family,
       throws: own.length,
-      meanMiss: meanOf(own.flatMap(({ miss }) => (miss === null ? [] : [miss.size]))),
+      meanMiss: moments(own.flatMap(({ miss }) => (miss === null ? [] : [miss.size])))?.mean ?? null,
       separation: meanSeparation(own),
       comfortable: comfort !== null && letters.has(comfort.trial) ? comfort.comfortable : null,
     }];
@@ -39,11 +40,6 @@ function meanSeparation(thrown: readonly Thrown[]): TriedFamily['separation'] {
     if (separation === null || typeof separation.verticalM !== 'number' || typeof separation.armSideM !== 'number') return [];
     return [{ verticalM: separation.verticalM, armSideM: separation.armSideM }];
   });
-  const verticalM = meanOf(known.map((one) => one.verticalM));
-  const armSideM = meanOf(known.map((one) => one.armSideM));
-  return verticalM === null || armSideM === null ? null : { verticalM, armSideM };
-}
-
-function meanOf(values: readonly number[]): number | null {
-  return values.length === 0 ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
+  const [vertical, armSide] = [moments(known.map((one) => one.verticalM)), moments(known.map((one) => one.armSideM))];
+  return vertical && armSide && { verticalM: vertical.mean, armSideM: armSide.mean };
 }
