@@ -1,5 +1,5 @@
 import { FAMILIES, type Family } from '../facts/vocabulary.ts';
-import { EFFICIENCY_HIGH, EFFICIENCY_LOW } from './fastball-efficiency.ts';
+import { favoursNeither } from './fastball-efficiency.ts';
 import { familyReasons, type FamilyInput, type FamilyReason } from './family-reasons.ts';
 
 export interface FamilyFit {
@@ -40,8 +40,7 @@ export function rankFamilies(input: FamilyInput): FamilyAdvice {
 
 /** A fastball between the thresholds does not decide; only what was tried of every family does. */
 function stillBetween({ efficiency, tried }: FamilyInput): boolean {
-  const between = efficiency.kind === 'known' && efficiency.mean >= EFFICIENCY_LOW && efficiency.mean <= EFFICIENCY_HIGH;
-  return between && FAMILIES.some((family) => throwsLeft(family, tried) > 0);
+  return efficiency.kind === 'known' && favoursNeither(efficiency.mean) && FAMILIES.some((family) => throwsLeft(family, tried) > 0);
 }
 
 /** Throws of a family that are missing before trying it has said something. */

@@ -1,7 +1,7 @@
 import type { TriedFamily } from '../facts/advice-view.ts';
 import type { Family, Intent, Sight } from '../facts/vocabulary.ts';
 import { inchesToM } from '../units/convert.ts';
-import { EFFICIENCY_HIGH, EFFICIENCY_LOW, type FastballEfficiency } from './fastball-efficiency.ts';
+import { EFFICIENCY_HIGH, EFFICIENCY_LOW, favoursNeither, type FastballEfficiency } from './fastball-efficiency.ts';
 import { ramp, rampOver } from './ramp.ts';
 
 export interface FamilyInput {
@@ -67,8 +67,7 @@ function byEfficiency(family: Family, efficiency: FastballEfficiency, fades: num
   if (family === 'split') return straddles;
   const towardsTurnover = 2 * rampOver(low, high, EFFICIENCY_LOW, EFFICIENCY_HIGH) - 1;
   const weight = MOST_BY_EFFICIENCY * fades * (family === 'turnover' ? towardsTurnover : -towardsTurnover);
-  const between = mean >= EFFICIENCY_LOW && mean <= EFFICIENCY_HIGH;
-  return [reason(between ? 'efficiency-between' : weight > 0 ? 'efficiency-favours' : 'efficiency-speaks-against', weight, numbers), ...straddles];
+  return [reason(favoursNeither(mean) ? 'efficiency-between' : weight > 0 ? 'efficiency-favours' : 'efficiency-speaks-against', weight, numbers), ...straddles];
 }
 
 /** A sinker leaves little vertical room: what is left is the speed gap, command, or a split. */

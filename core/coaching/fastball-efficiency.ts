@@ -5,6 +5,11 @@ import { summarise } from '../statistics/window.ts';
 export const EFFICIENCY_HIGH = 0.95;
 export const EFFICIENCY_LOW = 0.8;
 
+/** Whether an efficiency favours neither. */
+export function favoursNeither(efficiency: number): boolean {
+  return efficiency >= EFFICIENCY_LOW && efficiency <= EFFICIENCY_HIGH;
+}
+
 /** Spin efficiency of the athlete's fastball with its 95 % interval, or why there is none. */
 export type FastballEfficiency =
   | { readonly kind: 'known'; readonly mean: number; readonly low: number; readonly high: number; readonly count: number }
