@@ -8,6 +8,7 @@ import { fitMotion, mostRejectedShare, type MotionFit, type NoMotionFit } from '
 import { gradientOf, liftOf, pushAcross, spinOf, unknownsOf } from './fitted-forces.ts';
 import type { FittedPath, PathProblem } from './fitted-path.ts';
 import { flyPitch, type Flight } from './fly.ts';
+import { unknownCount } from './followed-flight.ts';
 import { residualsFor } from './misreads.ts';
 import { equationsOfMotion, type Forces } from './motion.ts';
 import { breaksAndErrors } from './path-errors.ts';
@@ -111,7 +112,7 @@ function doubtful(fit: MotionFit, { times, count }: Columns, release: Crossing, 
     return problem('too-noisy', `The samples of the path scatter by ±${(noiseM * 100).toFixed(0)} cm about any one flight.`);
   }
   const drag = fit.unknowns[6]!;
-  const doubt = 4 * Math.sqrt(fit.covariance[60]!);
+  const doubt = 4 * Math.sqrt(fit.covariance[6 * unknownCount + 6]!);
   if (!(drag + doubt >= dragRange[0] && drag - doubt <= dragRange[1])) {
     return problem('impossible', `The ball would have a drag coefficient of ${drag.toFixed(2)}, which no ball has in air; check units and times.`);
   }
