@@ -1,8 +1,10 @@
-import type { ConstantAcceleration } from './constant-acceleration.ts';
+import { stateAtTime, type ConstantAcceleration } from './constant-acceleration.ts';
 import type { Flight } from './fly.ts';
-import type { Vector } from './vector.ts';
+import { parabolaThrough } from './parabola.ts';
+import { columnsOf } from './path-samples.ts';
 
 const places = 41;
+const alike = new Float64Array(places).fill(1);
 
 /**
  * The constant acceleration that a device tells of a flight: least squares through its places at even times from release to
@@ -10,30 +12,9 @@ const places = 41;
  * the forces that fade. Null for a flight that takes no time.
  */
 export function constantThrough(flight: Flight): ConstantAcceleration | null {
-  const lastsS = flight.end.timeS;
-  if (!(lastsS > 0)) return null;
-  const seen = Array.from({ length: places }, (_, i) => flight.positionAt((lastsS * i) / (places - 1)));
-  const [x, y, z] = [0, 1, 2].map((axis) => parabola(seen.map((place) => place[axis]!), lastsS)) as [Vector, Vector, Vector];
-  return {
-    positionM: [x[0], y[0], z[0]],
-    velocityMps: [x[1], y[1], z[1]],
-    accelerationMps2: [x[2], y[2], z[2]],
-  };
-}
-
-/** Least squares by polynomials that are orthogonal over even times: place, velocity, acceleration at the first of them. */
-function parabola(values: readonly number[], lastsS: number): Vector {
-  const u = values.map((_, i) => (2 * i) / (places - 1) - 1);
-  const meanSquare = u.reduce((sum, at) => sum + at * at, 0) / places;
-  const bowl = u.map((at) => at * at - meanSquare);
-  const level = values.reduce((sum, value) => sum + value, 0) / places;
-  const slope = along(values, u);
-  const bend = along(values, bowl);
-  const perS = 2 / lastsS;
-  return [level - slope + bend * (1 - meanSquare), (slope - 2 * bend) * perS, 2 * bend * perS * perS];
-}
-
-function along(values: readonly number[], shape: readonly number[]): number {
-  const sum = values.reduce((total, value, i) => total + value * shape[i]!, 0);
-  return sum / shape.reduce((total, at) => total + at * at, 0);
+  const seen = columnsOf(Array.from({ length: places }, (_, i) => flight.stateAt((flight.end.timeS * i) / (places - 1))));
+  const path = parabolaThrough(seen, alike);
+  if (path === null) return null;
+  const { positionM, velocityMps } = stateAtTime(path, -seen.middleS);
+  return { ...path, positionM, velocityMps };
 }
