@@ -131,22 +131,6 @@ export interface ComparisonEntry {
   readonly days: readonly { readonly session: string; readonly a: string; readonly b: string; readonly baseline: number }[];
 }
 
-interface ComparisonView extends ComparisonEntry {
-  /** Here all of one trial came before all of the other. */
-  readonly gripAndTimeMixed: boolean;
-  /** Null where no more throws may be advised. */
-  readonly nextBlock: NextBlock | null;
-}
-
-export interface ComparisonsView {
-  /** The number that the next one gets. */
-  readonly nextK: number;
-  /** With a day in this session. */
-  readonly here: readonly ComparisonView[];
-  /** Of earlier sessions, as they were known when this one opened. */
-  readonly before: readonly ComparisonEntry[];
-}
-
 export interface ObservationView {
   readonly atMs: number;
   readonly what: 'loose-wrist-and-forearm';

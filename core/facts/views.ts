@@ -1,4 +1,4 @@
-import type { BaselineDrift, ComparisonsView, HonestArm, NextDaySet, ObservationView, ProgressView, TriedFamily } from './advice-view.ts';
+import type { BaselineDrift, HonestArm, NextDaySet, ObservationView, ProgressView, TriedFamily } from './advice-view.ts';
 import type { MoundAir } from './air-says.ts';
 import type { ArmCare, ArmTalk, FatigueSign } from './care-view.ts';
 import type { Athlete, Cue, Grip, SpeedBand, TargetZone } from './coach.ts';
@@ -269,7 +269,6 @@ export interface SessionView {
   readonly progress: ProgressView;
   readonly honestArm: HonestArm;
   readonly fatigue: FatigueSign;
-  readonly comparisons: ComparisonsView;
   /** Null while the fastballs hold to a baseline of this session. */
   readonly baselineDrift: BaselineDrift | null;
   /** Null where none is worth throwing, or may be thrown. */

@@ -4,7 +4,7 @@ import { triedOverDays } from '../coaching/tried-over-days.ts';
 import type { BaselineDrift } from '../facts/advice-view.ts';
 import type { BaselineState, MoundView, SessionView, ThrowView, TrialView } from '../facts/views.ts';
 import { SCIENCE_VERSION } from './analyse.ts';
-import { comparisonsView, fatigueView, honestArmView } from './advice-view.ts';
+import { fatigueView, honestArmView } from './advice-view.ts';
 import { armCareView, armTalkView, comfortView, feedbackView } from './coaching-view.ts';
 import { fastballsOf } from './fastballs.ts';
 import { stageBaselines } from './judged.ts';
@@ -93,7 +93,6 @@ function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionVie
       progress: progressView(entry, throws, care),
       honestArm: honestArmView(worked, current, ledger.throws),
       fatigue: fatigueView(current),
-      comparisons: comparisonsView(entry, throws, care),
       baselineDrift: driftView(baselines(stage), entries, entry),
       nextDaySet: nextDayView(entry, throws, care),
       plannedThrows: entry.planned.throws,

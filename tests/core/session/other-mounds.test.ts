@@ -6,7 +6,7 @@ import { objection } from '../../../core/session/admit.ts';
 import { foldFact } from '../../../core/session/fold.ts';
 import { sliceOf } from '../../../core/session/recorded.ts';
 import { moundView } from '../../../core/session/view.ts';
-import { fiveFastballs, Story, ZONE } from './story.ts';
+import { comparisonsIn, fiveFastballs, Story, ZONE } from './story.ts';
 
 const LATER_MS = 1_790_000_900_000;
 const EARLIER_MS = 1_780_000_000_000;
@@ -31,7 +31,7 @@ function evening(story = new Story(), session = 's1', baseline = 1): Story {
   fiveFastballs(story.open(session, 'ada').intent(session, 'four-seam'));
   for (const words of ['through', 'over']) story.say({ kind: 'trial-begun', session, intent: 'changeup', grip: null, cue: { words, focus: 'external' } });
   story.say({ kind: 'zone-set', session, zone: ZONE, speedBand: null, reason: null });
-  return story.say(comparison(session, sessionOf(story, session).comparisons.nextK, baseline)).say({ kind: 'session-closed', session });
+  return story.say(comparison(session, comparisonsIn(story, session).nextK, baseline)).say({ kind: 'session-closed', session });
 }
 const comparison = (session: string, k: number, baseline = 1): CoachSays => ({ kind: 'comparison-opened', session, k, stage: 'mound', zone: ZONE, a: 'A', b: 'B', baseline });
 
@@ -42,8 +42,8 @@ describe('a session of an athlete who has thrown from other mounds', () => {
       zone: { verticalM: -0.3 }, speedBand: BAND,
       baseline: { kind: 'baseline', origin: 'earlier', number: 4, atMs: LATER_MS, speedMps: 40 },
       triedBefore: [{ family: 'split', throws: 12 }],
-      comparisons: { nextK: 4 },
     });
+    expect(comparisonsIn(story, 's1').nextK).toBe(4);
   });
 
   it('judges its throws against them from the first one on', () => {
@@ -66,7 +66,8 @@ describe('a session of an athlete who has thrown from other mounds', () => {
 
   it('is nobody else’s', () => {
     const story = new Story().hear(everything(LATER_MS)).open('s1', 'bo');
-    expect(sessionOf(story)).toMatchObject({ zone: null, baseline: { kind: 'forming' }, triedBefore: [], comparisons: { nextK: 1 } });
+    expect(sessionOf(story)).toMatchObject({ zone: null, baseline: { kind: 'forming' }, triedBefore: [] });
+    expect(comparisonsIn(story, 's1').nextK).toBe(1);
   });
 });
 
@@ -79,12 +80,12 @@ describe('the number of a comparison', () => {
 
   it('changes in a session that is open when another mound opens one', () => {
     const story = evening().open('s2', 'ada').hear(told({ session: 's2', comparisons: 2 }));
-    expect(sessionOf(story, 's2').comparisons).toMatchObject({ nextK: 3, before: [{ k: 1 }] });
+    expect(comparisonsIn(story, 's2')).toMatchObject({ nextK: 3, before: [{ k: 1 }] });
   });
 
   it('never goes back, whatever is told later', () => {
     const story = evening().open('s2', 'ada').hear(told({ session: 's2', comparisons: 7 })).hear(told({ session: 's2', comparisons: 2 }));
-    expect(sessionOf(story, 's2').comparisons.nextK).toBe(8);
+    expect(comparisonsIn(story, 's2').nextK).toBe(8);
     expect(objection(story.ledger(), comparison('s1', 3))).toMatchObject({ sentence: expect.stringContaining('number 8, not 3') });
     expect(objection(story.ledger(), comparison('s1', 8))).toBeNull();
   });
@@ -104,6 +105,7 @@ it.each(['s1', 's2', 's3'])('%s played from its slice shows what was shown live,
     played = foldFact(played, fact);
     const live = facts.slice(0, fact.place).reduce(foldFact, new Story().ledger());
     expect(moundView(played, session).session).toEqual(moundView(live, session).session);
+    expect(played.sessions[session]!.planned).toEqual(live.sessions[session]!.planned);
   }
   expect(moundView(played, session).session).toEqual(moundView(story.ledger(), session).session);
 });

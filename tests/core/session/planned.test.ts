@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { mayThrow } from '../../../core/coaching/arm-care.ts';
 import type { CoachSays } from '../../../core/facts/coach.ts';
 import { objection } from '../../../core/session/admit.ts';
 import { foldFact } from '../../../core/session/fold.ts';
 import { sliceOf } from '../../../core/session/recorded.ts';
 import { moundView } from '../../../core/session/view.ts';
-import { fiveFastballs, Story, ZONE } from './story.ts';
+import { comparisonsIn, fiveFastballs, Story, ZONE } from './story.ts';
 
 const sessionOf = (story: Story, id: string | null = null) => moundView(story.ledger(), id).session!;
 const trial = (session: string, words: string): CoachSays => ({ kind: 'trial-begun', session, intent: 'changeup', grip: null, cue: { words, focus: 'external' } });
@@ -66,7 +67,7 @@ describe('the gate of the present stage', () => {
 describe('a comparison', () => {
   it('fixes trials, zone, baseline and number: moving the target afterwards does not move it', () => {
     const story = evening().say(comparison('s1', 1)).say({ kind: 'zone-set', session: 's1', zone: { ...ZONE, verticalM: -0.4 }, speedBand: null, reason: 'dragged' });
-    expect(sessionOf(story).comparisons).toMatchObject({ nextK: 2, here: [{ k: 1, zone: { verticalM: -0.2032 }, days: [{ session: 's1', a: 'A', b: 'B', baseline: 1 }] }], before: [] });
+    expect(comparisonsIn(story, 's1')).toMatchObject({ nextK: 2, here: [{ k: 1, zone: { verticalM: -0.2032 }, days: [{ session: 's1', a: 'A', b: 'B', baseline: 1 }] }], before: [] });
   });
 
   it('gets the athlete’s next number and no other, over sessions', () => {
@@ -74,7 +75,7 @@ describe('a comparison', () => {
     expect(objection(story.ledger(), comparison('s1', 1))).toMatchObject({ code: 'not-the-next-number', path: 'k' });
     expect(objection(story.ledger(), comparison('s1', 3))).toMatchObject({ code: 'not-the-next-number' });
     evening('s2', story.say({ kind: 'session-closed', session: 's1' }));
-    expect(sessionOf(story).comparisons).toMatchObject({ nextK: 2, here: [], before: [{ k: 1 }] });
+    expect(comparisonsIn(story, 's2')).toMatchObject({ nextK: 2, here: [], before: [{ k: 1 }] });
     expect(objection(story.ledger(), comparison('s2', 2, { baseline: 2 }))).toBeNull();
   });
 
@@ -91,30 +92,11 @@ describe('a comparison', () => {
     const day: CoachSays = { kind: 'comparison-continued', session: 's2', k: 1, day: { session: 's2', a: 'A', b: 'B', baseline: 2 } };
     expect(objection(story.ledger(), day)).toBeNull();
     story.say(day);
-    expect(sessionOf(story).comparisons.here).toMatchObject([{ k: 1, days: [{ session: 's1' }, { session: 's2', baseline: 2 }] }]);
+    expect(comparisonsIn(story, 's2').here).toMatchObject([{ k: 1, days: [{ session: 's1' }, { session: 's2', baseline: 2 }] }]);
     expect(objection(story.ledger(), day)).toMatchObject({ code: 'day-known' });
     story.open('s3', 'bo', 'left');
     expect(objection(story.ledger(), { ...day, k: 9 })).toMatchObject({ code: 'no-such-comparison' });
-    expect(sessionOf(story, 's1').comparisons.here).toMatchObject([{ days: [{ session: 's1' }] }]);
-  });
-
-  it('leads into alternating blocks of five, and marks A-then-B as mixed until A comes again', () => {
-    const story = evening().say(comparison('s1', 1));
-    const here = () => sessionOf(story).comparisons.here[0]!;
-    expect(here().nextBlock).toEqual({ trial: 'A', throws: 5, goesOn: false });
-    onTarget(story.say({ kind: 'trial-resumed', session: 's1', trial: 'A' }), 5);
-    expect(here()).toMatchObject({ gripAndTimeMixed: false, nextBlock: { trial: 'B', throws: 5 } });
-    onTarget(story.say({ kind: 'trial-resumed', session: 's1', trial: 'B' }), 3);
-    expect(here()).toMatchObject({ gripAndTimeMixed: true, nextBlock: { trial: 'B', throws: 2, goesOn: true } });
-    onTarget(story.say({ kind: 'trial-resumed', session: 's1', trial: 'A' }), 1);
-    expect(here().gripAndTimeMixed).toBe(false);
-  });
-
-  it('offers no block beyond what is planned, and none after pain', () => {
-    const story = evening().say(comparison('s1', 1)).say({ kind: 'count-planned', session: 's1', throws: 7, dayMost: null });
-    expect(sessionOf(story)).toMatchObject({ plannedThrows: 7, comparisons: { here: [{ nextBlock: { throws: 2 } }] } });
-    story.say({ kind: 'arm-reported', session: 's1', from: 'bench', said: 'numb', areas: [] });
-    expect(sessionOf(story).comparisons.here[0]!.nextBlock).toBeNull();
+    expect(comparisonsIn(story, 's1').here).toMatchObject([{ days: [{ session: 's1' }] }]);
   });
 });
 
@@ -122,6 +104,13 @@ describe('the day’s own most', () => {
   it('of a league stays with the athlete, and the plan is for the day', () => {
     const story = evening().say({ kind: 'count-planned', session: 's1', throws: 30, dayMost: 60 }).say({ kind: 'session-closed', session: 's1' });
     expect(sessionOf(evening('s2', story))).toMatchObject({ plannedThrows: null, armCare: { dayMost: 60, dayMostFrom: 'own-rule' } });
+  });
+
+  it('leaves no more throws than what is planned, and none after pain', () => {
+    const story = evening().say({ kind: 'count-planned', session: 's1', throws: 7, dayMost: null });
+    expect(sessionOf(story)).toMatchObject({ plannedThrows: 7, armCare: { left: 2 } });
+    story.say({ kind: 'arm-reported', session: 's1', from: 'bench', said: 'numb', areas: [] });
+    expect(mayThrow(sessionOf(story).armCare)).toBe(false);
   });
 });
 

@@ -5,6 +5,7 @@ import type { Fact, Said, Source } from '../../../core/facts/fact.ts';
 import type { ThrowBody } from '../../../core/facts/frames.ts';
 import { foldFact } from '../../../core/session/fold.ts';
 import { emptyLedger, type Ledger } from '../../../core/session/ledger.ts';
+import { nextComparison } from '../../../core/session/planned.ts';
 import { inchesToM, mphToMps } from '../../../core/units/convert.ts';
 
 /** A mound's log written by hand: each line is one fact a second after the last, on an invented device. */
@@ -96,4 +97,10 @@ export const ZONE = { kind: 'ellipse', verticalM: inchesToM(-8), armSideM: inche
 /** Five fastballs of 90 mph, 16 in up and 6 in to a right-hander's arm side, each a little different. */
 export function fiveFastballs(story: Story, side = -1): number[] {
   return [[90, 16, 6], [90.5, 16.5, 6.5], [89.5, 15.5, 5.5], [90.2, 16.2, 6.2], [89.8, 15.8, 5.8]].map(([speed, vertical, arm]) => story.throw(speed!, vertical!, side * arm!));
+}
+
+/** The comparisons of an athlete as a session of the story knows them, and the number that the next one gets. */
+export function comparisonsIn(story: Story, session: string) {
+  const { planned } = story.ledger().sessions[session]!;
+  return { nextK: nextComparison(planned), here: planned.comparisons, before: planned.comparisonsBefore };
 }

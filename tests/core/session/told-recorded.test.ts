@@ -40,7 +40,7 @@ function week(): Story {
 
 it.each(['s1', 's2', 's3', 's4'])('%s played from its slice shows at every place the care, feedback and advice that were shown live', (session) => {
   const { facts } = week();
-  const shown = (ledger: Ledger) => moundView(ledger, session).session;
+  const shown = (ledger: Ledger) => [moundView(ledger, session).session, ledger.sessions[session]?.planned];
   const live = new Map<number, unknown>();
   let ledger = emptyLedger('north-1');
   for (const fact of facts) {

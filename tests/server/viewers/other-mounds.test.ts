@@ -94,11 +94,13 @@ test('a session on a second mound begins with the baseline and the target of the
 
 test('comparisons of one athlete are numbered over the mounds: one opened on the first is 1, the next on the second is 2', async () => {
   const { north, south, sayOnSouth } = await oneAthleteOnTwoMounds();
-  expect(await north.say(compared('s-1', 1, 1))).toMatchObject({ kind: 'stored' });
-  await south.until(() => south.view?.session?.comparisons.nextK === 2);
+  await Promise.all([north, south].map((screen) => screen.until(() => screen.view?.session?.trials.length === 2)));
+  const [northPlace, southPlace] = [north.view!.place, south.view!.place];
+  expect(await north.say(compared('s-1', 1, 1))).toEqual({ kind: 'stored', place: northPlace + 1 });
+  await south.atPlace(southPlace + 1);
   expect(await sayOnSouth(compared('s-2', 1, 1))).toMatchObject({ kind: 'refused', code: 'not-the-next-number', path: 'says.k' });
-  expect(await sayOnSouth(compared('s-2', 2, 1))).toMatchObject({ kind: 'stored' });
-  await north.until(() => north.view?.session?.comparisons.nextK === 3);
+  expect(await sayOnSouth(compared('s-2', 2, 1))).toEqual({ kind: 'stored', place: southPlace + 2 });
+  await north.atPlace(northPlace + 2);
   expect(await north.say(compared('s-1', 3, 1))).toMatchObject({ kind: 'stored' });
 });
 
