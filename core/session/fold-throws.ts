@@ -1,0 +1,76 @@
+import type { CoachSays } from '../facts/coach.ts';
+import type { DeviceSays, Fact } from '../facts/fact.ts';
+import type { Ledger, SessionEntry, Tags, ThrowEntry } from './ledger.ts';
+import { dayIn } from './local-day.ts';
+
+/** A throw belongs to whoever has the mound. */
+export function measured(ledger: Ledger, fact: Fact, said: Extract<DeviceSays, { kind: 'throw-measured' }>): Ledger {
+  const { source, body } = said;
+  const session = ledger.active;
+  const owner = session === null ? undefined : ledger.sessions[session];
+  const entry: ThrowEntry = {
+    place: fact.place,
+    atMs: fact.atMs,
+    source,
+    body,
+    air: ledger.air?.air ?? null,
+    corrected: false,
+    session,
+    tags: owner === undefined ? {} : { [owner.id]: tagsOnThrowing(owner, fact.atMs) },
+  };
+  return {
+    ...ledger,
+    throws: { ...ledger.throws, [fact.place]: entry },
+    source: { device: source.device, sight: source.sight, axis: source.axis },
+  };
+}
+
+/** What was said carries over to the next throw; a throw enters the trial only with the trial's intent. */
+function tagsOnThrowing(session: SessionEntry, atMs: number): Tags {
+  const { stage, distanceM, effort, intent } = session;
+  const trial = session.trials.find(({ letter }) => letter === session.trial);
+  return { stage, distanceM, effort, day: dayIn(session.timeZone, atMs), intent, taggedLater: false, trial: trial !== undefined && trial.intent === intent ? trial.letter : null, excluded: null };
+}
+
+/** Another body under the same name; a correction of a throw that is not there changes nothing. */
+export function corrected(ledger: Ledger, said: Extract<DeviceSays, { kind: 'throw-corrected' }>): Ledger {
+  const { source, corrects, body } = said;
+  const entry = Object.values(ledger.throws).find(({ source: { device, run, sequence } }) =>
+    device === source.device && run === corrects.run && sequence === corrects.sequence);
+  if (entry === undefined) return ledger;
+  const mended: ThrowEntry = { ...entry, body, source: { ...source, run: entry.source.run, sequence: entry.source.sequence, time: entry.source.time }, corrected: true };
+  return { ...ledger, throws: { ...ledger.throws, [entry.place]: mended } };
+}
+
+/** Into another session, or to nobody; what each session said of a throw stays with it. */
+export function moved(ledger: Ledger, said: Pick<Extract<CoachSays, { kind: 'throws-moved' }>, 'session' | 'places'>): Ledger {
+  const target = said.session === null ? undefined : ledger.sessions[said.session];
+  if (said.session !== null && target === undefined) return ledger;
+  return mapThrows(ledger, said.places, (entry) => ({
+    ...entry,
+    session: said.session,
+    tags: target === undefined || entry.tags[target.id] !== undefined ? entry.tags : { ...entry.tags, [target.id]: tagsOnMoving(target, entry.atMs) },
+  }));
+}
+
+/** What the other session had said was about somebody else's throw, so a moved throw comes untagged into the stage of its new session. */
+function tagsOnMoving({ stage, distanceM, effort, timeZone }: SessionEntry, atMs: number): Tags {
+  return { stage, distanceM, effort, day: dayIn(timeZone, atMs), intent: null, taggedLater: false, trial: null, excluded: null };
+}
+
+/** Changes what a session says of throws that are its own. */
+export function retag(ledger: Ledger, said: { readonly session: string; readonly places: readonly number[] }, change: (tags: Tags) => Tags): Ledger {
+  return mapThrows(ledger, said.places, (entry) => {
+    const tags = entry.tags[said.session];
+    return entry.session !== said.session || tags === undefined ? entry : { ...entry, tags: { ...entry.tags, [said.session]: change(tags) } };
+  });
+}
+
+function mapThrows(ledger: Ledger, places: readonly number[], change: (entry: ThrowEntry) => ThrowEntry): Ledger {
+  const throws = { ...ledger.throws };
+  for (const place of places) {
+    const entry = throws[place];
+    if (entry !== undefined) throws[place] = change(entry);
+  }
+  return { ...ledger, throws };
+}
