@@ -21,16 +21,13 @@ import type { Shown } from './shown.ts';
 export function AskedPicture(props: { readonly view: MoundView; readonly asked: Asked; readonly textPx: number }) {
   const speech = useSpeech();
   const title = () => askedWords(props.asked, speech().words).title;
-  const seams = createMemo(() => seamsOf(props.view, speech()));
-  const plate = createMemo(() => plateOf(props.view, speech()));
-  const gap = createMemo(() => gapOf(props.view, speech()));
   return (
     <section class="wall-picture" aria-label={title()} data-picture={props.asked}>
       <p class="quiet">{title()}</p>
       <Switch>
-        <Match when={props.asked === 'seam-map'}><OrWords shown={seams()} draw={(svg, data, size) => drawSeamMap(svg, data, { ...size, textPx: props.textPx })} /></Match>
-        <Match when={props.asked === 'gap-line'}><OrWords shown={gap()} draw={(svg, data, size) => drawGapLine(svg, data, { ...size, textPx: props.textPx })} /></Match>
-        <Match when={props.asked === 'plate'}><OrWords shown={plate()} draw={(svg, data, size) => drawPlateView(svg, data, { ...size, textPx: props.textPx })} /></Match>
+        <Match when={props.asked === 'seam-map'}><OrWords shown={seamsOf(props.view, speech())} draw={(svg, data, size) => drawSeamMap(svg, data, { ...size, textPx: props.textPx })} /></Match>
+        <Match when={props.asked === 'gap-line'}><OrWords shown={gapOf(props.view, speech())} draw={(svg, data, size) => drawGapLine(svg, data, { ...size, textPx: props.textPx })} /></Match>
+        <Match when={props.asked === 'plate'}><OrWords shown={plateOf(props.view, speech())} draw={(svg, data, size) => drawPlateView(svg, data, { ...size, textPx: props.textPx })} /></Match>
       </Switch>
       <Show when={props.asked === 'seam-map' && props.view.session?.trial}>
         {(trial) => <p class="wall-seam-effect" data-seam-effect={trial().seamEffect.kind}>{unbroken(speech().words.asked.seamEffect.ofTrial(trial().letter, seamEffectWords(trial().seamEffect, speech())))}</p>}
@@ -39,9 +36,17 @@ export function AskedPicture(props: { readonly view: MoundView; readonly asked: 
   );
 }
 
+/** What is shown is worked out here, once a view, so that a picture nobody asked for is not. */
 function OrWords<T>(props: { readonly shown: Shown<T>; readonly draw: (svg: SVGSVGElement, data: T, size: Size) => void }) {
-  const data = () => (props.shown.kind === 'picture' ? props.shown.data : null);
-  const words = () => (props.shown.kind === 'words' ? props.shown.words : '');
+  const shown = createMemo(() => props.shown);
+  const data = () => {
+    const now = shown();
+    return now.kind === 'picture' ? now.data : null;
+  };
+  const words = () => {
+    const now = shown();
+    return now.kind === 'words' ? now.words : '';
+  };
   return (
     <Show when={data() !== null} fallback={<p class="wall-picture-words">{words()}</p>}>
       <Drawn class="wall-picture-room" draw={(svg, size) => { const now = data(); if (now !== null) props.draw(svg, now, size); }} />
