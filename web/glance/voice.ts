@@ -4,26 +4,19 @@ import type { LiveMound } from '../live/use-mound.ts';
 
 /** What an athlete can say from Glance, one thing at a time. */
 export interface Voice {
-  /** Says it; true once it is on disk. */
-  readonly say: (says: CoachSays) => Promise<boolean>;
-  readonly waiting: Accessor<boolean>;
+  readonly say: (says: CoachSays) => Promise<void>;
   /** The last thing said did not reach the log. */
   readonly failed: Accessor<boolean>;
 }
 
 export function createVoice(send: LiveMound['say']): Voice {
-  const [waiting, setWaiting] = createSignal(0);
   const [failed, setFailed] = createSignal(false);
   return {
     async say(says) {
-      setWaiting((now) => now + 1);
       setFailed(false);
       const reply = await send(says);
-      setWaiting((now) => now - 1);
       setFailed(reply.kind === 'refused');
-      return reply.kind === 'stored';
     },
-    waiting: () => waiting() > 0,
     failed,
   };
 }
