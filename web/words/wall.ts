@@ -34,7 +34,6 @@ export const wall = inBoth(
     },
     windows: {
       title: 'Last throws of the trial',
-      allTrials: 'All trials',
       vertical: 'Down',
       verticalUp: 'Up',
       armSide: 'Arm side',
@@ -81,7 +80,6 @@ export const wall = inBoth(
     },
     windows: {
       title: 'Últimos tiros del ensayo',
-      allTrials: 'Todos los ensayos',
       vertical: 'Abajo',
       verticalUp: 'Arriba',
       armSide: 'Lado del brazo',

@@ -16,7 +16,6 @@ export const frame = inBoth(
     efficiencyInferred: 'Spin efficiency, inferred',
     plusMinus: (centre: string, spread: string) => `${centre} ± ${spread}`,
     interval: (mean: string, low: string, high: string) => `${mean} (${low} to ${high})`,
-    efficiencyOf: (count: number) => (count === 1 ? '95 % interval, 1 fastball' : `95 % interval, ${count} fastballs`),
     efficiencyUnknown: {
       'not-visible': 'not visible to this device',
       'not-sent': 'not sent by this device',
@@ -62,7 +61,6 @@ export const frame = inBoth(
     efficiencyInferred: 'Eficiencia de giro, deducida',
     plusMinus: (centre, spread) => `${centre} ± ${spread}`,
     interval: (mean, low, high) => `${mean} (${low} a ${high})`,
-    efficiencyOf: (count) => (count === 1 ? 'intervalo de 95 %, 1 recta' : `intervalo de 95 %, ${count} rectas`),
     efficiencyUnknown: {
       'not-visible': 'este equipo no la ve',
       'not-sent': 'este equipo no la envía',
