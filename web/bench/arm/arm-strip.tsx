@@ -2,13 +2,13 @@ import { createMemo, For, Show } from 'solid-js';
 import { mayThrow } from '../../../core/coaching/arm-care.ts';
 import type { MoundDay } from '../../../core/facts/wire.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
-import { hourText } from '../../words/moments.ts';
+import { hourText, isoDayText } from '../../words/moments.ts';
 import { useSpeech } from '../../words/use-words.tsx';
 import { DayPlan } from './day-plan.tsx';
 import { AskArm } from './ask-arm.tsx';
 import { AskDue } from './ask-due.tsx';
 import { useArm, type ArmState } from './arm-state.ts';
-import { careGrounds, careWarnings, dayText, nextDayWords } from './care-words.ts';
+import { careGrounds, careWarnings, nextDayWords } from './care-words.ts';
 
 /** Today's throws against the guideline: the count and every warning in the open, the grounds one tap away. It never says that an arm is fine. */
 export function ArmStrip(props: { readonly session: SessionView }) {
@@ -61,6 +61,6 @@ function Strip(props: { readonly state: ArmState; readonly session: SessionView 
 
   function dayLine({ day, mound, throws }: MoundDay): string {
     const count = (some: MoundDay['throws']) => some.reduce((sum, kind) => sum + kind.count, 0);
-    return say().day(dayText(day, speech()), mound, count(throws.filter(({ stage }) => stage === 'mound' || stage === 'hitters')), count(throws));
+    return say().day(isoDayText(day, speech().language), mound, count(throws.filter(({ stage }) => stage === 'mound' || stage === 'hitters')), count(throws));
   }
 }

@@ -1,6 +1,7 @@
-import type { IsoDay, NextDay } from '../../../core/facts/care-view.ts';
+import { daysBetween } from '../../../core/coaching/calendar.ts';
+import type { NextDay } from '../../../core/facts/care-view.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
-import { dateText } from '../../words/moments.ts';
+import { isoDayText } from '../../words/moments.ts';
 import { numberText } from '../../words/numbers.ts';
 import type { Speech } from '../../words/speech.ts';
 import type { ArmState } from './arm-state.ts';
@@ -13,7 +14,7 @@ export function careWarnings({ care }: Pick<ArmState, 'care'>, { fatigue, armTal
   return [
     ...(care.kind === 'near' ? [arm.near] : []),
     ...(care.kind === 'reached' ? [arm.reached] : []),
-    ...(care.kind === 'rest-due' ? [arm.rest(dayText(care.until.day, speech), whyWords(care.until, speech))] : []),
+    ...(care.kind === 'rest-due' ? [arm.rest(isoDayText(care.until.day, speech.language), whyWords(care.until, speech))] : []),
     ...(care.kind === 'soreness-reported' ? [arm.sore] : []),
     ...(fatigue.kind === 'ask-the-pitcher' ? [arm.slower(slower(fatigue.change))] : []),
     ...(fatigue.kind === 'ask-to-end' ? [arm.slowerEnd(slower(fatigue.change))] : []),
@@ -36,20 +37,11 @@ export function nextDayWords({ care }: Pick<ArmState, 'care'>, speech: Speech): 
   if (!('earliestNextDay' in care) || care.earliestNextDay === null) return null;
   const { arm } = speech.words.bench;
   const { earliestNextDay: next } = care;
-  const rest = restAsked(next, care.day);
-  return { rest, said: rest ? arm.next(dayText(next.day, speech), whyWords(next, speech)) : arm.nextNone };
-}
-
-/** Tomorrow is no rest. */
-function restAsked({ day }: NextDay, today: IsoDay): boolean {
-  return Date.parse(day) - Date.parse(today) > 86_400_000;
+  // Tomorrow is no rest.
+  const rest = daysBetween(care.day, next.day) > 1;
+  return { rest, said: rest ? arm.next(isoDayText(next.day, speech.language), whyWords(next, speech)) : arm.nextNone };
 }
 
 function whyWords({ reasons }: NextDay, { words: { bench: { arm } } }: Speech): string {
   return reasons.map((reason) => arm.why[reason]).join(', ');
-}
-
-/** A calendar day has no zone of its own; it is written as it stands. */
-export function dayText(day: IsoDay, { language }: Speech): string {
-  return dateText(Date.parse(`${day}T12:00:00Z`), 'UTC', language);
 }

@@ -29,7 +29,7 @@ export function TrialPart(props: { readonly session: SessionView }) {
   const begin = () => void desk.say('trial', { kind: 'trial-begun', session: props.session.id, intent: draft().intent, grip: draft().grip, cue: cueOf(draft()), ...familySaid(draft()) });
   const mayGo = () => {
     const state = arm();
-    return state !== null && state.pain === null && mayThrow(state.care);
+    return state !== null && mayThrow(state.care);
   };
   const intents = () => INTENTS.filter((intent) => intent !== props.session.athlete.mainFastball || intent === draft().intent);
 
