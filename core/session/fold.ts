@@ -8,6 +8,7 @@ import { earlierBaselines } from './fastballs.ts';
 import { corrected, measured, moved, retag } from './fold-throws.ts';
 import { stageBaselines } from './judged.ts';
 import { throwsOf, unclaimedThrough, type AthleteEntry, type Ledger, type SessionEntry } from './ledger.ts';
+import { letterOf } from './letter.ts';
 import { dayIn } from './local-day.ts';
 import { heardElsewhere, newestBaselines, newestTargets, numbersGiven } from './other-mounds.ts';
 import { NO_PLANS, plannedAfter, plannedAtOpening, plansAfter, type PlansBrought, type PlanSays } from './planned.ts';
@@ -182,10 +183,4 @@ function sessionAfter(session: SessionEntry, fact: Fact, said: SessionSays): Ses
     case 'baseline-renewed': return { ...session, renewals: [...session.renewals, { stage: said.stage, place: fact.place }] };
     case 'note-written': return { ...session, notes: [...session.notes, { atMs: fact.atMs, text: said.text, place: said.place }] };
   }
-}
-
-/** A … Z, AA, AB … */
-function letterOf(index: number): string {
-  const last = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? last : letterOf(Math.floor(index / 26) - 1) + last;
 }

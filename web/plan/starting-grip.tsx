@@ -2,10 +2,10 @@ import { Show } from 'solid-js';
 import { FAMILY_INTENT, STARTING_GRIP } from '../../core/coaching/starting-grip.ts';
 import type { SessionView } from '../../core/facts/views.ts';
 import type { Family } from '../../core/facts/vocabulary.ts';
+import { letterOf } from '../../core/session/letter.ts';
 import { Answer } from '../bench/answer.tsx';
 import { useDesk } from '../bench/desk.ts';
 import { NextDay } from '../bench/trial/next-day.tsx';
-import { nextLetter } from '../bench/trial/draft.ts';
 import { GripBall } from '../grip/grip-ball.tsx';
 import { gripWords } from '../grip/grip-words.ts';
 import { useWords } from '../words/use-words.tsx';
@@ -32,7 +32,7 @@ export function StartingGrip(props: { readonly session: SessionView; readonly fa
         </div>
       </div>
       <Show when={props.mayThrow && props.session.closedAtMs === null}>
-        <Show when={begun()} fallback={<button type="button" class="main" onClick={begin}>{say().begin(nextLetter(props.session.trials))}</button>}>
+        <Show when={begun()} fallback={<button type="button" class="main" onClick={begin}>{say().begin(letterOf(props.session.trials.length))}</button>}>
           {(trial) => <p class="done">{say().begun(trial().letter)}</p>}
         </Show>
         <Answer corner="trial" />

@@ -39,9 +39,3 @@ export function familiesOf(intent: Intent): readonly Family[] {
 export function familySaid({ intent, family }: TrialDraft): { readonly family?: Family } {
   return family !== null && familiesOf(intent).includes(family) ? { family } : {};
 }
-
-/** The letter that the next trial of a session will get: A … Z, AA … */
-export function nextLetter(trials: readonly TrialView[]): string {
-  const letter = (index: number): string => (index < 26 ? '' : letter(Math.floor(index / 26) - 1)) + String.fromCharCode(65 + (index % 26));
-  return letter(trials.length);
-}

@@ -3,13 +3,14 @@ import { mayThrow } from '../../../core/coaching/arm-care.ts';
 import { PLAIN_GRIP } from '../../../core/coaching/starting-grip.ts';
 import { INTENTS } from '../../../core/facts/vocabulary.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
+import { letterOf } from '../../../core/session/letter.ts';
 import { useWords } from '../../words/use-words.tsx';
 import { Answer } from '../answer.tsx';
 import { useArm } from '../arm/arm-state.ts';
 import { useDesk } from '../desk.ts';
 import { Choice } from '../fields/choice.tsx';
 import { TextField } from '../fields/text-field.tsx';
-import { cueOf, draftOf, draftToStart, familiesOf, familySaid, nextLetter, type TrialDraft } from './draft.ts';
+import { cueOf, draftOf, draftToStart, familiesOf, familySaid, type TrialDraft } from './draft.ts';
 import { GripFields } from './grip-fields.tsx';
 import { LastTime } from './last-time.tsx';
 import { NextDay } from './next-day.tsx';
@@ -58,7 +59,7 @@ export function TrialPart(props: { readonly session: SessionView }) {
         </Show>
         <div class="begin">
           <Answer corner="trial" />
-          <button type="submit" class="main">{say().begin(nextLetter(props.session.trials))}</button>
+          <button type="submit" class="main">{say().begin(letterOf(props.session.trials.length))}</button>
         </div>
       </form></Show>
     </section>
