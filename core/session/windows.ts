@@ -6,7 +6,7 @@ import { summarise } from '../statistics/window.ts';
 const WINDOW_SIZES = [3, 5, 10, 'all'] as const;
 /** Fewest throws for a number of each kind. House rule: a mean of two and an ellipse of four say nothing. */
 const FEWEST_FOR_MEAN = 3;
-const FEWEST_FOR_SPREAD = 5;
+export const FEWEST_FOR_SPREAD = 5;
 
 /** What a window needs of one throw of the trial. */
 export interface WindowThrow {

@@ -5,10 +5,10 @@ import { withinReach, type WithinReach } from '../../core/coaching/within-reach.
 import type { TargetZone } from '../../core/facts/coach.ts';
 import type { BaselineView, MoundView, SessionView } from '../../core/facts/views.ts';
 import type { Family } from '../../core/facts/vocabulary.ts';
-import { airDensityAt, standardAirDensityKgM3 } from '../../core/flight/air.ts';
 import type { Arm } from '../../core/flight/arm.ts';
 import type { ReachRegion } from '../../core/flight/reach.ts';
 import { sensitivities, type Sensitivities } from '../../core/flight/sensitivities.ts';
+import { airOf } from '../../core/session/air-of.ts';
 import { thrownAs } from './evidence.ts';
 
 /** Share of the spin across the flight that a grip can bring about. From memory. */
@@ -19,16 +19,10 @@ const GRIP_EFFICIENCY = { low: 0.6, high: 1 } as const;
  * that a grip can bring about, because the grip is what is being planned.
  */
 export function armToPlan(view: MoundView, session: SessionView, baseline: BaselineView, family: Family): OwnArm {
-  const own = ownArm({ baseline, thrown: thrownAs(view, session, FAMILY_INTENT[family]), distanceM: session.distanceM, airDensityKgM3: densityOf(view) });
+  const own = ownArm({ baseline, thrown: thrownAs(view, session, FAMILY_INTENT[family]), distanceM: session.distanceM, airDensityKgM3: airOf(view.air?.air ?? null).airDensityKgM3 });
   const { low, high } = own.arm.efficiency;
   const efficiency = { low: Math.min(low, GRIP_EFFICIENCY.low), high: Math.max(high, GRIP_EFFICIENCY.high) };
   return { ...own, arm: { ...own.arm, efficiency } };
-}
-
-function densityOf({ air }: MoundView): number {
-  if (air === null) return standardAirDensityKgM3;
-  const { temperatureC, relativeHumidity, height } = air.air;
-  return airDensityAt({ temperatureC, relativeHumidity, ...(height.kind === 'pressure' ? { pressurePa: height.pressurePa } : { altitudeM: height.altitudeM }) });
 }
 
 /** A family's target for an athlete, drawn into what spin can reach. */

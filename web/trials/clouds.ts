@@ -1,6 +1,7 @@
 import { missOf } from '../../core/coaching/target.ts';
 import type { TargetZone } from '../../core/facts/coach.ts';
 import type { TakenThrow } from '../../core/session/compared.ts';
+import { FEWEST_FOR_SPREAD } from '../../core/session/windows.ts';
 import { ellipse } from '../../core/statistics/ellipse.ts';
 import { mToInches } from '../../core/units/convert.ts';
 import type { PlaneSpread } from '../charts/plane-data.ts';
@@ -21,9 +22,6 @@ interface CloudThrow {
   readonly armSideM: number;
   readonly inferred: boolean;
 }
-
-/** Fewest throws for an ellipse, as in the windows. House rule. */
-const FEWEST_FOR_SPREAD = 5;
 
 export function cloudOfTaken(taken: readonly TakenThrow[]): readonly CloudThrow[] {
   return taken.filter(({ excluded }) => !excluded).map(({ trial, ...thrown }) => ({ ...thrown, of: trial }));
