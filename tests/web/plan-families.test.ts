@@ -115,4 +115,3 @@ describe('what an arm forbids', () => {
     expect(changeWords(advice.wouldChange, false, ENGLISH)).toEqual([]);
   });
 });
-

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { coachSaysSchema } from '../../core/facts/coach.ts';
 import type { BaselineView, MoundView } from '../../core/facts/views.ts';
 import { reachRegion } from '../../core/flight/reach.ts';
 import { inchesToM, mphToMps, mpsToMph, mToInches } from '../../core/units/convert.ts';
@@ -97,6 +98,9 @@ describe('a target in words', () => {
     expect(reasonFor({ origin: 'proposed' }, 'turnover', ENGLISH)).toBe('Turnover, as proposed by Plan');
     expect(reasonFor({ origin: 'moved' }, 'seam-effect', METRIC)).toBe('Efecto de costuras, movido a mano en Plan');
     expect(LONGEST_REASON).toBe(200);
+    const said = (letters: number) => ({ kind: 'zone-set', session: 's', zone: right.proposal.zone, speedBand: null, reason: 'x'.repeat(letters) });
+    expect(coachSaysSchema.safeParse(said(LONGEST_REASON)).error).toBeUndefined();
+    expect(coachSaysSchema.safeParse(said(LONGEST_REASON + 1)).success).toBe(false);
   });
 
   test('of a split is left to the grip where spin alone does not get there', () => {
