@@ -104,7 +104,7 @@ export const IMPORT_RULES = [
   {
     id: 'charts-without-a-connection',
     within: ['web/charts'],
-    places: ['web/live', 'web/wall', 'web/bench', 'web/glance', 'web/playback'],
+    places: ['web/live', 'web/desk', 'web/wall', 'web/bench', 'web/glance', 'web/playback', 'web/plan', 'web/trials', 'web/report', 'web/start'],
     why: 'a chart is given its data; it knows neither where that comes from nor which screen it is on',
   },
   {
