@@ -6,7 +6,7 @@ import type { Standing } from '../standing/standing.ts';
 import { timeText } from '../words/moments.ts';
 import type { Speech } from '../words/speech.ts';
 import { useSpeech } from '../words/use-words.tsx';
-import { useDesk } from './desk.ts';
+import { useDesk } from '../desk/desk.ts';
 
 const SCREENS = ['plan', 'wall', 'glance'] as const;
 

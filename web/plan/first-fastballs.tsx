@@ -1,7 +1,7 @@
 import { For, Show } from 'solid-js';
 import type { SessionView } from '../../core/facts/views.ts';
-import { Answer } from '../bench/answer.tsx';
-import { useDesk } from '../bench/desk.ts';
+import { Answer } from '../desk/answer.tsx';
+import { useDesk } from '../desk/desk.ts';
 import { useWords } from '../words/use-words.tsx';
 
 /** Before there is a fastball to plan from: the next step, and how far it is. */

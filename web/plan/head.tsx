@@ -1,5 +1,5 @@
 import { For, Show } from 'solid-js';
-import { useDesk } from '../bench/desk.ts';
+import { useDesk } from '../desk/desk.ts';
 import { StandingWord } from '../standing/frame.tsx';
 import type { Standing } from '../standing/standing.ts';
 import { useWords } from '../words/use-words.tsx';

@@ -1,6 +1,6 @@
 import type { ArmCare } from '../../core/facts/care-view.ts';
 import type { SessionView } from '../../core/facts/views.ts';
-import { useDesk } from '../bench/desk.ts';
+import { useDesk } from '../desk/desk.ts';
 import { reportWords } from '../words/arm-words.ts';
 import { isoDayText } from '../words/moments.ts';
 import { useSpeech } from '../words/use-words.tsx';

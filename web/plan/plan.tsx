@@ -1,8 +1,8 @@
 import { createEffect, Show } from 'solid-js';
 import type { Athlete } from '../../core/facts/coach.ts';
 import type { MoundView } from '../../core/facts/views.ts';
-import { DeskProvider, type Desk } from '../bench/desk.ts';
-import { createSaying } from '../bench/saying.ts';
+import { DeskProvider, type Desk } from '../desk/desk.ts';
+import { createSaying } from '../desk/saying.ts';
 import { reloadOnNewBuild } from '../live/use-build.ts';
 import { useMound, type LiveMound } from '../live/use-mound.ts';
 import { StandingFrame } from '../standing/frame.tsx';

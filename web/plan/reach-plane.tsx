@@ -2,7 +2,7 @@ import { createMemo } from 'solid-js';
 import type { TargetZone } from '../../core/facts/coach.ts';
 import type { SessionView } from '../../core/facts/views.ts';
 import type { ReachRegion } from '../../core/flight/reach.ts';
-import { useDesk } from '../bench/desk.ts';
+import { useDesk } from '../desk/desk.ts';
 import type { PlaneData } from '../charts/plane-data.ts';
 import { drawSeparationPlane } from '../charts/separation-plane.ts';
 import { Drawn } from '../wall/drawn.tsx';

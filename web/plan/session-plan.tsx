@@ -4,8 +4,8 @@ import type { BaselineView, MoundView, SessionView } from '../../core/facts/view
 import type { Family } from '../../core/facts/vocabulary.ts';
 import { reachRegion } from '../../core/flight/reach.ts';
 import { seamEffectVisible } from '../../core/session/family-evidence.ts';
-import { useDesk } from '../bench/desk.ts';
-import { createOnItsWay } from '../bench/on-its-way.ts';
+import { useDesk } from '../desk/desk.ts';
+import { createOnItsWay } from '../desk/on-its-way.ts';
 import { useWords } from '../words/use-words.tsx';
 import { mayAdvise } from './care.ts';
 import { evidenceOf, familyToOpen, type PlanEvidence } from './evidence.ts';

@@ -3,9 +3,9 @@ import { FAMILY_INTENT, STARTING_GRIP } from '../../core/coaching/starting-grip.
 import type { SessionView } from '../../core/facts/views.ts';
 import type { Family } from '../../core/facts/vocabulary.ts';
 import { letterOf } from '../../core/session/letter.ts';
-import { Answer } from '../bench/answer.tsx';
-import { useDesk } from '../bench/desk.ts';
-import { NextDay } from '../bench/trial/next-day.tsx';
+import { Answer } from '../desk/answer.tsx';
+import { useDesk } from '../desk/desk.ts';
+import { NextDay } from '../next-day/next-day.tsx';
 import { GripBall } from '../grip/grip-ball.tsx';
 import { gripWords } from '../grip/grip-words.ts';
 import { useWords } from '../words/use-words.tsx';

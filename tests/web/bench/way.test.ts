@@ -3,7 +3,7 @@ import type { BodyEvidence, NextDaySet, StageProgress } from '../../../core/fact
 import { inchesToM, mphToMps } from '../../../core/units/convert.ts';
 import { bodyWords } from '../../../web/bench/arm/body-words.ts';
 import { driftWords } from '../../../web/bench/target/drift-words.ts';
-import { offerWords, startingSet, thrownWords } from '../../../web/bench/trial/next-day-words.ts';
+import { offerWords, startingSet, thrownWords } from '../../../web/next-day/next-day-words.ts';
 import { gateHistory, gateMark, gateSentences } from '../../../web/bench/way/gate-words.ts';
 import { passing, typedShare } from '../../../web/bench/way/steps.ts';
 import { speechIn } from '../../../web/words/speech.ts';

@@ -3,8 +3,8 @@ import type { ArmArea, ArmSaid } from '../../../core/facts/arm-says.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { reportWords } from '../../words/arm-words.ts';
 import { useSpeech } from '../../words/use-words.tsx';
-import { Answer } from '../answer.tsx';
-import { useDesk } from '../desk.ts';
+import { Answer } from '../../desk/answer.tsx';
+import { useDesk } from '../../desk/desk.ts';
 import { Choice } from '../fields/choice.tsx';
 
 const SAID = ['nothing', 'tired', 'sore', 'pain', 'numb'] as const;

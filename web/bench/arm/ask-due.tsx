@@ -1,7 +1,7 @@
 import { Show } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
-import { useDesk } from '../desk.ts';
+import { useDesk } from '../../desk/desk.ts';
 
 /** When the arm is to be asked about: the usual answer is one tap, for any other the whole question is opened. */
 export function AskDue(props: { readonly session: SessionView; readonly onMore: () => void }) {

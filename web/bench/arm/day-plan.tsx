@@ -1,7 +1,7 @@
 import { createEffect, createSignal, on } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
-import { useDesk } from '../desk.ts';
+import { useDesk } from '../../desk/desk.ts';
 import { NumberField } from '../fields/number-field.tsx';
 import { plannedCount, type PlannedCount } from './planned-count.ts';
 

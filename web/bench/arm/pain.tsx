@@ -3,10 +3,10 @@ import type { ArmReport } from '../../../core/facts/care-view.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { reportWords } from '../../words/arm-words.ts';
 import { useSpeech } from '../../words/use-words.tsx';
-import { Answer } from '../answer.tsx';
-import { useDesk } from '../desk.ts';
+import { Answer } from '../../desk/answer.tsx';
+import { useDesk } from '../../desk/desk.ts';
 import { Choice } from '../fields/choice.tsx';
-import { TextField } from '../fields/text-field.tsx';
+import { TextField } from '../../desk/text-field.tsx';
 import { useArm } from './arm-state.ts';
 
 const ANSWERS = ['professional-looked', 'reported-by-mistake'] as const;

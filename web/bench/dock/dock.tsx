@@ -1,7 +1,7 @@
 import { For, Show } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
-import { Answer } from '../answer.tsx';
+import { Answer } from '../../desk/answer.tsx';
 import { useArm } from '../arm/arm-state.ts';
 import type { Place } from '../places.ts';
 import { Intents } from './intents.tsx';

@@ -2,7 +2,7 @@ import { For } from 'solid-js';
 import { INTENTS } from '../../../core/facts/vocabulary.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
-import { useDesk } from '../desk.ts';
+import { useDesk } from '../../desk/desk.ts';
 
 /** What the next throw is meant to be: one tap, and it stays until another is tapped. */
 export function Intents(props: { readonly session: SessionView }) {

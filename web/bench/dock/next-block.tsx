@@ -2,7 +2,7 @@ import { createMemo, Show } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
 import { useArm } from '../arm/arm-state.ts';
-import { useDesk } from '../desk.ts';
+import { useDesk } from '../../desk/desk.ts';
 import { blockOffer } from '../trial/block-offer.ts';
 
 /** The next block of two trials that take turns: one tap goes over to it. While it lasts, how many are left of it. */

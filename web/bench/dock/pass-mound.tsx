@@ -1,6 +1,6 @@
 import { For } from 'solid-js';
 import { useWords } from '../../words/use-words.tsx';
-import { useDesk } from '../desk.ts';
+import { useDesk } from '../../desk/desk.ts';
 
 /** The other open sessions: one tap and the next throw is theirs. With two athletes that is all it takes to alternate. */
 export function PassMound() {

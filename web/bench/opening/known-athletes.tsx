@@ -1,7 +1,7 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { Athlete } from '../../../core/facts/coach.ts';
 import { useWords } from '../../words/use-words.tsx';
-import { TextField } from '../fields/text-field.tsx';
+import { TextField } from '../../desk/text-field.tsx';
 
 /** From how many athletes on a list is looked through by name. */
 const FIND_FROM = 9;

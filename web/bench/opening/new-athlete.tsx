@@ -3,7 +3,7 @@ import { yearNow } from '../../live/clock.ts';
 import { useWords } from '../../words/use-words.tsx';
 import { Choice } from '../fields/choice.tsx';
 import { NumberField } from '../fields/number-field.tsx';
-import { TextField } from '../fields/text-field.tsx';
+import { TextField } from '../../desk/text-field.tsx';
 import { FIRST_BIRTH_YEAR, lastBirthYear, type AthleteDraft } from './draft.ts';
 
 /** Somebody who has not thrown here before. Of a birthday only the year is asked. */

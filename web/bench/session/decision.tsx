@@ -4,10 +4,10 @@ import type { SessionView } from '../../../core/facts/views.ts';
 import { decisionBeforeS } from '../../../core/flight/decision-point.ts';
 import { millisecondsText } from '../../words/numbers.ts';
 import { useSpeech } from '../../words/use-words.tsx';
-import { Answer } from '../answer.tsx';
-import { useDesk } from '../desk.ts';
+import { Answer } from '../../desk/answer.tsx';
+import { useDesk } from '../../desk/desk.ts';
 import { Choice } from '../fields/choice.tsx';
-import { createOnItsWay } from '../on-its-way.ts';
+import { createOnItsWay } from '../../desk/on-its-way.ts';
 
 const STEP_MS = 5;
 const inMs = (seconds: number): number => Math.round(seconds * 1000);

@@ -3,10 +3,10 @@ import type { FeedbackMode } from '../../../core/facts/feedback-says.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { basisWords, modeWords } from '../../words/feedback-words.ts';
 import { useWords } from '../../words/use-words.tsx';
-import { Answer } from '../answer.tsx';
-import { useDesk } from '../desk.ts';
+import { Answer } from '../../desk/answer.tsx';
+import { useDesk } from '../../desk/desk.ts';
 import { Choice } from '../fields/choice.tsx';
-import { createOnItsWay } from '../on-its-way.ts';
+import { createOnItsWay } from '../../desk/on-its-way.ts';
 
 const MODES: Readonly<Record<string, FeedbackMode>> = {
   'every-throw': { kind: 'every-throw' },

@@ -1,7 +1,7 @@
 import { For } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
-import { useDesk } from '../desk.ts';
+import { useDesk } from '../../desk/desk.ts';
 
 const SCREENS = ['plan', 'wall', 'glance'] as const;
 

@@ -2,9 +2,9 @@ import { createSignal, For, Show } from 'solid-js';
 import type { NoteView, SessionView } from '../../../core/facts/views.ts';
 import { hourText } from '../../words/moments.ts';
 import { useSpeech } from '../../words/use-words.tsx';
-import { Answer } from '../answer.tsx';
-import { useDesk } from '../desk.ts';
-import { TextField } from '../fields/text-field.tsx';
+import { Answer } from '../../desk/answer.tsx';
+import { useDesk } from '../../desk/desk.ts';
+import { TextField } from '../../desk/text-field.tsx';
 
 /** What was written about the session and its throws, newest first, and a line for more. */
 export function Notes(props: { readonly session: SessionView }) {

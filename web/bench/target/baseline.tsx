@@ -3,8 +3,8 @@ import type { BaselineView, SessionView } from '../../../core/facts/views.ts';
 import { dateText, hourText } from '../../words/moments.ts';
 import { speedText } from '../../words/numbers.ts';
 import { useSpeech } from '../../words/use-words.tsx';
-import { Answer } from '../answer.tsx';
-import { useDesk } from '../desk.ts';
+import { Answer } from '../../desk/answer.tsx';
+import { useDesk } from '../../desk/desk.ts';
 import { AskTwice } from '../fields/ask-twice.tsx';
 import { Drift } from './drift.tsx';
 

@@ -7,7 +7,7 @@ import { Drawn } from '../../wall/drawn.tsx';
 import { unexplainedWords } from '../../wall/asked/unexplained-of.ts';
 import { planeOf } from '../../wall/plane-of.ts';
 import { useSpeech } from '../../words/use-words.tsx';
-import { useDesk } from '../desk.ts';
+import { useDesk } from '../../desk/desk.ts';
 import { reachBehind } from './reach-behind.ts';
 
 const TEXT_PX = 15;

@@ -1,6 +1,6 @@
 import { createSignal, For } from 'solid-js';
 import { useWords } from '../../words/use-words.tsx';
-import { TextField } from '../fields/text-field.tsx';
+import { TextField } from '../../desk/text-field.tsx';
 import type { PanelProps } from './panel.ts';
 
 const REASONS = ['misread', 'slipped', 'not-a-try'] as const;

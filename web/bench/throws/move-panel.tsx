@@ -2,7 +2,7 @@ import { createResource, For } from 'solid-js';
 import type { SessionListing } from '../../../core/facts/wire.ts';
 import { dateText, hourText } from '../../words/moments.ts';
 import { useSpeech } from '../../words/use-words.tsx';
-import { useDesk } from '../desk.ts';
+import { useDesk } from '../../desk/desk.ts';
 import { fetchedList } from '../fetched.ts';
 import type { PanelProps } from './panel.ts';
 

@@ -2,7 +2,7 @@ import { createSignal, For, Match, Show, Switch } from 'solid-js';
 import type { CoachSays } from '../../../core/facts/coach.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
-import { useDesk } from '../desk.ts';
+import { useDesk } from '../../desk/desk.ts';
 import { ExcludePanel } from './exclude-panel.tsx';
 import { MovePanel } from './move-panel.tsx';
 import { NotePanel } from './note-panel.tsx';

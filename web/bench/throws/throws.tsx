@@ -1,8 +1,8 @@
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { SessionView, ThrowView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
-import { Answer } from '../answer.tsx';
-import { useDesk } from '../desk.ts';
+import { Answer } from '../../desk/answer.tsx';
+import { useDesk } from '../../desk/desk.ts';
 import { ArmStrip } from '../arm/arm-strip.tsx';
 import { BodyLine } from '../arm/body-line.tsx';
 import { ArmCare } from '../session/arm-care.tsx';

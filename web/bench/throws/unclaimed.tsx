@@ -2,8 +2,8 @@ import { Show } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { hourText } from '../../words/moments.ts';
 import { useSpeech } from '../../words/use-words.tsx';
-import { Answer } from '../answer.tsx';
-import { useDesk } from '../desk.ts';
+import { Answer } from '../../desk/answer.tsx';
+import { useDesk } from '../../desk/desk.ts';
 
 /** Throws that nobody has: measured while no session was open. One tap gives all of them to who is throwing now. */
 export function Unclaimed(props: { readonly session: SessionView | null }) {

@@ -3,7 +3,7 @@ import type { SessionView } from '../../../core/facts/views.ts';
 import { seamEffectReason, seamEffectWords } from '../../words/seam-effect-words.ts';
 import { useSpeech, useWords } from '../../words/use-words.tsx';
 import { useArm } from '../arm/arm-state.ts';
-import { useDesk } from '../desk.ts';
+import { useDesk } from '../../desk/desk.ts';
 import { trialWords } from '../../grip/grip-words.ts';
 import { blockOffer } from './block-offer.ts';
 

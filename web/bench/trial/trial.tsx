@@ -5,15 +5,15 @@ import { INTENTS } from '../../../core/facts/vocabulary.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { letterOf } from '../../../core/session/letter.ts';
 import { useWords } from '../../words/use-words.tsx';
-import { Answer } from '../answer.tsx';
+import { Answer } from '../../desk/answer.tsx';
 import { useArm } from '../arm/arm-state.ts';
-import { useDesk } from '../desk.ts';
+import { useDesk } from '../../desk/desk.ts';
 import { Choice } from '../fields/choice.tsx';
-import { TextField } from '../fields/text-field.tsx';
+import { TextField } from '../../desk/text-field.tsx';
 import { cueOf, draftOf, draftToStart, familiesOf, familySaid, type TrialDraft } from './draft.ts';
 import { GripFields } from './grip-fields.tsx';
 import { LastTime } from './last-time.tsx';
-import { NextDay } from './next-day.tsx';
+import { NextDay } from '../../next-day/next-day.tsx';
 import { TrialList } from './trial-list.tsx';
 
 /** Says grip and cue and begins a trial with them, or goes back to an earlier one. */

@@ -3,7 +3,7 @@ import type { Gate } from '../../../core/facts/plan-says.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import type { Stage } from '../../../core/facts/vocabulary.ts';
 import { useWords } from '../../words/use-words.tsx';
-import { useDesk } from '../desk.ts';
+import { useDesk } from '../../desk/desk.ts';
 import { Choice } from '../fields/choice.tsx';
 import { NumberField } from '../fields/number-field.tsx';
 import { fieldText, typedNumber } from '../fields/typed-number.ts';

@@ -2,7 +2,7 @@ import { Show } from 'solid-js';
 import type { CoachSays } from '../../../core/facts/coach.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
-import { useDesk } from '../desk.ts';
+import { useDesk } from '../../desk/desk.ts';
 import { Choice } from '../fields/choice.tsx';
 import { goingTo, neighbours, passing } from './steps.ts';
 

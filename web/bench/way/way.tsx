@@ -3,7 +3,7 @@ import type { SessionView } from '../../../core/facts/views.ts';
 import { STAGES, type Stage } from '../../../core/facts/vocabulary.ts';
 import { useSpeech } from '../../words/use-words.tsx';
 import { useArm } from '../arm/arm-state.ts';
-import { Answer } from '../answer.tsx';
+import { Answer } from '../../desk/answer.tsx';
 import { GateFields } from './gate-fields.tsx';
 import { gateHistory, gateMark, gateSentences } from './gate-words.ts';
 import { Steps } from './steps.tsx';

@@ -9,7 +9,7 @@ interface Said {
 }
 const NOTHING: Said = { waiting: 0, refusal: null };
 
-/** Keeps, for each corner of Bench, how many statements wait for the server and what it refused last. */
+/** Keeps, for each corner, how many statements wait for the server and what it refused last. */
 export function createSaying(send: (says: CoachSays) => Promise<SayReply>): Pick<Desk, 'say' | 'waiting' | 'refusal' | 'dismiss'> {
   const [said, setSaid] = createStore<Partial<Record<Corner, Said>>>({});
   const of = (corner: Corner): Said => said[corner] ?? NOTHING;

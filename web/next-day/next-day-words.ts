@@ -1,9 +1,9 @@
-import type { NextDaySet } from '../../../core/facts/advice-view.ts';
-import type { CoachSays } from '../../../core/facts/coach.ts';
-import { wilsonInterval } from '../../../core/statistics/wilson.ts';
-import { isoDayText } from '../../words/moments.ts';
-import { shareText } from '../../words/numbers.ts';
-import type { Speech } from '../../words/speech.ts';
+import type { NextDaySet } from '../../core/facts/advice-view.ts';
+import type { CoachSays } from '../../core/facts/coach.ts';
+import { wilsonInterval } from '../../core/statistics/wilson.ts';
+import { isoDayText } from '../words/moments.ts';
+import { shareText } from '../words/numbers.ts';
+import type { Speech } from '../words/speech.ts';
 
 type Offered = Extract<NextDaySet, { kind: 'offered' }>;
 type Thrown = Extract<NextDaySet, { kind: 'thrown' }>;

@@ -3,10 +3,10 @@ import type { CoachSays } from '../../core/facts/coach.ts';
 import type { MoundView, SessionView } from '../../core/facts/views.ts';
 import type { Refusal } from '../../core/facts/wire.ts';
 
-/** Where on Bench something was said, so that waiting and refusals show beside it. */
+/** Where on a coach's screen something was said, so that waiting and refusals show beside it. */
 export type Corner = 'intent' | 'mound' | 'opening' | 'session' | 'closing' | 'target' | 'baseline' | 'trial' | 'throws' | 'unclaimed' | 'notes' | 'arm' | 'pain' | 'feedback' | 'decision' | 'way' | 'next-day';
 
-/** What every part of Bench needs: what the server shows, and a way to say something. */
+/** What every part of a coach's screen, Bench or Plan, needs: what the server shows, and a way to say something. */
 export interface Desk {
   readonly mound: string;
   readonly view: Accessor<MoundView>;
@@ -21,9 +21,9 @@ export interface Desk {
 const DeskContext = createContext<Desk>();
 export const DeskProvider = DeskContext.Provider;
 
-/** The desk around this part of Bench; a part outside of Bench is a bug. */
+/** The desk around this part of a coach's screen; a part without one is a bug. */
 export function useDesk(): Desk {
   const desk = useContext(DeskContext);
-  if (desk === undefined) throw new Error('a part of Bench was drawn outside of Bench');
+  if (desk === undefined) throw new Error('a part of a desk was drawn without its desk');
   return desk;
 }

@@ -1,9 +1,9 @@
 import { For, Match, Show, Switch } from 'solid-js';
-import type { SessionView } from '../../../core/facts/views.ts';
-import { trialWords } from '../../grip/grip-words.ts';
-import { useSpeech } from '../../words/use-words.tsx';
-import { Answer } from '../answer.tsx';
-import { useDesk } from '../desk.ts';
+import type { SessionView } from '../../core/facts/views.ts';
+import { trialWords } from '../grip/grip-words.ts';
+import { useSpeech } from '../words/use-words.tsx';
+import { Answer } from '../desk/answer.tsx';
+import { useDesk } from '../desk/desk.ts';
 import { offerWords, startingSet, thrownWords } from './next-day-words.ts';
 import './next-day.css';
 
