@@ -1,21 +1,17 @@
 import { createEffect, createMemo, createSignal, Match, Show, Switch } from 'solid-js';
-import type { Athlete } from '../../core/facts/coach.ts';
 import type { MoundView } from '../../core/facts/views.ts';
+import { CoachScreen } from '../desk/coach-screen.tsx';
 import { useDays } from '../live/use-days.ts';
 import { useMound, type LiveMound } from '../live/use-mound.ts';
-import { StandingFrame } from '../standing/frame.tsx';
-import { standingOf, standingWords } from '../standing/standing.ts';
-import { chooseLanguage } from '../words/language.ts';
-import { Speaking, useSpeech, useWords } from '../words/use-words.tsx';
+import { standingOf } from '../standing/standing.ts';
+import { useWords } from '../words/use-words.tsx';
 import { ArmProvider, armState } from './arm/arm-state.ts';
 import { PainStands } from './arm/pain.tsx';
-import { DeskProvider, type Desk } from '../desk/desk.ts';
 import { Dock } from './dock/dock.tsx';
 import { PassMound } from './dock/pass-mound.tsx';
 import { Head } from './head.tsx';
 import { Opening } from './opening/opening.tsx';
 import { placeIn, placesIn, shownIn, useColumns, type Place } from './places.ts';
-import { createSaying } from '../desk/saying.ts';
 import { SessionPart } from './session/session.tsx';
 import { TargetPart } from './target/target.tsx';
 import { ThrowsPart } from './throws/throws.tsx';
@@ -26,31 +22,11 @@ import './bench.css';
 /** The coach's screen of one mound: everything that is said about a throw, a trial, a target. */
 export default function Bench(props: { readonly mound: string }) {
   const live = useMound(props.mound);
-  return (
-    <Speaking athlete={inCoachsLanguage(live.view()?.session?.athlete ?? null)}>
-      <div class="bench-screen"><StandingFrame standing={standingOf(live.view(), live.link())}>
-        <Show when={live.view()} fallback={<Arriving live={live} />}>
-          {(view) => <At mound={props.mound} live={live} view={view()} />}
-        </Show>
-      </StandingFrame></div>
-    </Speaking>
-  );
-}
-
-/** Bench speaks the language of who holds it, in the units of who throws: two athletes who alternate do not change the coach's language. */
-function inCoachsLanguage(athlete: Athlete | null): Athlete | null {
-  return athlete === null ? null : { ...athlete, language: chooseLanguage(null, null, navigator.languages) };
-}
-
-/** Before the first view has come. */
-function Arriving(props: { readonly live: LiveMound }) {
-  const speech = useSpeech();
-  return <main class="arriving"><p role="status">{standingWords(standingOf(null, props.live.link()), null, speech())}</p></main>;
+  return <div class="bench-screen"><CoachScreen mound={props.mound} live={live}>{(view) => <At mound={props.mound} live={live} view={view()} />}</CoachScreen></div>;
 }
 
 function At(props: { readonly mound: string; readonly live: LiveMound; readonly view: MoundView }) {
   const words = useWords();
-  const desk: Desk = { mound: props.mound, view: () => props.view, session: () => props.view.session, ...createSaying(props.live.say) };
   const columns = useColumns();
   const [chosen, setPlace] = createSignal<Place>('throws');
   const closed = () => props.view.session?.closedAtMs !== null;
@@ -61,7 +37,7 @@ function At(props: { readonly mound: string; readonly live: LiveMound; readonly 
   const arm = createMemo(() => (props.view.session === null ? null : armState(props.view.session, props.mound, days())));
   createEffect(() => { document.title = words().bench.frame.title(props.mound); });
   return (
-    <DeskProvider value={desk}><ArmProvider value={arm}>
+    <ArmProvider value={arm}>
       <div class="bench" data-shows={shownIn(columns(), place()).join(' ')}>
         <div class="bench-top">
           <Head standing={standingOf(props.view, props.live.link())} link={props.live.link()} />
@@ -89,6 +65,6 @@ function At(props: { readonly mound: string; readonly live: LiveMound; readonly 
           </Match>
         </Switch>
       </div>
-    </ArmProvider></DeskProvider>
+    </ArmProvider>
   );
 }
