@@ -13,6 +13,8 @@ export interface Desk {
   readonly session: Accessor<SessionView | null>;
   /** Says a fact; gives its place in the log once it is on disk, null when it was refused. A refusal shows in its corner. */
   readonly say: (corner: Corner, says: CoachSays) => Promise<number | null>;
+  /** Says one after the other, each once the one before it is on disk; a refusal is the end. */
+  readonly sayAll: (corner: Corner, all: readonly CoachSays[]) => Promise<void>;
   readonly waiting: (corner: Corner) => boolean;
   readonly refusal: (corner: Corner) => Refusal | null;
   readonly dismiss: (corner: Corner) => void;

@@ -10,7 +10,7 @@ interface Said {
 const NOTHING: Said = { waiting: 0, refusal: null };
 
 /** Keeps, for each corner, how many statements wait for the server and what it refused last. */
-export function createSaying(send: (says: CoachSays) => Promise<SayReply>): Pick<Desk, 'say' | 'waiting' | 'refusal' | 'dismiss'> {
+export function createSaying(send: (says: CoachSays) => Promise<SayReply>): Pick<Desk, 'say' | 'sayAll' | 'waiting' | 'refusal' | 'dismiss'> {
   const [said, setSaid] = createStore<Partial<Record<Corner, Said>>>({});
   const of = (corner: Corner): Said => said[corner] ?? NOTHING;
 
@@ -21,8 +21,12 @@ export function createSaying(send: (says: CoachSays) => Promise<SayReply>): Pick
     return reply.kind === 'stored' ? reply.place : null;
   };
 
+  const sayAll: Desk['sayAll'] = async (corner, all) => {
+    for (const says of all) if ((await say(corner, says)) === null) return;
+  };
+
   return {
-    say,
+    say, sayAll,
     waiting: (corner) => of(corner).waiting > 0,
     refusal: (corner) => of(corner).refusal,
     dismiss: (corner) => setSaid(corner, { ...of(corner), refusal: null }),

@@ -20,9 +20,6 @@ export function NextDay(props: { readonly session: SessionView; readonly mayThro
     const { nextDaySet } = props.session;
     return nextDaySet?.kind === 'thrown' ? nextDaySet : null;
   };
-  const start = async (all: ReturnType<typeof startingSet>) => {
-    for (const says of all) if ((await desk.say('next-day', says)) === null) return;
-  };
   return (
     <Show when={offered() !== null || thrown() !== null}>
       <section class="next-day" aria-labelledby="next-day-title">
@@ -33,7 +30,7 @@ export function NextDay(props: { readonly session: SessionView; readonly mayThro
               <>
                 <p>{offerWords(offer(), speech())}</p>
                 <p class="quiet">{speech().words.trade.intent[offer().trial.intent]}, {trialWords(offer().trial, speech().words)}</p>
-                <button type="button" class="main" onClick={() => void start(startingSet(props.session.id, offer()))}>{say().start(offer().throws)}</button>
+                <button type="button" class="main" onClick={() => void desk.sayAll('next-day', startingSet(props.session.id, offer()))}>{say().start(offer().throws)}</button>
               </>
             )}
           </Match>

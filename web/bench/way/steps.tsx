@@ -1,5 +1,4 @@
 import { Show } from 'solid-js';
-import type { CoachSays } from '../../../core/facts/coach.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
 import { useDesk } from '../../desk/desk.ts';
@@ -15,10 +14,6 @@ export function Steps(props: { readonly session: SessionView }) {
   const ways = () => neighbours(props.session.stage);
   const advice = () => props.session.progress.advice?.kind ?? null;
   const comfort = () => props.session.progress.stages.find((one) => one.stage === props.session.stage)?.work?.comfort ?? null;
-  /** The next statement is made only after the one before it is on disk. */
-  const sayAll = async (all: readonly CoachSays[]) => {
-    for (const says of all) if ((await desk.say('way', says)) === null) return;
-  };
   const sayComfort = (comfortable: boolean) => void desk.say('way', { kind: 'comfort-said', session: props.session.id, from: 'bench', comfortable });
   return (
     <>
@@ -29,10 +24,10 @@ export function Steps(props: { readonly session: SessionView }) {
       <Show when={adviceWords()}>{(sentence) => <p class="way-advice">{sentence()}</p>}</Show>
       <div class="row way-steps">
         <Show when={ways().before}>
-          {(before) => <button type="button" classList={{ main: advice() === 'go-back' }} onClick={() => void sayAll([goingTo(props.session, before())])}>{say().back(stage()[before()])}</button>}
+          {(before) => <button type="button" classList={{ main: advice() === 'go-back' }} onClick={() => void desk.say('way', goingTo(props.session, before()))}>{say().back(stage()[before()])}</button>}
         </Show>
         <Show when={props.session.trial !== null}>
-          <button type="button" classList={{ main: advice() === 'go-on' || advice() === 'last-stage' }} onClick={() => void sayAll(passing(props.session))}>
+          <button type="button" classList={{ main: advice() === 'go-on' || advice() === 'last-stage' }} onClick={() => void desk.sayAll('way', passing(props.session))}>
             {ways().after === null ? say().passLast : say().pass(stage()[ways().after!])}
           </button>
         </Show>
