@@ -4,6 +4,7 @@ import type { Decision } from '../facts/decision-says.ts';
 import type { Source } from '../facts/fact.ts';
 import type { ThrowBody } from '../facts/frames.ts';
 import type { IsoDay } from '../facts/care-view.ts';
+import type { MoundHead } from '../facts/views.ts';
 import type { Effort, Intent, Stage } from '../facts/vocabulary.ts';
 import type { AthleteBrought, BaselinesByStage, NumbersByStage } from './brought.ts';
 import type { Planned, PlansBrought } from './planned.ts';
@@ -109,4 +110,12 @@ export function unclaimedThrough(ledger: Ledger, through: number): number[] {
 /** Throws of a session, or with null of nobody, in the order of the log. */
 export function throwsOf(ledger: Ledger, session: string | null): ThrowEntry[] {
   return Object.values(ledger.throws).filter((entry) => entry.session === session);
+}
+
+/** The sessions that are not closed, in the order of opening. */
+export function openSessions({ order, sessions, active }: Ledger): MoundHead['openSessions'] {
+  return order.flatMap((id) => {
+    const session = sessions[id];
+    return session === undefined || session.closedAtMs !== null ? [] : [{ id, athleteName: session.athlete.name, active: id === active }];
+  });
 }

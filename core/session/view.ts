@@ -8,7 +8,7 @@ import { fatigueView, honestArmView } from './advice-view.ts';
 import { armCareView, armTalkView, comfortView, feedbackView } from './coaching-view.ts';
 import { fastballsOf } from './fastballs.ts';
 import { stageBaselines } from './judged.ts';
-import { throwsOf, type Ledger, type SessionEntry, type ThrowEntry } from './ledger.ts';
+import { openSessions, throwsOf, type Ledger, type SessionEntry, type ThrowEntry } from './ledger.ts';
 import { nextDayView } from './next-day-view.ts';
 import { progressView } from './progress-view.ts';
 import { rounded } from './quanta.ts';
@@ -54,13 +54,6 @@ function lastClosed({ order, sessions }: Ledger): string | undefined {
 
 function closedAt(session: SessionEntry | undefined): number {
   return session?.closedAtMs ?? -Infinity;
-}
-
-function openSessions(ledger: Ledger): MoundView['openSessions'] {
-  return ledger.order.flatMap((id) => {
-    const session = ledger.sessions[id];
-    return session === undefined || session.closedAtMs !== null ? [] : [{ id, athleteName: session.athlete.name, active: ledger.active === id }];
-  });
 }
 
 function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionView; throws: ThrowView[] } {

@@ -1,13 +1,14 @@
 import type { Athlete } from '../../core/facts/coach.ts';
 import type { DeviceState, SessionListing } from '../../core/facts/wire.ts';
-import type { Ledger } from '../../core/session/ledger.ts';
+import type { MoundHead } from '../../core/facts/views.ts';
+import { openSessions, type Ledger } from '../../core/session/ledger.ts';
 import { listSessions } from '../../core/session/recorded.ts';
 
 export interface MoundListing {
   readonly mound: string;
   readonly place: number;
   readonly device: DeviceState;
-  readonly openSessions: readonly { readonly id: string; readonly athleteName: string; readonly active: boolean }[];
+  readonly openSessions: MoundHead['openSessions'];
 }
 
 /** Every mound that has facts or was heard of, by name. */
@@ -15,14 +16,7 @@ export function listMounds(ledgers: readonly Ledger[], heard: readonly string[],
   const byMound = new Map(ledgers.map((ledger) => [ledger.mound, ledger]));
   return [...new Set([...byMound.keys(), ...heard])].sort().map((mound) => {
     const ledger = byMound.get(mound);
-    return { mound, place: ledger?.place ?? 0, device: stateOf(mound), openSessions: ledger === undefined ? [] : openSessionsOf(ledger) };
-  });
-}
-
-function openSessionsOf({ sessions, order, active }: Ledger): MoundListing['openSessions'] {
-  return order.flatMap((id) => {
-    const session = sessions[id];
-    return session === undefined || session.closedAtMs !== null ? [] : [{ id, athleteName: session.athlete.name, active: id === active }];
+    return { mound, place: ledger?.place ?? 0, device: stateOf(mound), openSessions: ledger === undefined ? [] : openSessions(ledger) };
   });
 }
 
