@@ -24,10 +24,7 @@ export type StageAdvice =
 
 /** The way of the present trial through the stages; `advice` is null while no trial is worked on. */
 export interface ProgressView {
-  readonly gate: Gate;
   readonly advice: StageAdvice | null;
-  /** What the coach said was passed in this session, oldest first. */
-  readonly passed: readonly PassedGate[];
   /** Every stage in the order of the way. */
   readonly stages: readonly StageProgress[];
 }

@@ -15,11 +15,10 @@ const ALPHA = 0.05;
 
 /** The present trial's way through the stages; what counts gathers over the days of one stage. */
 export function progressView(session: SessionEntry, throws: readonly ThrowView[], care: ArmCare): ProgressView {
-  const { stage, planned } = session;
   const trial = session.trials.find(({ letter }) => letter === session.trial) ?? null;
   const stages = STAGES.map((one) => progressIn(session, one, throws, trial));
-  const now = stages[STAGES.indexOf(stage)]!;
-  return { gate: now.gate, advice: now.work === null ? null : stageAdvice(care, toJudge(now, now.work)), passed: planned.passed.map(passedGate), stages };
+  const now = stages[STAGES.indexOf(session.stage)]!;
+  return { advice: now.work === null ? null : stageAdvice(care, toJudge(now, now.work)), stages };
 }
 
 function progressIn(session: SessionEntry, stage: Stage, throws: readonly ThrowView[], trial: TrialEntry | null): StageProgress {
