@@ -5,7 +5,7 @@ import { decisionSetSchema } from './decision-says.ts';
 import { feedbackSetSchema, throwGuessedSchema } from './feedback-says.ts';
 import { comparisonContinuedSchema, comparisonOpenedSchema, countPlannedSchema, gatePassedSchema, gateSetSchema, observationTickedSchema } from './plan-says.ts';
 import { speedBandSchema } from './speed-band.ts';
-import { effortSchema, familySchema, HANDS, idSchema, intentSchema, stageSchema } from './vocabulary.ts';
+import { effortSchema, familySchema, HANDS, idSchema, intentSchema, stageSchema, trialSchema } from './vocabulary.ts';
 import { zoneSchema } from './zone.ts';
 
 /** What a coach may say on Bench. Each is stored as one fact; none edits an earlier one. */
@@ -54,10 +54,10 @@ export const coachSaysSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('intent-set'), session: idSchema, intent: intentSchema }),
   z.strictObject({ kind: z.literal('trial-begun'), session: idSchema, intent: intentSchema, grip: gripSchema.nullable(), cue: cueSchema.nullable(), family: familySchema.optional() })
     .describe('A new trial; its letter follows from the order in the session. `family` is how it is meant to get its separation; absent where nobody said.'),
-  z.strictObject({ kind: z.literal('trial-resumed'), session: idSchema, trial: z.string().regex(/^[A-Z]{1,2}$/) }),
+  z.strictObject({ kind: z.literal('trial-resumed'), session: idSchema, trial: trialSchema }),
   z.strictObject({ kind: z.literal('zone-set'), session: idSchema, zone: zoneSchema, speedBand: speedBandSchema.nullable(), reason: text(200).nullable() }),
   z.strictObject({ kind: z.literal('baseline-renewed'), session: idSchema, stage: stageSchema }).describe('The baseline is formed anew from the last five fastballs of the stage.'),
-  z.strictObject({ kind: z.literal('throws-tagged'), session: idSchema, places: placesSchema, intent: intentSchema, trial: z.string().regex(/^[A-Z]{1,2}$/).nullable() }),
+  z.strictObject({ kind: z.literal('throws-tagged'), session: idSchema, places: placesSchema, intent: intentSchema, trial: trialSchema.nullable() }),
   z.strictObject({ kind: z.literal('throws-excluded'), session: idSchema, places: placesSchema, reason: text(200) }),
   z.strictObject({ kind: z.literal('throws-restored'), session: idSchema, places: placesSchema }),
   z.strictObject({ kind: z.literal('throws-moved'), places: placesSchema, session: idSchema.nullable() }).describe('To another session, or to none.'),

@@ -1,9 +1,8 @@
 import { z } from 'zod';
-import { idSchema, stageSchema } from './vocabulary.ts';
+import { idSchema, stageSchema, trialSchema } from './vocabulary.ts';
 import { zoneSchema } from './zone.ts';
 
 /** What the coach says about the way through the stages, the size of the bullpen, comparisons, and what was seen. */
-const trialSchema = z.string().regex(/^[A-Z]{1,2}$/);
 const numberedSchema = z.int().min(1).max(10_000);
 
 export const gateSetSchema = z.strictObject({

@@ -17,6 +17,8 @@ export const intentSchema = z.enum(INTENTS);
 export const familySchema = z.enum(FAMILIES);
 export const sightSchema = z.enum(SIGHTS);
 export const axisSchema = z.enum(AXES);
+/** The letter of a trial in its session: A … Z, AA, AB … */
+export const trialSchema = z.string().regex(/^[A-Z]{1,2}$/);
 
 export type Stage = (typeof STAGES)[number];
 export type Effort = (typeof EFFORTS)[number];

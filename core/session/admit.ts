@@ -60,6 +60,7 @@ function whileClosed(session: SessionEntry, says: CoachSays): Objection | null {
 function inSession(ledger: Ledger, session: SessionEntry, says: Exclude<CoachSays, { kind: 'session-opened' | 'throws-moved' | 'air-set' }>): Objection | null {
   switch (says.kind) {
     case 'trial-resumed':
+    case 'gate-passed':
       return hasTrial(session, says.trial) ? null : noTrial(says.trial);
     case 'throws-tagged':
       if (says.trial !== null && !hasTrial(session, says.trial)) return noTrial(says.trial);
@@ -71,8 +72,6 @@ function inSession(ledger: Ledger, session: SessionEntry, says: Exclude<CoachSay
       return notOfSession(ledger, session, [says.place]);
     case 'pain-answered':
       return session.told.pain === null ? { code: 'no-pain-reported', path: 'answer', sentence: `No pain of ${session.athlete.name} stands unanswered.` } : null;
-    case 'gate-passed':
-      return hasTrial(session, says.trial) ? null : noTrial(says.trial);
     case 'throws-claimed':
       return unclaimedThrough(ledger, says.through).length > 0 ? null : { code: 'nothing-unclaimed', path: 'through', sentence: `No throw up to place ${says.through} of this mound's log is unclaimed.` };
     case 'comparison-opened':
