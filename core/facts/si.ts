@@ -49,10 +49,9 @@ export function toSi(body: ThrowBody, units: DeviceUnits): MeasuredThrow {
   };
 }
 
-/** What a device says of the body that threw; null where it does not. */
-export function bodyToSi({ extension, armSpeed, deliveryDuration }: ThrowBody, units: DeviceUnits): { readonly extensionM: number | null; readonly armSpeedMps: number | null; readonly deliveryDurationS: number | null } {
+/** What a device says of the body that threw, besides where it let go; null where it does not. */
+export function bodyToSi({ armSpeed, deliveryDuration }: ThrowBody, units: DeviceUnits): { readonly armSpeedMps: number | null; readonly deliveryDurationS: number | null } {
   return {
-    extensionM: extension === undefined ? null : DISTANCE[units.distance](extension),
     armSpeedMps: armSpeed === undefined ? null : SPEED[units.speed](armSpeed),
     deliveryDurationS: deliveryDuration ?? null,
   };

@@ -4,9 +4,8 @@ import type { Reading, ThrowView } from '../facts/views.ts';
 import type { ThrowEntry } from './ledger.ts';
 
 /** What one throw tells about the body that threw it. A stage without a release height has none. */
-export function bodyReadings(entry: ThrowEntry, { releaseHeightM, releaseArmSideM }: Pick<ThrowView, 'releaseHeightM' | 'releaseArmSideM'>): BodyReadings {
-  const { deliveryDurationS, armSpeedMps, extensionM } = bodyToSi(entry.body, entry.source.units);
-  return { deliveryDurationS, armSpeedMps, extensionM, releaseHeightM: known(releaseHeightM), releaseArmSideM: known(releaseArmSideM) };
+export function bodyReadings(entry: ThrowEntry, { extensionM, releaseHeightM, releaseArmSideM }: Pick<ThrowView, 'extensionM' | 'releaseHeightM' | 'releaseArmSideM'>): BodyReadings {
+  return { ...bodyToSi(entry.body, entry.source.units), extensionM: known(extensionM), releaseHeightM: known(releaseHeightM), releaseArmSideM: known(releaseArmSideM) };
 }
 
 function known(reading: Reading): number | null {
