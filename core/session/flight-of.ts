@@ -23,6 +23,8 @@ type FlightReadings = Pick<
   | 'plateHeightM' | 'plateRightM' | 'plateSpeedMps' | 'verticalApproachRad' | 'horizontalApproachRad' | 'standardErrors'
 > & { readonly path: ConstantAcceleration | Missing };
 
+type Flight<Kind extends MeasuredThrow['flight']['kind']> = Extract<MeasuredThrow['flight'], { kind: Kind }>;
+
 /** The flight itself, in one of the two ways in which it is seen. */
 export type Sighting =
   | { readonly kind: 'fit'; readonly fit: FittedPath; readonly releaseYM: number }
@@ -42,7 +44,7 @@ export function flightOf(measured: MeasuredThrow, distanceM: number, air: FlownA
   const releaseYM = distanceM - (extensionM ?? ASSUMED_EXTENSION_M);
   switch (flight.kind) {
     case 'path': {
-      const fit = fitPath(flight.samples, { fromYM: releaseYM, ...air, ...alongFlight(measured) });
+      const fit = fitPath(flight.samples, { fromYM: releaseYM, ...air, ...alongFlight(flight.samples, measured.spin) });
       if (fit.kind === 'problem') return unusable(fit.sentence);
       return { readings: readingsOf(fit.release, fit.arrival, errorsOf(fit.errors)), sighting: { kind: 'fit', fit, releaseYM }, problem: null };
     }
@@ -54,15 +56,15 @@ export function flightOf(measured: MeasuredThrow, distanceM: number, air: FlownA
       return { readings: readingsOf(release, arrival, null), sighting: { kind: 'constant', path, releaseYM, velocityMps: release.velocityMps }, problem: null };
     }
     case 'summary':
-      return { readings: fromSummary(measured, releaseYM, air, source), sighting: null, problem: null };
+      return { readings: fromSummary(flight, measured.spin, releaseYM, air, source), sighting: null, problem: null };
   }
 }
 
 /** A measured axis says how much of the spin lies along the flight, which the way drag and lift fade depends on. */
-function alongFlight({ flight, spin }: MeasuredThrow): { readonly alongSpinRadps?: number } {
-  if (flight.kind !== 'path' || spin === null || spin.axis === null) return {};
-  const first = flight.samples[0]!.positionM;
-  const last = flight.samples.at(-1)!.positionM;
+function alongFlight(samples: Flight<'path'>['samples'], spin: MeasuredThrow['spin']): { readonly alongSpinRadps?: number } {
+  if (spin === null || spin.axis === null) return {};
+  const first = samples[0]!.positionM;
+  const last = samples.at(-1)!.positionM;
   const way: Vector = [last[0] - first[0], last[1] - first[1], last[2] - first[2]];
   return { alongSpinRadps: (rpmToRadps(spin.rateRpm) * dot(spin.axis, way)) / (norm(spin.axis) * norm(way)) };
 }
@@ -104,8 +106,7 @@ function readingsOf(release: PathState, arrival: PathState, standardErrors: Thro
   };
 }
 
-function fromSummary({ flight, spin }: MeasuredThrow, releaseYM: number, { airDensityKgM3 }: FlownAir, source: Seer): FlightReadings {
-  if (flight.kind !== 'summary') return unusable('The throw has no summary.').readings;
+function fromSummary(flight: Flight<'summary'>, spin: MeasuredThrow['spin'], releaseYM: number, { airDensityKgM3 }: FlownAir, source: Seer): FlightReadings {
   const distanceM = releaseYM - plate.frontYM;
   const flown = spin !== null && spin.tiltRad !== null && spin.efficiency !== null
     ? movementFromSpin({ releaseSpeedMps: flight.releaseSpeedMps, spinRpm: spin.rateRpm, tiltRad: spin.tiltRad, efficiency: spin.efficiency, distanceM, airDensityKgM3 })
