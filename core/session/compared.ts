@@ -2,7 +2,7 @@ import type { ComparedThrow } from '../coaching/compared-throw.ts';
 import { separationFrom } from '../coaching/separation.ts';
 import type { ComparisonEntry } from '../facts/advice-view.ts';
 import type { Stage } from '../facts/vocabulary.ts';
-import { isFastball, sessionBaselines } from './fastballs.ts';
+import { baselineNumbered, isFastball, sessionBaselines } from './fastballs.ts';
 import { throwsOf, type Ledger, type SessionEntry } from './ledger.ts';
 import { analysisOf } from './memory.ts';
 
@@ -31,7 +31,7 @@ function takenThrows(ledger: Ledger, day: ComparisonEntry['days'][number], stage
   const session = ledger.sessions[day.session];
   if (session === undefined) return [];
   const entries = throwsOf(ledger, session.id);
-  const baseline = [session.earlier[stage], ...sessionBaselines(entries, session, stage)].find((one) => one?.number === day.baseline);
+  const baseline = baselineNumbered(entries, session, stage, day.baseline);
   if (baseline === undefined) return [];
   return entries.flatMap((entry, index): TakenThrow[] => {
     const tags = entry.tags[session.id]!;

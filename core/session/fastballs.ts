@@ -26,6 +26,11 @@ export function sessionBaselines(entries: readonly ThrowEntry[], session: Sessio
   return baselinesOf(stage, fastballsOf(entries, session, stage), renewals, session.baselinesGiven[stage] ?? 0);
 }
 
+/** A baseline of this session by its number, of its own or the one that it brought; undefined without it. */
+export function baselineNumbered(entries: readonly ThrowEntry[], session: SessionEntry, stage: Stage, number: number): FastballBaseline | undefined {
+  return [session.earlier[stage], ...sessionBaselines(entries, session, stage)].find((one) => one?.number === number);
+}
+
 /** Newest baseline of every stage that an athlete brings along from this mound. */
 export function earlierBaselines(ledger: Ledger, athlete: string): BaselinesByStage {
   const newest: Partial<Record<Stage, FastballBaseline>> = { ...ledger.athletes[athlete]?.baselines };
