@@ -28,9 +28,10 @@ export function sessionRecord(ledger: Ledger, session: string, keepThrows = true
   if (entry === undefined) return null;
   const { mound, place, atMs } = ledger;
   const throws = Object.fromEntries(throwsOf(ledger, session).map((thrown) => [thrown.place, thrown]));
+  const own: Ledger = { ...ledger, throws };
   return {
-    session, mound, place, baselines: baselinesOf(ledger, entry),
-    view: { ...moundView({ ...ledger, throws }, session), unclaimed: [] },
+    session, mound, place, baselines: baselinesOf(own, entry),
+    view: { ...moundView(own, session), unclaimed: [] },
     ledger: { ...emptyLedger(mound), place, atMs, order: [session], sessions: { [session]: entry }, throws: keepThrows ? throws : {} },
   };
 }
