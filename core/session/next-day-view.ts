@@ -8,7 +8,7 @@ import type { SessionEntry } from './ledger.ts';
 import type { WorkedStage } from './planned.ts';
 import { wasQuiet } from './told.ts';
 import type { TrialEntry } from './trial-entry.ts';
-import { workOf } from './work.ts';
+import { throwsOfWork, workOf } from './work.ts';
 
 /** The set without feedback that is thrown in the present stage; else the one that is worth throwing, found better before near a gate. */
 export function nextDayView(session: SessionEntry, throws: readonly ThrowView[], care: ArmCare): NextDaySet | null {
@@ -20,7 +20,7 @@ export function nextDayView(session: SessionEntry, throws: readonly ThrowView[],
 function thrownSet(session: SessionEntry, here: readonly ThrowView[]): NextDaySet | null {
   for (const trial of session.trials.toReversed()) {
     const before = workedBefore(session, trial).at(-1);
-    const own = ofWork(session, here, trial);
+    const own = throwsOfWork(workOf(trial), session.trials, here);
     if (before === undefined || !isLater(before, own[0]?.atMs ?? nowMs(session, here))) continue;
     const begun = own.length > 0 || (trial.letter === session.trial && session.told.feedback.mode.kind === 'none');
     if (!begun || own.some(({ place }) => !wasQuiet(session.told, place))) continue;
@@ -39,7 +39,7 @@ function offeredSet(session: SessionEntry, here: readonly ThrowView[], care: Arm
   const wanted = [...new Set(worked.map(({ work }) => work))].flatMap((work) => {
     const days = worked.filter((one) => one.work === work);
     const last = days.at(-1)!;
-    const because = ofWork(session, here, last.trial).length > 0 ? null : reasonForSet(days, shareAbove, nowMs(session, here));
+    const because = throwsOfWork(work, session.trials, here).length > 0 ? null : reasonForSet(days, shareAbove, nowMs(session, here));
     return because === null ? [] : [{ last, because }];
   });
   const best = wanted.toSorted((a, b) => rank(a.because) - rank(b.because) || b.last.lastAtMs - a.last.lastAtMs)[0];
@@ -59,12 +59,6 @@ function nowMs({ openedAtMs }: SessionEntry, here: readonly ThrowView[]): number
 function workedBefore({ planned, stage }: SessionEntry, trial: TrialEntry): WorkedStage[] {
   const work = workOf(trial);
   return planned.worked.filter((one) => one.stage === stage && one.work === work);
-}
-
-function ofWork({ trials }: SessionEntry, here: readonly ThrowView[], trial: TrialEntry): ThrowView[] {
-  const work = workOf(trial);
-  const letters = new Set(trials.filter((one) => workOf(one) === work).map(({ letter }) => letter));
-  return here.filter((one) => one.trial !== null && letters.has(one.trial));
 }
 
 function shown({ trial, day, hits, judged }: WorkedStage): Extract<NextDaySet, { kind: 'thrown' }>['before'] {

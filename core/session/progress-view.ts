@@ -5,37 +5,49 @@ import type { ThrowView } from '../facts/views.ts';
 import { STAGES, type Stage } from '../facts/vocabulary.ts';
 import { anytimeShareLowerBound } from '../statistics/share-lower-bound.ts';
 import type { SessionEntry } from './ledger.ts';
-import type { PassedWork } from './planned.ts';
+import type { PassedWork, StageComfort } from './planned.ts';
 import { zoneIn } from './targets.ts';
-import type { TrialEntry } from './trial-entry.ts';
-import { workOf } from './work.ts';
+import { throwsOfWork, workOf } from './work.ts';
 import { comfortAfter } from './worked-here.ts';
 
 const ALPHA = 0.05;
 
 /** The present trial's way through the stages; what counts gathers over the days of one stage. */
 export function progressView(session: SessionEntry, throws: readonly ThrowView[], care: ArmCare): ProgressView {
-  const trial = session.trials.find(({ letter }) => letter === session.trial) ?? null;
-  const stages = STAGES.map((one) => progressIn(session, one, throws, trial));
+  const trial = session.trials.find(({ letter }) => letter === session.trial);
+  const present = trial === undefined ? null : presentWork(session, workOf(trial), throws);
+  const stages = STAGES.map((stage) => progressIn(session, stage, present));
   const now = stages[STAGES.indexOf(session.stage)]!;
   return { advice: now.work === null ? null : stageAdvice(care, toJudge(now, now.work)), stages };
 }
 
-function progressIn(session: SessionEntry, stage: Stage, throws: readonly ThrowView[], trial: TrialEntry | null): StageProgress {
+/** What is worked on, in all stages. */
+interface PresentWork {
+  readonly work: string;
+  /** Of this session, without fastballs and excluded throws. */
+  readonly thrown: readonly ThrowView[];
+  readonly comfort: readonly StageComfort[];
+}
+
+function presentWork(session: SessionEntry, work: string, throws: readonly ThrowView[]): PresentWork {
+  const thrown = throwsOfWork(work, session.trials, throws).filter(({ fastball, excluded }) => !fastball && excluded === null);
+  return { work, thrown, comfort: comfortAfter(session.planned.comfort, session).filter((said) => said.work === work) };
+}
+
+function progressIn(session: SessionEntry, stage: Stage, present: PresentWork | null): StageProgress {
   const { planned } = session;
   const about = { stage, gate: planned.gates[stage] ?? DEFAULT_GATE, hasZone: zoneIn(session, stage) !== null };
-  if (trial === null) return { ...about, work: null, passed: [] };
-  const name = workOf(trial);
-  const days = daysIn(session, stage, throws, name);
+  if (present === null) return { ...about, work: null, passed: [] };
+  const days = daysIn(session, stage, present);
   const sum = (of: (day: (typeof days)[number]) => number): number => days.reduce((total, day) => total + of(day), 0);
   const [hits, judged] = [sum((day) => day.hits), sum((day) => day.judged)];
-  const said = comfortAfter(planned.comfort, session).find((one) => one.stage === stage && one.work === name);
+  const said = present.comfort.find((one) => one.stage === stage);
   const comfort = said === undefined ? null : { comfortable: said.comfortable, atMs: said.atMs };
   const work = { comfort, hits, judged, shareLowerBound: anytimeShareLowerBound(hits, judged, ALPHA), days };
   return {
     ...about,
     work: { ...work, state: gateState(toJudge(about, work)) },
-    passed: [...planned.passedBefore, ...planned.passed].filter((one) => one.stage === stage && one.work === name).map(passedGate),
+    passed: [...planned.passedBefore, ...planned.passed].filter((one) => one.stage === stage && one.work === present.work).map(passedGate),
   };
 }
 
@@ -46,9 +58,8 @@ function toJudge({ stage, gate, hasZone }: Pick<StageProgress, 'stage' | 'gate' 
 }
 
 /** Of earlier sessions, and today where it was thrown today. */
-function daysIn(session: SessionEntry, stage: Stage, throws: readonly ThrowView[], work: string): NonNullable<StageProgress['work']>['days'] {
-  const letters = new Set(session.trials.filter((trial) => workOf(trial) === work).map(({ letter }) => letter));
-  const own = throws.filter((one) => one.stage === stage && one.trial !== null && letters.has(one.trial) && !one.fastball && one.excluded === null);
+function daysIn(session: SessionEntry, stage: Stage, { work, thrown }: PresentWork): NonNullable<StageProgress['work']>['days'] {
+  const own = thrown.filter((one) => one.stage === stage);
   const judged = own.flatMap(({ miss }) => (miss === null ? [] : [miss.onTarget]));
   const before = session.planned.worked.filter((one) => one.stage === stage && one.work === work);
   return [
