@@ -1,8 +1,8 @@
 import { expect, type Page } from '@playwright/test';
-import { inchesToM } from '../../core/units/convert.ts';
-import { CIRCLE, easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
-import { ATHLETE, connectCoach, opening, type TestCoach } from './coach.ts';
-import { connectDevice, type TestDevice } from './device.ts';
+import { easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
+import { BAND, changeupIsNext } from './changeup-next.ts';
+import { ATHLETE, connectCoach, opening } from './coach.ts';
+import { connectDevice, counted } from './device.ts';
 import { expectAccessible } from './fits.ts';
 import type { TestServer } from './server.ts';
 import { test } from './with-server.ts';
@@ -10,14 +10,6 @@ import { test } from './with-server.ts';
 const [ON_TARGET, SHORT] = WORKED_THROWS.map(easyFrame);
 const thisYear = new Date().getFullYear();
 const YOUTH = { ...ATHLETE, id: 'kit', name: 'Kit Sandoval', birthYear: thisYear - 15 };
-
-async function ready(coach: TestCoach, device: TestDevice, athlete = ATHLETE): Promise<void> {
-  await coach.say(opening('s1', athlete));
-  await coach.say({ kind: 'intent-set', session: 's1', intent: 'four-seam' });
-  for (let sequence = 1; sequence <= 5; sequence += 1) await device.throws(sequence, easyFrame(FASTBALL));
-  await coach.say({ kind: 'zone-set', session: 's1', zone: CIRCLE, speedBand: { lowMps: -inchesToM(200), highMps: -inchesToM(100) }, reason: null });
-  await coach.say({ kind: 'trial-begun', session: 's1', intent: 'changeup', grip: null, cue: null });
-}
 
 async function open(page: Page, server: TestServer, screen: string, size: { width: number; height: number }, query = ''): Promise<void> {
   await page.setViewportSize(size);
@@ -30,7 +22,7 @@ const TABLET = { width: 820, height: 1180 };
 const BIG = { width: 1920, height: 1080 };
 
 test('pain that is tapped on Glance takes every number and every advice from Glance, Bench and Wall at once, until the coach has answered', async ({ page, context, server, coach, device }) => {
-  await ready(coach, device);
+  await changeupIsNext(coach, device, { speedBand: BAND });
   for (let sequence = 6; sequence <= 10; sequence += 1) await device.throws(sequence, SHORT!);
   await coach.say({ kind: 'trial-begun', session: 's1', intent: 'changeup', grip: null, cue: null });
   const [bench, wall] = [await context.newPage(), await context.newPage()];
@@ -74,7 +66,7 @@ test('pain that is tapped on Glance takes every number and every advice from Gla
 });
 
 test('one tap on Glance says how the arm feels, another whether the grip is comfortable', async ({ page, server, coach, device }) => {
-  await ready(coach, device);
+  await changeupIsNext(coach, device, { speedBand: BAND });
   await open(page, server, 'glance', PHONE);
   const grip = page.getByRole('group', { name: 'And this grip?' });
   await grip.getByRole('button', { name: 'Comfortable', exact: true }).click();
@@ -89,7 +81,7 @@ test('one tap on Glance says how the arm feels, another whether the grip is comf
 });
 
 test('the feedback that is chosen on Bench is what Glance shows', async ({ page, context, server, coach, device }) => {
-  await ready(coach, device);
+  await changeupIsNext(coach, device, { speedBand: BAND });
   const bench = await context.newPage();
   await open(page, server, 'glance', PHONE);
   await open(bench, server, 'bench', PHONE);
@@ -110,7 +102,7 @@ test('the feedback that is chosen on Bench is what Glance shows', async ({ page,
 });
 
 test('after five throws the other trial is offered, and one tap goes over to it', async ({ page, server, coach, device }) => {
-  await ready(coach, device);
+  await changeupIsNext(coach, device, { speedBand: BAND });
   for (let sequence = 6; sequence <= 10; sequence += 1) await device.throws(sequence, SHORT!);
   await coach.say({ kind: 'trial-begun', session: 's1', intent: 'changeup', grip: null, cue: null });
   for (let sequence = 11; sequence <= 14; sequence += 1) await device.throws(sequence, ON_TARGET!);
@@ -130,9 +122,9 @@ test('the count on Bench is of all mounds, names its row, and warns at three qua
   const child = { ...ATHLETE, id: 'pip', name: 'Pip Orrin', birthYear: thisYear - 9 };
   const elsewhere = await connectCoach(server, 'south-2');
   await elsewhere.say(opening('s2', child));
-  const second = await connectDevice(server, { device: 'eye-2', run: 'run-b', mound: 'south-2', sight: 'full-flight', axis: 'measured', units: { distance: 'ft', speed: 'mph', movement: 'in' } });
-  for (let sequence = 1; sequence <= 33; sequence += 1) await second.throws(sequence, easyFrame(FASTBALL));
-  await ready(coach, device, child);
+  const second = await connectDevice(server, { device: 'eye-2', run: 'run-b', mound: 'south-2' });
+  await counted(second)(easyFrame(FASTBALL), 33);
+  await changeupIsNext(coach, device, { athlete: child, speedBand: BAND });
   await open(page, server, 'bench', TABLET);
   await expect(page.locator('.arm-count')).toHaveText('Arm today: 38 of 50 from the mound');
   await expect(page.locator('.arm-warning')).toHaveText(['Three quarters of the day’s most are thrown.']);
@@ -161,7 +153,7 @@ test('the count on Bench is of all mounds, names its row, and warns at three qua
 });
 
 test('pain said at one mound stands at every mound at once, and is answered at any', async ({ page, server, coach, device }) => {
-  await ready(coach, device);
+  await changeupIsNext(coach, device, { speedBand: BAND });
   const elsewhere = await connectCoach(server, 'south-2');
   await elsewhere.say(opening('s2'));
   await open(page, server, 'bench', PHONE);
@@ -179,7 +171,7 @@ test('pain said at one mound stands at every mound at once, and is answered at a
 });
 
 test('the Wall hides the speed of an athlete who may be under 18 until somebody asks with V, and a link restores the asking', async ({ page, server, coach, device }) => {
-  await ready(coach, device, YOUTH);
+  await changeupIsNext(coach, device, { athlete: YOUTH, speedBand: BAND });
   await device.throws(6, SHORT!);
   await open(page, server, 'wall', BIG, '&windows=1');
   await expect(page.locator('.wall-place-words')).toHaveText('2\u00a0in short');
@@ -198,7 +190,7 @@ test('the Wall hides the speed of an athlete who may be under 18 until somebody 
 });
 
 test('the speed of a grown-up is on the Wall without asking, and there is nothing to hide it with', async ({ page, server, coach, device }) => {
-  await ready(coach, device);
+  await changeupIsNext(coach, device, { speedBand: BAND });
   await open(page, server, 'wall', BIG);
   await expect(page.locator('.wall-rail')).toContainText('90.0 mph');
   await expect(page.getByRole('button', { name: /speed/ })).toHaveCount(0);

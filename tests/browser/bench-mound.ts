@@ -2,7 +2,7 @@ import { expect, test, type Locator, type Page } from '@playwright/test';
 import type { Athlete } from '../../core/facts/coach.ts';
 import type { ThrowBody } from '../../core/facts/frames.ts';
 import { ATHLETE, connectCoach, opening, type TestCoach } from './coach.ts';
-import { connectDevice, type TestDevice } from './device.ts';
+import { connectDevice, counted, type CountedThrows, type TestDevice } from './device.ts';
 import { startServer, temporaryFolder, type TestServer } from './server.ts';
 
 const MOUND = 'north-1';
@@ -14,7 +14,7 @@ export const CHANGEUP: ThrowBody = { summary: { releaseSpeed: 81, verticalBreak:
 
 let server: TestServer;
 let device: TestDevice;
-let sequence: number;
+let throwing: CountedThrows;
 
 /** Gives every test of a file a mound of its own: a server with an empty log, and a device at its door. */
 export function withMound(): void {
@@ -22,9 +22,9 @@ export function withMound(): void {
   test.beforeEach(async () => {
     const { folder, remove } = temporaryFolder();
     rid = remove;
-    sequence = 0;
     server = await startServer(folder);
     device = await connectDevice(server);
+    throwing = counted(device);
   });
   test.afterEach(async () => {
     await device.close();
@@ -36,12 +36,8 @@ export function withMound(): void {
 /** The server of the running test. */
 export const testServer = (): TestServer => server;
 
-export async function throws(body: ThrowBody, times = 1): Promise<void> {
-  for (let thrown = 0; thrown < times; thrown += 1) {
-    sequence += 1;
-    await device.throws(sequence, body);
-  }
-}
+/** Throws of its device. */
+export const throws: CountedThrows = (body, times) => throwing(body, times);
 
 /** Opens Bench on a page. */
 export async function tablet(page: Page, query = 'lang=en'): Promise<void> {

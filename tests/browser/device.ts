@@ -27,8 +27,8 @@ export interface TestDevice {
   close(): Promise<void>;
 }
 
-/** Connects, says hello and waits to be welcomed. */
-export async function connectDevice({ address, token }: Pick<TestServer, 'address' | 'token'>, hello: DeviceHello = EYE): Promise<TestDevice> {
+/** Connects, says hello as the invented device or unlike it in something, and waits to be welcomed. */
+export async function connectDevice({ address, token }: Pick<TestServer, 'address' | 'token'>, unlike: Partial<DeviceHello> = {}): Promise<TestDevice> {
   const socket = new WebSocket(`${address.replace(/^http/, 'ws')}/device`);
   const waiting = new Map<number, (frame: ServerFrame) => void>();
   const stored = new Set<number>();
@@ -45,7 +45,7 @@ export async function connectDevice({ address, token }: Pick<TestServer, 'addres
   const closed = once(socket, 'close').then(() => {});
   socket.on('error', () => {});
   await once(socket, 'open');
-  socket.send(JSON.stringify({ kind: 'hello', protocol: 1, token, ...hello }));
+  socket.send(JSON.stringify({ kind: 'hello', protocol: 1, token, ...EYE, ...unlike }));
   const answer = await welcome;
   if (answer.kind !== 'welcome') throw new Error(`The device was not welcomed: ${JSON.stringify(answer)}`);
 
@@ -69,5 +69,15 @@ export async function connectDevice({ address, token }: Pick<TestServer, 'addres
       socket.close();
       await closed;
     },
+  };
+}
+
+/** The throws of a device that numbers them itself, from 1 on, each stored before the next is let go. */
+export type CountedThrows = (body: ThrowBody, times?: number) => Promise<void>;
+
+export function counted(device: TestDevice): CountedThrows {
+  let sequence = 0;
+  return async (body, times = 1) => {
+    for (let thrown = 0; thrown < times; thrown += 1) await device.throws((sequence += 1), body);
   };
 }

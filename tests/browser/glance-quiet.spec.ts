@@ -1,7 +1,8 @@
 import { expect, type Page } from '@playwright/test';
 import type { FeedbackMode } from '../../core/facts/feedback-says.ts';
-import { CIRCLE, easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
-import { ATHLETE, opening, type TestCoach } from './coach.ts';
+import { easyFrame, WORKED_THROWS } from './by-hand.ts';
+import { changeupIsNext } from './changeup-next.ts';
+import { ATHLETE, type TestCoach } from './coach.ts';
 import type { TestDevice } from './device.ts';
 import { expectAccessible } from './fits.ts';
 import { test } from './with-server.ts';
@@ -10,13 +11,9 @@ test.use({ viewport: { width: 390, height: 844 } });
 
 const [ON_TARGET, SHORT] = WORKED_THROWS.map(easyFrame);
 
-/** Nine facts of a baseline, a zone and a trial, and as the tenth the feedback that the coach chose: the next throw is a changeup, at place 11. */
+/** As the tenth fact the feedback that the coach chose: the next throw is a changeup, at place 11. */
 async function quiet(coach: TestCoach, device: TestDevice, mode: FeedbackMode, askFirst = false, athlete = ATHLETE): Promise<void> {
-  await coach.say(opening('s1', athlete));
-  await coach.say({ kind: 'intent-set', session: 's1', intent: 'four-seam' });
-  for (let sequence = 1; sequence <= 5; sequence += 1) await device.throws(sequence, easyFrame(FASTBALL));
-  await coach.say({ kind: 'zone-set', session: 's1', zone: CIRCLE, speedBand: null, reason: null });
-  await coach.say({ kind: 'trial-begun', session: 's1', intent: 'changeup', grip: null, cue: null });
+  await changeupIsNext(coach, device, { athlete });
   await coach.say({ kind: 'feedback-set', session: 's1', mode, askFirst });
 }
 

@@ -1,8 +1,9 @@
 import { expect, type Page } from '@playwright/test';
 import type { Athlete } from '../../core/facts/coach.ts';
-import { CIRCLE, easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
-import { ATHLETE, opening, type TestCoach } from './coach.ts';
-import { connectDevice, type TestDevice } from './device.ts';
+import { easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
+import { changeupIsNext } from './changeup-next.ts';
+import { ATHLETE, opening } from './coach.ts';
+import { connectDevice } from './device.ts';
 import { expectAccessible } from './fits.ts';
 import { startServer, type TestServer } from './server.ts';
 import { test } from './with-server.ts';
@@ -11,15 +12,6 @@ const PHONE = { width: 390, height: 844 };
 const YOUTH: Athlete = { ...ATHLETE, id: 'kit', name: 'Kit Sandoval', birthYear: new Date().getFullYear() - 15, language: 'es', units: 'metric' };
 
 test.use({ viewport: PHONE });
-
-/** A session with its fastball baseline, a zone and a trial: everything a changeup needs to be judged. */
-async function readyForChangeups(coach: TestCoach, device: TestDevice, athlete: Athlete = ATHLETE): Promise<void> {
-  await coach.say(opening('s1', athlete));
-  await coach.say({ kind: 'intent-set', session: 's1', intent: 'four-seam' });
-  for (let sequence = 1; sequence <= 5; sequence += 1) await device.throws(sequence, easyFrame(FASTBALL));
-  await coach.say({ kind: 'zone-set', session: 's1', zone: CIRCLE, speedBand: null, reason: null });
-  await coach.say({ kind: 'trial-begun', session: 's1', intent: 'changeup', grip: null, cue: null });
-}
 
 const glance = (page: Page, server: TestServer, query = ''): Promise<unknown> => page.goto(`${server.address}/glance/north-1${query}`);
 const lead = (page: Page) => page.locator('.glance-lead');
@@ -55,7 +47,7 @@ test('until the baseline stands a fastball is counted, and a changeup has nothin
 });
 
 test('a throw is said by a mark, words and one sentence, with intent and trial', async ({ page, server, coach, device }) => {
-  await readyForChangeups(coach, device);
+  await changeupIsNext(coach, device);
   await glance(page, server);
   for (const [index, worked] of WORKED_THROWS.entries()) {
     await device.throws(6 + index, easyFrame(worked));
@@ -70,7 +62,7 @@ test('a throw is said by a mark, words and one sentence, with intent and trial',
 });
 
 test('an athlete who may be under 18 sees no speed, in any word, unless somebody asks', async ({ page, server, coach, device }) => {
-  await readyForChangeups(coach, device, YOUTH);
+  await changeupIsNext(coach, device, { athlete: YOUTH });
   await device.throws(6, easyFrame(WORKED_THROWS[3]!));
   await glance(page, server);
   await expect(lead(page)).toHaveText('5 cm pasado, lado del brazo');
@@ -85,7 +77,7 @@ test('an athlete who may be under 18 sees no speed, in any word, unless somebody
 });
 
 test('a device that infers the movement has it said so, and one that cannot see it as well', async ({ page, server, coach }) => {
-  const spinOnly = { run: 'run-a', mound: 'north-1', sight: 'spin-only', units: { distance: 'ft', speed: 'mph', movement: 'in' } } as const;
+  const spinOnly = { sight: 'spin-only' } as const;
   const inferring = await connectDevice(server, { ...spinOnly, device: 'ear-1', axis: 'inferred' });
   await coach.say(opening('s1'));
   await inferring.throws(1, { summary: { releaseSpeed: 81 }, spin: { rate: 1700, tilt: 65, efficiency: 0.95 } });
@@ -99,7 +91,7 @@ test('a device that infers the movement has it said so, and one that cannot see 
 });
 
 test('a throw that the coach has left out is said to be so', async ({ page, server, coach, device }) => {
-  await readyForChangeups(coach, device);
+  await changeupIsNext(coach, device);
   await device.throws(6, easyFrame(WORKED_THROWS[0]!));
   await glance(page, server);
   await expect(lead(page)).toHaveText('On target');
@@ -110,7 +102,7 @@ test('a throw that the coach has left out is said to be so', async ({ page, serv
 });
 
 test('closed and stale are told from live by word and by border, and what is stale is dimmed but can be read', async ({ page, server, coach, device }) => {
-  await readyForChangeups(coach, device);
+  await changeupIsNext(coach, device);
   await device.throws(6, easyFrame(WORKED_THROWS[0]!));
   await glance(page, server);
   const frame = page.locator('.standing-frame');
@@ -134,7 +126,7 @@ test('closed and stale are told from live by word and by border, and what is sta
 
 for (const [name, athlete, query] of [['English', ATHLETE, '?theme=dark'], ['Spanish', YOUTH, '?theme=light']] as const) {
   test(`Glance in ${name} passes the accessibility check, and nothing runs over the side of a phone`, async ({ page, server, coach, device }) => {
-    await readyForChangeups(coach, device, athlete);
+    await changeupIsNext(coach, device, { athlete });
     await device.throws(6, easyFrame(WORKED_THROWS[3]!));
     await glance(page, server, query);
     await page.locator('.glance-picture g.mark').waitFor();

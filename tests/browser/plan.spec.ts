@@ -1,29 +1,26 @@
 import { expect, type Locator, type Page } from '@playwright/test';
 import type { Athlete } from '../../core/facts/coach.ts';
-import type { ThrowBody } from '../../core/facts/frames.ts';
 import { mpsToMph, mToInches } from '../../core/units/convert.ts';
 import { LEFT_HANDER, tabTo } from './bench-mound.ts';
 import { ATHLETE, opening, type TestCoach } from './coach.ts';
 import { connectDevice, type TestDevice } from './device.ts';
 import { expectAccessible, expectFits, PLAN } from './fits.ts';
 import type { TestServer } from './server.ts';
+import { FIVE_FASTBALLS, summedUp } from './summed.ts';
 import { test } from './with-server.ts';
 
 const SIZES = [{ width: 390, height: 844 }, { width: 820, height: 1180 }, { width: 1920, height: 1080 }] as const;
-/** Miles an hour, inches up and to the arm side, share: an interval of efficiency that straddles 95 %. */
-const FASTBALLS = [[91.2, 16.1, 7.2, 0.965], [91.8, 16.9, 6.4, 0.94], [90.9, 15.4, 7.9, 0.93], [91.5, 16.4, 6.9, 0.955], [91, 15.8, 7.5, 0.97]] as const;
+/** Of the five fastballs: an interval that straddles 95 %. */
+const EFFICIENCIES = [0.965, 0.94, 0.93, 0.955, 0.97] as const;
+const FASTBALLS = FIVE_FASTBALLS.map((summed, index) => summedUp(summed, { rate: 2200, tilt: 25, efficiency: EFFICIENCIES[index]! }));
 
 test.use({ viewport: { width: 1280, height: 900 } });
-
-function pitch(speed: number, up: number, armSide: number, efficiency: number, rate = 2200): ThrowBody {
-  return { summary: { releaseSpeed: speed, verticalBreak: up, horizontalBreak: -armSide, release: [-1.9, 54.5, 5.9] }, spin: { rate, tilt: 25, efficiency } };
-}
 
 /** A session whose five fastballs are thrown. */
 async function withFastballs(coach: TestCoach, device: TestDevice, athlete: Athlete = ATHLETE): Promise<void> {
   await coach.say(opening('one', athlete));
   await coach.say({ kind: 'intent-set', session: 'one', intent: athlete.mainFastball });
-  for (const [index, [speed, up, armSide, efficiency]] of FASTBALLS.entries()) await device.throws(index + 1, pitch(speed, up, armSide, efficiency));
+  for (const [index, fastball] of FASTBALLS.entries()) await device.throws(index + 1, fastball);
 }
 
 const plan = async (page: Page, { address }: TestServer, query = 'lang=en'): Promise<void> => void (await page.goto(`${address}/plan/north-1?${query}`));
@@ -41,8 +38,8 @@ test('before the first fastball Plan teaches the next step, and says it with one
   await expect(page.getByRole('heading', { name: 'Throw five fastballs' })).toBeVisible();
   await page.getByRole('button', { name: 'Say: next throw Four-seam' }).click();
   await expect(page.getByText('The next throw is meant as Four-seam.')).toBeVisible();
-  for (const [index, [speed, up, armSide, efficiency]] of FASTBALLS.entries()) {
-    await device.throws(index + 1, pitch(speed, up, armSide, efficiency));
+  for (const [index, fastball] of FASTBALLS.entries()) {
+    await device.throws(index + 1, fastball);
     if (index === 1) await expect(page.getByRole('img', { name: '2 of 5 fastballs' })).toBeVisible();
     if (index === 3) await expect(page.getByRole('heading', { name: 'Throw one more fastball' })).toBeVisible();
   }
@@ -147,10 +144,10 @@ test('pain before the first fastball replaces the advice to throw five', async (
 });
 
 test('to a spin-only device a seam effect is not visible, and Plan says it where it matters', async ({ page, server, coach }) => {
-  const device = await connectDevice(server, { device: 'spin-1', run: 'run-a', mound: 'north-1', sight: 'spin-only', axis: 'inferred', units: { distance: 'ft', speed: 'mph', movement: 'in' } });
+  const device = await connectDevice(server, { device: 'spin-1', sight: 'spin-only', axis: 'inferred' });
   await coach.say(opening('one'));
   await coach.say({ kind: 'intent-set', session: 'one', intent: 'four-seam' });
-  for (const [index, [speed, , , efficiency]] of FASTBALLS.entries()) await device.throws(index + 1, { summary: { releaseSpeed: speed }, spin: { rate: 2200 + index * 10, tilt: 25, efficiency } });
+  for (const [index, [speed]] of FIVE_FASTBALLS.entries()) await device.throws(index + 1, { summary: { releaseSpeed: speed }, spin: { rate: 2200 + index * 10, tilt: 25, efficiency: EFFICIENCIES[index]! } });
   await plan(page, server);
   await expect(page.locator('.family').filter({ hasText: 'Seam effect' })).toContainText('not visible to this device');
   await expect(page.locator('.plan-fastball')).toContainText('Movement is inferred from spin.');
@@ -162,7 +159,7 @@ test('to a spin-only device a seam effect is not visible, and Plan says it where
 });
 
 test('a device that tells neither movement nor axis leaves a ranking without a target, and says why', async ({ page, server, coach }) => {
-  const device = await connectDevice(server, { device: 'gun-1', run: 'run-a', mound: 'north-1', sight: 'spin-only', axis: 'none', units: { distance: 'ft', speed: 'mph', movement: 'in' } });
+  const device = await connectDevice(server, { device: 'gun-1', sight: 'spin-only', axis: 'none' });
   await coach.say(opening('one'));
   await coach.say({ kind: 'intent-set', session: 'one', intent: 'four-seam' });
   for (let sequence = 1; sequence <= 5; sequence += 1) await device.throws(sequence, { summary: { releaseSpeed: 90 }, spin: { rate: 2200 } });

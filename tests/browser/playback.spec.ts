@@ -3,7 +3,8 @@ import type { Fact } from '../../core/facts/fact.ts';
 import type { Ledger } from '../../core/session/ledger.ts';
 import { sliceOf } from '../../core/session/recorded.ts';
 import { busyDay } from '../parity/sessions.ts';
-import { CIRCLE, easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
+import { easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
+import { changeupIsNext } from './changeup-next.ts';
 import { ATHLETE, opening, type TestCoach } from './coach.ts';
 import type { TestDevice } from './device.ts';
 import { expectAccessible } from './fits.ts';
@@ -16,13 +17,9 @@ interface Recorded {
   readonly facts: readonly Fact[];
 }
 
-/** Opened, intent, five fastballs, zone, trial, five changeups: 14 facts, throws at places 3–7 and 10–14. */
-async function sitting(coach: TestCoach, device: TestDevice, session = 's1'): Promise<void> {
-  await coach.say(opening(session));
-  await coach.say({ kind: 'intent-set', session, intent: 'four-seam' });
-  for (let sequence = 1; sequence <= 5; sequence += 1) await device.throws(sequence, easyFrame(FASTBALL));
-  await coach.say({ kind: 'zone-set', session, zone: CIRCLE, speedBand: null, reason: null });
-  await coach.say({ kind: 'trial-begun', session, intent: 'changeup', grip: null, cue: null });
+/** Five fastballs, target, trial and five changeups: 14 facts, throws at places 3–7 and 10–14. */
+async function sitting(coach: TestCoach, device: TestDevice): Promise<void> {
+  await changeupIsNext(coach, device);
   for (const [index, worked] of WORKED_THROWS.entries()) await device.throws(6 + index, easyFrame(worked));
 }
 

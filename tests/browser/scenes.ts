@@ -1,8 +1,8 @@
-import type { ThrowBody } from '../../core/facts/frames.ts';
 import { inchesToM, mphToMps } from '../../core/units/convert.ts';
 import { connectCoach, opening } from './coach.ts';
-import { connectDevice } from './device.ts';
+import { connectDevice, counted } from './device.ts';
 import type { TestServer } from './server.ts';
+import { FIVE_FASTBALLS, summedUp, type Summed } from './summed.ts';
 
 /** The states in which a screen has to be understood. */
 export const SCENES = ['empty', 'live', 'stale', 'closed'] as const;
@@ -11,11 +11,6 @@ export type Scene = (typeof SCENES)[number];
 /** Every screen of a mound and its session `s-1`, by name. */
 export const SCREENS = { wall: '/wall/north-1', bench: '/bench/north-1', glance: '/glance/north-1', plan: '/plan/north-1', playback: '/playback', recording: '/playback/s-1', trials: '/trials/wren', report: '/report/s-1' } as const;
 
-function thrown(speed: number, vertical: number, armSide: number): ThrowBody {
-  return { summary: { releaseSpeed: speed, verticalBreak: vertical, horizontalBreak: -armSide, release: [-1.9, 54.5, 5.9] }, spin: { rate: 2100, tilt: 40, efficiency: 0.93 } };
-}
-
-const FASTBALLS = [[91.2, 16.1, 7.2], [91.8, 16.9, 6.4], [90.9, 15.4, 7.9], [91.5, 16.4, 6.9], [91, 15.8, 7.5]] as const;
 const FIRST_GRIP = [[84.1, 9.8, 11.2], [83.2, 8.1, 12.9], [84.4, 10.9, 10.3], [83.5, 9.1, 12.1], [83.8, 9.6, 11.8]] as const;
 const SECOND_GRIP = [[82.9, 6.4, 13.9], [82.2, 5.1, 14.8], [83, 7.3, 13.1], [82.6, 2.2, 14.6]] as const;
 
@@ -27,13 +22,13 @@ export async function playScene(server: TestServer, scene: Scene): Promise<() =>
   if (scene === 'empty') return () => {};
   const coach = await connectCoach(server, 'north-1');
   const device = await connectDevice(server);
-  let sequence = 0;
-  const throwAll = async (all: readonly (readonly [number, number, number])[]): Promise<void> => {
-    for (const [speed, vertical, armSide] of all) await device.throws((sequence += 1), thrown(speed, vertical, armSide));
+  const throws = counted(device);
+  const throwAll = async (all: readonly Summed[]): Promise<void> => {
+    for (const one of all) await throws(summedUp(one, { rate: 2100, tilt: 40, efficiency: 0.93 }));
   };
   await coach.say(opening('s-1'));
   await coach.say({ kind: 'intent-set', session: 's-1', intent: 'four-seam' });
-  await throwAll(FASTBALLS);
+  await throwAll(FIVE_FASTBALLS);
   await coach.say({
     kind: 'zone-set', session: 's-1', reason: null, speedBand: { lowMps: -mphToMps(10), highMps: -mphToMps(7) },
     zone: { kind: 'ellipse', verticalM: inchesToM(-10), armSideM: inchesToM(7), verticalRadiusM: inchesToM(3), armSideRadiusM: inchesToM(3) },

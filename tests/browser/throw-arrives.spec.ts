@@ -1,6 +1,7 @@
 import { expect, test } from '@playwright/test';
-import { CIRCLE, easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
-import { connectCoach, opening } from './coach.ts';
+import { easyFrame, WORKED_THROWS } from './by-hand.ts';
+import { changeupIsNext } from './changeup-next.ts';
+import { connectCoach } from './coach.ts';
 import { connectDevice } from './device.ts';
 import { startServer, temporaryFolder } from './server.ts';
 
@@ -15,11 +16,7 @@ test('a throw sent through the device door by a plain WebSocket client is seen o
     const glance = await context.newPage();
     await glance.setViewportSize({ width: 390, height: 844 });
     await glance.goto(`${server.address}/glance/north-1`);
-    await coach.say(opening('s1'));
-    await coach.say({ kind: 'intent-set', session: 's1', intent: 'four-seam' });
-    for (let sequence = 1; sequence <= 5; sequence += 1) await device.throws(sequence, easyFrame(FASTBALL));
-    await coach.say({ kind: 'zone-set', session: 's1', zone: CIRCLE, speedBand: null, reason: null });
-    await coach.say({ kind: 'trial-begun', session: 's1', intent: 'changeup', grip: null, cue: null });
+    await changeupIsNext(coach, device);
     await expect(page.locator('.wall-count')).toContainText('5 throws');
 
     await device.throws(6, easyFrame(WORKED_THROWS[3]!));

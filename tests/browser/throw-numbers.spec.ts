@@ -1,17 +1,13 @@
 import { expect, type Page } from '@playwright/test';
-import { CIRCLE, easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
-import { opening } from './coach.ts';
+import { easyFrame, WORKED_THROWS } from './by-hand.ts';
+import { changeupIsNext } from './changeup-next.ts';
 import { expectAccessible, expectWordsApart } from './fits.ts';
 import { test } from './with-server.ts';
 
 const SIZES = [{ width: 1920, height: 1080 }, { width: 390, height: 844 }] as const;
 
 test.beforeEach(async ({ coach, device }) => {
-  await coach.say(opening('s-1'));
-  await coach.say({ kind: 'intent-set', session: 's-1', intent: 'four-seam' });
-  for (let sequence = 1; sequence <= 5; sequence += 1) await device.throws(sequence, easyFrame(FASTBALL));
-  await coach.say({ kind: 'zone-set', session: 's-1', zone: CIRCLE, speedBand: null, reason: null });
-  await coach.say({ kind: 'trial-begun', session: 's-1', intent: 'changeup', grip: null, cue: null });
+  await changeupIsNext(coach, device, { session: 's-1' });
   for (const [index, worked] of WORKED_THROWS.slice(0, 4).entries()) await device.throws(6 + index, { ...easyFrame(worked), extension: 5.5 });
 });
 

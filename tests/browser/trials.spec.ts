@@ -3,9 +3,10 @@ import { comparisonAlpha, verdictOf, type Verdict } from '../../core/coaching/ve
 import type { CoachSays } from '../../core/facts/coach.ts';
 import type { ThrowView } from '../../core/facts/views.ts';
 import { tallyOf } from '../../core/statistics/tally.ts';
-import { CIRCLE, easyFrame, FASTBALL } from './by-hand.ts';
-import { ATHLETE, opening, type TestCoach } from './coach.ts';
-import type { TestDevice } from './device.ts';
+import { CIRCLE, easyFrame } from './by-hand.ts';
+import { targetIsSet } from './changeup-next.ts';
+import type { TestCoach } from './coach.ts';
+import { counted, type TestDevice } from './device.ts';
 import { expectAccessible } from './fits.ts';
 import { test } from './with-server.ts';
 
@@ -20,15 +21,12 @@ const LOW: Block = [[8.2, 10], [7, 11.1], [9.3, 9.4], [8.8, 11.9], [7.6, 10.7]];
 const WIDE: Block = [[9, 4], [5, 8], [12, 7]];
 
 /** An evening: five fastballs, a target, three trials, the first two in alternating blocks of five. Ends at the newest view. */
-async function evening(coach: TestCoach, device: TestDevice, athlete = ATHLETE): Promise<readonly ThrowView[]> {
-  let sequence = 0;
+async function evening(coach: TestCoach, device: TestDevice): Promise<readonly ThrowView[]> {
+  const throws = counted(device);
   const throwAll = async (block: Block): Promise<void> => {
-    for (const [upIn, armSideIn] of block) await device.throws((sequence += 1), easyFrame({ speedMph: 81, flightS: 0.46, upIn, armSideIn }));
+    for (const [upIn, armSideIn] of block) await throws(easyFrame({ speedMph: 81, flightS: 0.46, upIn, armSideIn }));
   };
-  await coach.say(opening('s-1', athlete));
-  await coach.say({ kind: 'intent-set', session: 's-1', intent: 'four-seam' });
-  for (let thrown = 0; thrown < 5; thrown += 1) await device.throws((sequence += 1), easyFrame(FASTBALL));
-  await coach.say({ kind: 'zone-set', session: 's-1', zone: CIRCLE, speedBand: null, reason: null });
+  await targetIsSet(coach, throws, { session: 's-1' });
   await coach.say(begin({}));
   await throwAll(HIGH);
   await coach.say(begin({ pressure: 'ring', tiltDeg: 20 }));

@@ -1,10 +1,11 @@
 import { expect, type Page } from '@playwright/test';
 import { easyFrame, FASTBALL } from './by-hand.ts';
+import { BAND, targetIsSet } from './changeup-next.ts';
 import { connectCoach } from './coach.ts';
-import { connectDevice } from './device.ts';
+import { connectDevice, counted } from './device.ts';
 import { BENCH, expectAccessible, expectFits } from './fits.ts';
 import { startServer, temporaryFolder, type TestServer } from './server.ts';
-import { counted, cue, FAST, ON_TARGET, practisedBefore, SHORT, withFastballs } from './two-days.ts';
+import { cue, ON_TARGET, practisedBefore, SHORT } from './two-days.ts';
 import { test } from './with-server.ts';
 
 const PHONE = { width: 390, height: 844 };
@@ -21,7 +22,7 @@ const stage = (page: Page, name: string) => page.locator('.way-stages > li').fil
 
 test('the way shows every gate with what is missing, and one tap passes a stage or goes back', async ({ page, server, coach, device }) => {
   const throwAll = counted(device);
-  await withFastballs('one', coach, () => throwAll(FAST, 5));
+  await targetIsSet(coach, throwAll, { session: 'one', speedBand: BAND });
   await coach.say(cue('one', 'Through the glove'));
   await throwAll(ON_TARGET, 9);
   await throwAll(SHORT, 1);
@@ -59,7 +60,7 @@ test('the way shows every gate with what is missing, and one tap passes a stage 
 
 test('a fastball that sinks is told, and one tap forms the baseline anew; the body’s line opens to its evidence', async ({ page, server, coach, device }) => {
   const throwAll = counted(device);
-  await withFastballs('one', coach, () => throwAll(FAST, 5));
+  await targetIsSet(coach, throwAll, { session: 'one', speedBand: BAND });
   await coach.say({ kind: 'intent-set', session: 'one', intent: 'four-seam' });
   await throwAll(easyFrame({ ...FASTBALL, speedMph: 87 }), 8);
   await coach.say(cue('one', 'Through the glove'));
@@ -86,9 +87,9 @@ test('a day later a set without feedback is offered, started with one tap, and t
   await practisedBefore(folder);
   const server = await startServer(folder);
   const coach = await connectCoach(server, 'north-1');
-  const device = await connectDevice(server, { device: 'eye-1', run: 'run-b', mound: 'north-1', sight: 'full-flight', axis: 'measured', units: { distance: 'ft', speed: 'mph', movement: 'in' } });
+  const device = await connectDevice(server, { run: 'run-b' });
   const throwAll = counted(device);
-  await withFastballs('today', coach, () => throwAll(FAST, 5));
+  await targetIsSet(coach, throwAll, { session: 'today', speedBand: BAND });
   const plan = await context.newPage();
   await open(plan, server, TABLET, 'lang=en', 'plan');
   await expect(plan.locator('.next-day')).toContainText(/Trial B of .* is near its gate\. Practice is not learning/);
@@ -119,7 +120,7 @@ for (const lang of ['en', 'es'] as const) {
   test(`with everything opened Bench fits phone, tablet and wide screen and passes the accessibility check, in ${lang}`, async ({ page, server, coach, device }) => {
     test.setTimeout(90_000);
     const throwAll = counted(device);
-    await withFastballs('one', coach, () => throwAll(FAST, 5));
+    await targetIsSet(coach, throwAll, { session: 'one', speedBand: BAND });
     await coach.say(cue('one', 'Through the glove'));
     await throwAll(SHORT, 6);
     await coach.say({ kind: 'intent-set', session: 'one', intent: 'four-seam' });
