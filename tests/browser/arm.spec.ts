@@ -48,6 +48,7 @@ test('pain that is tapped on Glance takes every number and every advice from Gla
   await expect(bench.getByRole('alert')).toContainText(': numbness in elbow.');
   await device.throws(11, SHORT!);
   await expect(page.locator('.glance')).toHaveAttribute('data-place', '19');
+  await expect(wall.locator('.mound-picture')).toHaveAttribute('data-place', '19');
   for (const screen of [page, wall]) await expect(screen.locator('main')).not.toContainText('short');
   for (const screen of [page, bench, wall]) await expectAccessible(screen);
 

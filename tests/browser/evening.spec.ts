@@ -1,8 +1,6 @@
 import { expect, type Locator, type Page } from '@playwright/test';
-import { comparisonAlpha, verdictOf } from '../../core/coaching/verdict.ts';
-import type { ThrowView } from '../../core/facts/views.ts';
-import { tallyOf } from '../../core/statistics/tally.ts';
 import type { Habit } from '../parity/flown.ts';
+import { expectBetter, expectReported, verdictOn } from './b-against-a.ts';
 import { chooseThrow, goTo, intent, LEFT_HANDER, lines, nextThrow } from './bench-mound.ts';
 import { throwingAt } from './bullpen.ts';
 import { opening } from './coach.ts';
@@ -117,22 +115,13 @@ test('a good evening: a new athlete, five fastballs, a plan, three trials in blo
 
   await step('Trials compares A and B, and its verdict is the one of core', async () => {
     await page.getByRole('link', { name: 'Trials' }).click();
-    await expect(page.locator('.trial-row .letter')).toHaveText(['C', 'B', 'A']);
     await expect(page.getByRole('heading', { name: 'C against B' })).toBeVisible();
-    await page.getByRole('checkbox', { name: /trial A, Mound/ }).check();
-    await page.getByRole('checkbox', { name: /trial B, Mound/ }).check();
-    await expect(page.getByRole('heading', { name: 'B against A' })).toBeVisible();
-    await page.getByRole('button', { name: 'Open comparison 1' }).click();
-    expect(found.kind).toBe('better');
-    await expect(page.locator('.verdict')).toHaveAttribute('data-verdict', found.kind);
-    await expect(page.getByRole('heading', { name: 'B is better than A' })).toBeVisible();
+    await expectBetter(page, found);
     await expect(page.locator('.next-throws')).toContainText('before it counts as learned');
   });
 
   await step('the report repeats it on one printed page', async () => {
-    await page.getByRole('link', { name: 'Report' }).click();
-    await expect(page.locator('.sheet-verdict')).toContainText('1. B against A: B is better than A.');
-    await expect(page.locator('.sheet tbody tr')).toHaveCount(3);
+    await expectReported(page);
     await expect(page.locator('.sheet')).toContainText('40 of 120 throws from a mound');
     const pdf = (await page.pdf({ format: 'Letter' })).toString('latin1');
     expect(pdf.startsWith('%PDF-')).toBe(true);
@@ -301,9 +290,3 @@ test('a bad evening: unclaimed throws, the wrong athlete, throws that do not cou
     await expect(page.locator('.sheet')).toContainText('15 throws: 5 four-seam, 10 changeup');
   });
 });
-
-/** What core says of B against A from the misses in the server's own view. */
-function verdictOn(throws: readonly ThrowView[]): ReturnType<typeof verdictOf> {
-  const misses = (letter: string): number[] => throws.flatMap(({ trial, miss }) => (trial === letter && miss !== null ? [miss.size] : []));
-  return verdictOf([{ a: tallyOf(misses('A')), b: tallyOf(misses('B')) }], { alpha: comparisonAlpha(1), smallest: 1 });
-}

@@ -1,31 +1,7 @@
-import { expect, test, type Page } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { expectAccessible, expectWordsApart } from './fits.ts';
 import { readTexts } from './reading.ts';
-import { playScene, SCENES, SCREENS, type Scene } from './scenes.ts';
-import { startServer, temporaryFolder, type TestServer } from './server.ts';
-
-const SIZES = [{ width: 1920, height: 1080 }, { width: 390, height: 844 }] as const;
-
-async function withScene(scene: Scene, run: (server: TestServer) => Promise<void>): Promise<void> {
-  const { folder, remove } = temporaryFolder();
-  const server = await startServer(folder);
-  const end = await playScene(server, scene);
-  try {
-    await run(server);
-  } finally {
-    end();
-    await server.stop();
-    remove();
-  }
-}
-
-async function settled(page: Page, scene: Scene): Promise<void> {
-  await page.evaluate(() => document.fonts.ready);
-  await expect(page.locator('h1').first()).toBeVisible();
-  await expect(page.locator('[data-standing="connecting"]')).toHaveCount(0);
-  if (scene === 'stale' && /wall|glance/.test(page.url())) await expect(page.locator('.standing-word')).toHaveAttribute('data-standing', /silent/, { timeout: 20_000 });
-  if (scene === 'closed' && /wall|glance/.test(page.url())) await expect(page.locator('.standing-word')).toHaveAttribute('data-standing', 'closed');
-}
+import { SCENES, SCREENS, settled, SIZES, withScene } from './scenes.ts';
 
 for (const scene of SCENES) {
   test(`in the scene "${scene}" no screen clips or overlaps its text, and axe finds nothing`, async ({ browser }) => {

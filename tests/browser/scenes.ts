@@ -1,12 +1,16 @@
+import { expect, type Page } from '@playwright/test';
 import { inchesToM, mphToMps } from '../../core/units/convert.ts';
 import { connectCoach, opening } from './coach.ts';
 import { connectDevice, counted } from './device.ts';
-import type { TestServer } from './server.ts';
+import { startServer, temporaryFolder, type TestServer } from './server.ts';
 import { FIVE_FASTBALLS, summedUp, type Summed } from './summed.ts';
 
 /** The states in which a screen has to be understood. */
 export const SCENES = ['empty', 'live', 'stale', 'closed'] as const;
-export type Scene = (typeof SCENES)[number];
+type Scene = (typeof SCENES)[number];
+
+/** A big screen and a hand. */
+export const SIZES = [{ width: 1920, height: 1080 }, { width: 390, height: 844 }] as const;
 
 /** Every screen of a mound and its session `s-1`, by name. */
 export const SCREENS = { wall: '/wall/north-1', bench: '/bench/north-1', glance: '/glance/north-1', plan: '/plan/north-1', playback: '/playback', recording: '/playback/s-1', trials: '/trials/wren', report: '/report/s-1' } as const;
@@ -18,7 +22,7 @@ const SECOND_GRIP = [[82.9, 6.4, 13.9], [82.2, 5.1, 14.8], [83, 7.3, 13.1], [82.
  * Brings a mound into a scene and keeps it there until the returned function is called. In `stale` the device has been heard
  * and is gone; screens say so once it is overdue. In the others it sends its heartbeats as a device does.
  */
-export async function playScene(server: TestServer, scene: Scene): Promise<() => void> {
+async function playScene(server: TestServer, scene: Scene): Promise<() => void> {
   if (scene === 'empty') return () => {};
   const coach = await connectCoach(server, 'north-1');
   const device = await connectDevice(server);
@@ -46,4 +50,27 @@ export async function playScene(server: TestServer, scene: Scene): Promise<() =>
   }
   const beating = setInterval(() => device.sendOnly({ kind: 'heartbeat', time: 0 }), 1000);
   return () => clearInterval(beating);
+}
+
+/** A server with a mound in a scene, for as long as `run` takes. */
+export async function withScene(scene: Scene, run: (server: TestServer) => Promise<void>): Promise<void> {
+  const { folder, remove } = temporaryFolder();
+  const server = await startServer(folder);
+  const end = await playScene(server, scene);
+  try {
+    await run(server);
+  } finally {
+    end();
+    await server.stop();
+    remove();
+  }
+}
+
+/** Waits until a screen that was opened shows its scene. */
+export async function settled(page: Page, scene: Scene): Promise<void> {
+  await page.evaluate(() => document.fonts.ready);
+  await expect(page.locator('h1').first()).toBeVisible();
+  await expect(page.locator('[data-standing="connecting"]')).toHaveCount(0);
+  if (scene === 'stale' && /wall|glance/.test(page.url())) await expect(page.locator('.standing-word')).toHaveAttribute('data-standing', /silent/, { timeout: 20_000 });
+  if (scene === 'closed' && /wall|glance/.test(page.url())) await expect(page.locator('.standing-word')).toHaveAttribute('data-standing', 'closed');
 }

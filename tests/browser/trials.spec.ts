@@ -1,8 +1,8 @@
 import { expect, type Page } from '@playwright/test';
-import { comparisonAlpha, verdictOf, type Verdict } from '../../core/coaching/verdict.ts';
 import type { CoachSays } from '../../core/facts/coach.ts';
 import type { ThrowView } from '../../core/facts/views.ts';
-import { tallyOf } from '../../core/statistics/tally.ts';
+import { expectBetter, expectReported, verdictOn } from './b-against-a.ts';
+import { tabTo } from './bench-mound.ts';
 import { CIRCLE, easyFrame } from './by-hand.ts';
 import { targetIsSet } from './changeup-next.ts';
 import type { TestCoach } from './coach.ts';
@@ -41,14 +41,6 @@ async function evening(coach: TestCoach, device: TestDevice): Promise<readonly T
   return (await coach.reaches(place)).throws;
 }
 
-/** The verdict of core on the misses that the server's own view holds. */
-function verdictOn(throws: readonly ThrowView[], k: number): Exclude<Verdict, { kind: 'too-few' }> {
-  const misses = (letter: string): number[] => throws.flatMap(({ trial, excluded, miss }) => (trial === letter && excluded === null && miss !== null ? [miss.size] : []));
-  const found = verdictOf([{ a: tallyOf(misses('A')), b: tallyOf(misses('B')) }], { alpha: comparisonAlpha(k), smallest: 1 });
-  if (found.kind === 'too-few') throw new Error('the evening has enough throws');
-  return found;
-}
-
 const inches = (miss: number): string => Math.abs(miss * 2).toFixed(1);
 
 async function openComparison(page: Page, address: string): Promise<void> {
@@ -58,20 +50,11 @@ async function openComparison(page: Page, address: string): Promise<void> {
 }
 
 test('three trials in blocks: the comparison is opened as a fact, the verdict is the one of core, and the report repeats it', async ({ page, server, coach, device }) => {
-  const found = verdictOn(await evening(coach, device), 1);
+  const found = verdictOn(await evening(coach, device));
   await page.goto(`${server.address}/trials/wren`);
   await expect(page.locator('.trial-row')).toHaveCount(3);
-  await expect(page.locator('.trial-row .letter')).toHaveText(['C', 'B', 'A']);
   await expect(page.locator('.verdict')).toHaveCount(0);
-  await page.getByRole('checkbox', { name: /trial A, Mound/ }).check();
-  await expect(page.getByRole('heading', { name: 'C against A' })).toBeVisible();
-  await page.getByRole('checkbox', { name: /trial B, Mound/ }).check();
-  await expect(page.getByRole('heading', { name: 'B against A' })).toBeVisible();
-  await page.getByRole('button', { name: 'Open comparison 1' }).click();
-
-  expect(found.kind).toBe('better');
-  await expect(page.locator('.verdict')).toHaveAttribute('data-verdict', found.kind);
-  await expect(page.getByRole('heading', { name: 'B is better than A' })).toBeVisible();
+  await expectBetter(page, found);
   await expect(page.locator('.because')).toContainText(`B misses by ${inches(found.difference)} in less than A; these throws leave room for ${inches(found.high)} in to ${inches(found.low)} in less.`);
   await expect(page.locator('.because')).toContainText(`Said with care: ${inches(found.shrunken)} in less.`);
   await expect(page.locator('.difference-line')).toHaveAttribute('aria-description', new RegExp(`from ${inches(found.low)} in less to ${inches(found.high)} in less`));
@@ -83,9 +66,7 @@ test('three trials in blocks: the comparison is opened as a fact, the verdict is
 
   await page.reload();
   await expect(page.locator('.verdict')).toHaveAttribute('data-verdict', 'better');
-  await page.getByRole('link', { name: 'Report' }).click();
-  await expect(page.locator('.sheet-verdict')).toContainText('1. B against A: B is better than A.');
-  await expect(page.locator('.sheet tbody tr')).toHaveCount(3);
+  await expectReported(page);
   await expect(page.locator('.sheet')).toContainText('Loose wrist from the second block on.');
   await expect(page.locator('.sheet')).toContainText(/UTC−0[56]:00 \(America\/Chicago\), still open/);
   await expect(page.locator('.sheet')).toContainText('28 of 120 throws from a mound');
@@ -95,8 +76,10 @@ test('three trials in blocks: the comparison is opened as a fact, the verdict is
 test('a throw of an open session reaches Trials by itself, and moving the target offers the next number', async ({ page, server, coach, device }) => {
   await evening(coach, device);
   await openComparison(page, server.address);
+  const ofC = page.locator('[data-trial="s-1.C.mound"] dd').first();
+  await expect(ofC).toHaveText('3');
   await device.throws(99, easyFrame({ speedMph: 81, flightS: 0.46, upIn: 9, armSideIn: 5 }));
-  await expect(page.locator('[data-trial="s-1.C.mound"]')).toContainText('4');
+  await expect(ofC).toHaveText('4');
   await coach.say({ kind: 'zone-set', session: 's-1', zone: { ...CIRCLE, verticalM: -0.1 }, speedBand: null, reason: 'dragged' });
   await expect(page.locator('.moved')).toContainText('The target has moved since.');
   await expect(page.locator('.verdict')).toHaveAttribute('data-verdict', 'better');
@@ -136,15 +119,10 @@ test('after pain no number of further throws is shown', async ({ page, server, c
 test('two trials are chosen and their comparison is opened by keys alone', async ({ page, server, coach, device }) => {
   await evening(coach, device);
   await page.goto(`${server.address}/trials/wren`);
-  const tabTo = async (name: RegExp, role: 'checkbox' | 'button'): Promise<void> => {
-    const target = page.getByRole(role, { name });
-    for (let tabs = 0; tabs < 40 && !(await target.evaluate((element) => element === document.activeElement)); tabs += 1) await page.keyboard.press('Tab');
-    await expect(target).toBeFocused();
-  };
-  await tabTo(/trial A, Mound/, 'checkbox');
+  await tabTo(page, page.getByRole('checkbox', { name: /trial A, Mound/ }));
   await page.keyboard.press('Space');
   await expect(page).toHaveURL(/pair=s-1\.C\.mound%7Es-1\.A\.mound|pair=s-1\.C\.mound~s-1\.A\.mound/);
-  await tabTo(/Open comparison 1/, 'button');
+  await tabTo(page, page.getByRole('button', { name: /Open comparison 1/ }));
   await page.keyboard.press('Enter');
   await expect(page.locator('.pair')).toHaveAttribute('data-k', '1');
 });
