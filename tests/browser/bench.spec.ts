@@ -103,6 +103,42 @@ test('the target zone is proposed, dragged, moved by keys and set in numbers', a
   coach.close();
 });
 
+test('what is typed of the target stays while two moves of it come back one after the other and the next intent is said', async ({ page }) => {
+  const coach = await begun();
+  const heard: (() => void)[] = [];
+  let holding = false;
+  await page.routeWebSocket(/socket\.io/, (screen) => {
+    screen.connectToServer().onMessage((message) => {
+      if (holding) heard.push(() => screen.send(message));
+      else screen.send(message);
+    });
+  });
+  await page.setViewportSize({ width: 820, height: 1180 });
+  await tablet(page);
+  await page.getByRole('button', { name: 'Draw a starting zone' }).click();
+  const below = page.getByLabel('Centre, below fastball');
+  await expect(below).toHaveValue('8');
+  const placeNow = (await coach.reaches(9)).place;
+
+  holding = true;
+  await page.getByRole('slider', { name: 'Move the target zone' }).press('ArrowUp');
+  await coach.reaches(placeNow + 1);
+  await page.getByRole('slider', { name: 'Width of the target zone' }).press('Shift+ArrowRight');
+  await coach.reaches(placeNow + 2);
+  await below.fill('9.5');
+  await expect(page.getByRole('button', { name: 'Set target' })).toBeVisible();
+  expect(heard.length).toBeGreaterThan(0);
+  holding = false;
+  for (const hear of heard) hear();
+  await coach.say({ kind: 'intent-set', session: 'one', intent: 'slider' });
+  await expect(intent(page, 'Slider')).toHaveAttribute('aria-pressed', 'true');
+  await expect(below).toHaveValue('9.5');
+  await page.getByRole('button', { name: 'Set target' }).click();
+  await expect(page.getByRole('button', { name: 'Set target' })).toBeHidden();
+  expect((await coach.reaches(placeNow + 4)).session?.zone?.verticalM).toBeCloseTo(-9.5 * 0.0254, 3);
+  coach.close();
+});
+
 test('two coaches at two tablets see what the other says, and two athletes alternate with one tap', async ({ page, browser }) => {
   const coach = await begun();
   await coach.say(opening('two', LEFT_HANDER));

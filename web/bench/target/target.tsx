@@ -24,16 +24,22 @@ export function TargetPart(props: { readonly session: SessionView }) {
   const zone = () => underway.value() ?? props.session.zone;
   const draft = () => typed() ?? draftOf(zone() ?? STARTING_ZONE, props.session.speedBand, speech().units);
   const letGoOfDraft = () => { setTyped(null); setWrong(null); setReason(''); };
-  let sent: { readonly zone: TargetZone; readonly band: SpeedBand | null } | null = null;
+  /** Set here: the newest that the view has held, and what is still on its way. */
+  let sent: readonly { readonly zone: TargetZone; readonly band: SpeedBand | null }[] = [];
   const said = createMemo(() => JSON.stringify([props.session.id, props.session.zone, props.session.speedBand]));
-  // A target set at another tablet replaces whatever was half typed here; the answer to what was set here does not.
-  createEffect(on(said, () => { if (sent === null || !sameTarget(sent, props.session)) letGoOfDraft(); }, { defer: true }));
-  createEffect(on(() => props.session.id, () => { sent = null; letGoOfDraft(); }, { defer: true }));
+  // A target set at another tablet replaces whatever was half typed here; the answer to what was set here does not, however many are on their way.
+  createEffect(on(said, () => {
+    const held = sent.findIndex((target) => sameTarget(target, props.session));
+    if (held < 0) letGoOfDraft();
+    else sent = sent.slice(held);
+  }, { defer: true }));
+  const whose = createMemo(() => props.session.id);
+  createEffect(on(whose, () => { sent = []; letGoOfDraft(); }, { defer: true }));
 
   const set = async (next: TargetZone, speedBand: SpeedBand | null) => {
     const why = reason().trim();
     const draftThen = typed();
-    sent = { zone: next, band: speedBand };
+    sent = [...sent, { zone: next, band: speedBand }];
     const place = await underway.send(next, desk.say('target', { kind: 'zone-set', session: props.session.id, zone: next, speedBand, reason: why === '' ? null : why }));
     if (place !== null && typed() === draftThen) letGoOfDraft();
   };
