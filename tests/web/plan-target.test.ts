@@ -4,8 +4,9 @@ import type { BaselineView, MoundView } from '../../core/facts/views.ts';
 import { reachRegion } from '../../core/flight/reach.ts';
 import { inchesToM, mphToMps, mpsToMph, mToInches } from '../../core/units/convert.ts';
 import { LONGEST_REASON, reasonFor } from '../../web/plan/planned-target.ts';
-import { assumedWords, bandWords, leftOverWords, nearestWords, stepRows, targetReasons, tiltOf, wayWords } from '../../web/plan/takes-words.ts';
+import { assumedWords, leftOverWords, nearestWords, stepRows, targetReasons, tiltOf, wayWords } from '../../web/plan/takes-words.ts';
 import { armToPlan, proposalFor, zoneTakes } from '../../web/plan/within-arm.ts';
+import { bandWords } from '../../web/words/target-words.ts';
 import { speechIn } from '../../web/words/speech.ts';
 import { InventedMound, LEFT_HANDER, liveMound, RIGHT_HANDER } from './invented-mound.ts';
 
@@ -86,6 +87,7 @@ describe('a target in words', () => {
   test('its band is slower from the least to the most', () => {
     expect(bandWords({ lowMps: -mphToMps(12), highMps: -mphToMps(7) }, ENGLISH)).toBe('7 to 12 mph slower');
     expect(bandWords(null, ENGLISH)).toBe('no speed band');
+    expect(bandWords({ lowMps: -mphToMps(12), highMps: mphToMps(1) }, ENGLISH)).toBe('−1 to 12 mph slower');
   });
 
   test('a way leaves out what is nothing', () => {

@@ -3,10 +3,9 @@ import type { ProposedTarget, TargetReason } from '../../core/coaching/propose-t
 import type { Hand } from '../../core/facts/vocabulary.ts';
 import { mirrorTilt } from '../../core/flight/mirror.ts';
 import { mphToMps } from '../../core/units/convert.ts';
-import type { SpeedBand } from '../../core/facts/coach.ts';
-import { movementIn, movementText, numberText, shareText, SPEED_UNIT, speedIn, spinText, tiltText } from '../words/numbers.ts';
+import { movementIn, movementText, shareText, SPEED_UNIT, speedIn, spinText, tiltText } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
-import { paceWords, sideWords, verticalWords } from '../words/throw-words.ts';
+import { paceWords } from '../words/throw-words.ts';
 import type { ZoneTakes } from './within-arm.ts';
 
 interface Way {
@@ -61,8 +60,8 @@ export function stepRows({ steps }: ZoneTakes, hand: Hand, speech: Speech): read
   const perPace = speech.units === 'imperial' ? 1 : 2 / speedIn('metric', mphToMps(1));
   const row = (step: string, { verticalM, armSideM }: Way, times = 1): StepRow => ({
     step,
-    vertical: isNothing(verticalM * times, speech) ? movementText(0, speech, 1) : wayWords({ verticalM: verticalM * times, armSideM: 0 }, speech),
-    side: isNothing(armSideM * times, speech) ? movementText(0, speech, 1) : wayWords({ verticalM: 0, armSideM: armSideM * times }, speech),
+    vertical: wayWords({ verticalM: verticalM * times, armSideM: 0 }, speech),
+    side: wayWords({ verticalM: 0, armSideM: armSideM * times }, speech),
   });
   return [
     // A left-hander's clock runs the other way; towards his arm side it moves the ball alike.
@@ -71,19 +70,6 @@ export function stepRows({ steps }: ZoneTakes, hand: Hand, speech: Speech): read
     row(target.perPace(`${speech.units === 'imperial' ? 1 : 2} ${SPEED_UNIT[speech.units]}`), steps.perMph, perPace),
     row(target.perFivePoints, steps.perFivePoints),
   ];
-}
-
-/** "10 in down, 8 in arm side": where the middle of a zone lies. */
-export function centreWords(zone: Way, speech: Speech): string {
-  return `${verticalWords(zone.verticalM, speech)}, ${sideWords(zone.armSideM, speech)}`;
-}
-
-/** "7 to 12 mph slower". */
-export function bandWords(band: SpeedBand | null, speech: Speech): string {
-  const { target } = speech.words.plan;
-  if (band === null) return target.noPace;
-  const bare = (mps: number): string => numberText(Math.abs(speedIn(speech.units, mps)), 0, speech.language);
-  return target.pace(bare(band.highMps), `${bare(band.lowMps)} ${SPEED_UNIT[speech.units]}`);
 }
 
 /** What of the arm is not the athlete's own; null where all is. */

@@ -5,10 +5,11 @@ import type { Family } from '../../core/facts/vocabulary.ts';
 import type { ReachRegion } from '../../core/flight/reach.ts';
 import { Answer } from '../desk/answer.tsx';
 import { TextField } from '../desk/text-field.tsx';
+import { bandWords, centreWords } from '../words/target-words.ts';
 import { useSpeech } from '../words/use-words.tsx';
 import { LONGEST_REASON, reasonFor, type PlannedTarget } from './planned-target.ts';
 import { ReachPlane } from './reach-plane.tsx';
-import { bandWords, centreWords, targetReasons } from './takes-words.ts';
+import { targetReasons } from './takes-words.ts';
 
 /** The separation plane with what the arm reaches, the planned target on it, and the button that sets it. */
 export function Target(props: {

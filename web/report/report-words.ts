@@ -2,9 +2,10 @@ import type { ArmCare } from '../../core/facts/care-view.ts';
 import type { BaselineState, MoundView, SessionView, ThrowView } from '../../core/facts/views.ts';
 import type { SpeedBand, TargetZone } from '../../core/facts/coach.ts';
 import { dateText, hourText, isoDayText } from '../words/moments.ts';
-import { distanceText, movementText, speedIn, speedText, SPEED_UNIT, numberText } from '../words/numbers.ts';
+import { distanceText, movementText, speedText } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
-import { sideWords, verticalWords, whatWords } from '../words/throw-words.ts';
+import { centreWords, slowerWords } from '../words/target-words.ts';
+import { sideWords, whatWords } from '../words/throw-words.ts';
 import { zoneOffset } from '../words/zone-offset.ts';
 
 /** When a session was, in its own time zone with its distance from UTC. */
@@ -34,13 +35,13 @@ export function throwsWords(throws: readonly ThrowView[], { language, words: { r
 
 /** The athlete's own fastball in two lines; how far it has formed where there is none. */
 export function baselineWords(baseline: BaselineState, timeZone: string, speech: Speech): readonly string[] {
-  const { report, trade } = speech.words;
+  const { measures, report, trade } = speech.words;
   if (baseline.kind === 'forming') return [trade.baselineForming(baseline.have, baseline.need)];
   const { number, count, atMs, speedMps, speedSpreadMps, verticalM, armSideM } = baseline;
   const up = movementText(Math.abs(verticalM), speech, 1);
   const side = sideWords(armSideM, speech, 1);
   return [
-    report.fastball(report.plusMinus(speedText(speedMps, speech), speedText(speedSpreadMps, speech)), verticalM < 0 ? report.downward(up) : report.up(up), side),
+    report.fastball(report.plusMinus(speedText(speedMps, speech), speedText(speedSpreadMps, speech)), (verticalM < 0 ? measures.down : measures.up)(up), side),
     report.baselineIs(number, count, dateText(atMs, timeZone, speech.language)),
   ];
 }
@@ -49,13 +50,8 @@ export function baselineWords(baseline: BaselineState, timeZone: string, speech:
 export function targetWords(zone: TargetZone | null, band: SpeedBand | null, speech: Speech): readonly string[] {
   const { report } = speech.words;
   if (zone === null) return [report.noTarget];
-  const centre = `${verticalWords(zone.verticalM, speech)}, ${sideWords(zone.armSideM, speech)}`;
   const across = (radiusM: number): string => movementText(radiusM * 2, speech, 0);
-  return [report.targetIs(centre, across(zone.verticalRadiusM), across(zone.armSideRadiusM)), ...(band === null ? [] : [bandWords(band, speech)])];
-}
-
-function bandWords({ lowMps, highMps }: SpeedBand, { words, units, language }: Speech): string {
-  return words.report.band(numberText(speedIn(units, -highMps), 0, language), `${numberText(speedIn(units, -lowMps), 0, language)} ${SPEED_UNIT[units]}`);
+  return [report.targetIs(centreWords(zone, speech), across(zone.verticalRadiusM), across(zone.armSideRadiusM)), ...(band === null ? [] : [slowerWords(band, speech)])];
 }
 
 /** Notes in the order they were written, each with its hour and its throw. */

@@ -1,7 +1,7 @@
 import { createEffect, createMemo, createSignal, on, Show } from 'solid-js';
 import type { SpeedBand, TargetZone } from '../../../core/facts/coach.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
-import { bandWords, centreWords } from '../../plan/takes-words.ts';
+import { bandWords, centreWords } from '../../words/target-words.ts';
 import { useSpeech } from '../../words/use-words.tsx';
 import { Answer } from '../../desk/answer.tsx';
 import { useDesk } from '../../desk/desk.ts';
