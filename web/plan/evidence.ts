@@ -1,7 +1,8 @@
 import type { FamilyAdvice } from '../../core/coaching/families.ts';
 import type { Missing, MoundView, SessionView, ThrowView } from '../../core/facts/views.ts';
-import type { Family, Intent } from '../../core/facts/vocabulary.ts';
+import type { Family } from '../../core/facts/vocabulary.ts';
 import { familyEvidence, type FamilyEvidence } from '../../core/session/family-evidence.ts';
+import { soundThrows } from '../reach/sound-throws.ts';
 
 /** What the throws of this session's stage, and the days before, say about the families. */
 export interface PlanEvidence extends FamilyEvidence {
@@ -9,16 +10,6 @@ export interface PlanEvidence extends FamilyEvidence {
   readonly noMovement: Missing | null;
   /** The efficiency of some of its fastballs was worked out from their path or told by a device that does so. */
   readonly efficiencyInferred: boolean;
-}
-
-/** Throws that a plan may rest on: of the stage, neither excluded nor contradicting themselves. */
-function soundThrows({ throws }: MoundView, { stage }: SessionView): readonly ThrowView[] {
-  return throws.filter((thrown) => thrown.stage === stage && thrown.excluded === null && thrown.problem === null);
-}
-
-/** Throws of the pitch that a family is thrown as. */
-export function thrownAs(view: MoundView, session: SessionView, intent: Intent): readonly ThrowView[] {
-  return soundThrows(view, session).filter((thrown) => !thrown.fastball && thrown.intent === intent);
 }
 
 export function evidenceOf(view: MoundView, session: SessionView): PlanEvidence {

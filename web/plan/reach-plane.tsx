@@ -5,6 +5,7 @@ import type { ReachRegion } from '../../core/flight/reach.ts';
 import { useDesk } from '../desk/desk.ts';
 import type { PlaneData } from '../charts/plane-data.ts';
 import { drawSeparationPlane } from '../charts/separation-plane.ts';
+import { withReach } from '../reach/behind.ts';
 import { Drawn } from '../wall/drawn.tsx';
 import { planeOf } from '../wall/plane-of.ts';
 import { useSpeech } from '../words/use-words.tsx';
@@ -16,11 +17,9 @@ export function ReachPlane(props: { readonly session: SessionView; readonly zone
   const desk = useDesk();
   const speech = useSpeech();
   const data = createMemo((): PlaneData => {
-    const wall = planeOf(desk.view(), speech());
-    const { reach, reachSaid } = speech().words.plan.target;
+    const wall = withReach(planeOf(desk.view(), speech()), props.reach, speech());
     // The zone is named above; the miss of the last throw belongs to the zone that is set, not to the one that is planned.
-    const texts = { ...wall.texts, target: '', description: props.reach === null ? wall.texts.description : `${wall.texts.description} ${reachSaid}` };
-    return { ...wall, zone: props.zone, miss: null, unexplained: null, reach: props.reach === null ? null : { ...props.reach, named: reach }, texts };
+    return { ...wall, zone: props.zone, miss: null, texts: { ...wall.texts, target: '' } };
   });
   const handles = () => {
     const onZone = props.onZone;

@@ -6,6 +6,7 @@ import { reachRegion } from '../../core/flight/reach.ts';
 import { seamEffectVisible } from '../../core/session/family-evidence.ts';
 import { useDesk } from '../desk/desk.ts';
 import { createOnItsWay } from '../desk/on-its-way.ts';
+import { armToPlan } from '../reach/arm-to-plan.ts';
 import { useWords } from '../words/use-words.tsx';
 import { mayAdvise } from './care.ts';
 import { evidenceOf, familyToOpen, type PlanEvidence } from './evidence.ts';
@@ -17,7 +18,7 @@ import type { PlannedTarget } from './planned-target.ts';
 import { StartingGrip } from './starting-grip.tsx';
 import { Takes } from './takes.tsx';
 import { Target } from './target.tsx';
-import { armToPlan, proposalFor, zoneTakes } from './within-arm.ts';
+import { proposalFor, zoneTakes } from './within-arm.ts';
 
 /** The plan of one session: what is known of the fastball, and as much of a plan as the arm allows. */
 export function SessionPlan(props: { readonly view: MoundView; readonly session: SessionView }) {

@@ -1,4 +1,3 @@
-import type { Assumed } from '../../core/coaching/own-arm.ts';
 import type { ProposedTarget, TargetReason } from '../../core/coaching/propose-target.ts';
 import type { Hand } from '../../core/facts/vocabulary.ts';
 import { mirrorTilt } from '../../core/flight/mirror.ts';
@@ -70,11 +69,6 @@ export function stepRows({ steps }: ZoneTakes, hand: Hand, speech: Speech): read
     row(target.perPace(`${speech.units === 'imperial' ? 1 : 2} ${SPEED_UNIT[speech.units]}`), steps.perMph, perPace),
     row(target.perFivePoints, steps.perFivePoints),
   ];
-}
-
-/** What of the arm is not the athlete's own; null where all is. */
-export function assumedWords(assumed: readonly Assumed[], { words: { plan } }: Speech): string | null {
-  return assumed.length === 0 ? null : plan.target.assumed(assumed.map((one) => plan.target.assumes[one]).join(', '));
 }
 
 /** Why a target is proposed where it is. What the zone's own numbers already say is left out. */

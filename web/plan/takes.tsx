@@ -1,8 +1,9 @@
 import { For, Show } from 'solid-js';
 import type { Assumed } from '../../core/coaching/own-arm.ts';
 import type { Hand } from '../../core/facts/vocabulary.ts';
+import { assumedWords } from '../reach/assumed-words.ts';
 import { useSpeech } from '../words/use-words.tsx';
-import { assumedWords, leftOverWords, nearestWords, stepRows } from './takes-words.ts';
+import { leftOverWords, nearestWords, stepRows } from './takes-words.ts';
 import type { ZoneTakes } from './within-arm.ts';
 
 /** What the zone asks of this arm. It follows the finger, so it is not announced while it changes. */

@@ -20,6 +20,7 @@ export const wall = inBoth(
       marks: (count: number, hits: number) => `${count} drawn, ${hits} on target.`,
       spread: (count: number) => `95 % of the last ${count}`,
       reach: 'within reach by spin',
+      reachSaid: 'The region that this arm can reach by spin alone lies behind the target.',
       resize: { move: 'Move the target zone', taller: 'Height of the target zone', wider: 'Width of the target zone' },
     },
     rail: {
@@ -66,6 +67,7 @@ export const wall = inBoth(
       marks: (count, hits) => `${count} dibujados, ${hits} en el blanco.`,
       spread: (count) => `95 % de los últimos ${count}`,
       reach: 'al alcance del giro',
+      reachSaid: 'Detrás del blanco está la región que este brazo alcanza solo con giro.',
       resize: { move: 'Mover la zona de blanco', taller: 'Alto de la zona de blanco', wider: 'Ancho de la zona de blanco' },
     },
     rail: {

@@ -1,7 +1,7 @@
 import type { Assumed } from '../../../core/coaching/own-arm.ts';
 import type { MoundView, SessionView } from '../../../core/facts/views.ts';
 import { reachRegion, type ReachRegion } from '../../../core/flight/reach.ts';
-import { armToPlan } from '../../plan/within-arm.ts';
+import { armToPlan } from '../../reach/arm-to-plan.ts';
 
 /** What lies behind the target: the region that Plan draws too, and what of the arm it is not measured from. */
 export interface ReachBehind {

@@ -2,7 +2,8 @@ import { createMemo, Show } from 'solid-js';
 import type { TargetZone } from '../../../core/facts/coach.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { drawSeparationPlane } from '../../charts/separation-plane.ts';
-import { assumedWords } from '../../plan/takes-words.ts';
+import { assumedWords } from '../../reach/assumed-words.ts';
+import { withReach } from '../../reach/behind.ts';
 import { Drawn } from '../../wall/drawn.tsx';
 import { unexplainedWords } from '../../wall/asked/unexplained-of.ts';
 import { planeOf } from '../../wall/plane-of.ts';
@@ -22,10 +23,8 @@ export function ZonePlane(props: { readonly session: SessionView; readonly zone:
   const speech = useSpeech();
   const reach = createMemo(() => reachBehind(desk.view(), props.session));
   const data = createMemo(() => {
-    const wall = planeOf(desk.view(), speech(), { arrow: 'named' });
-    const behind = reach();
-    const description = behind === null ? wall.texts.description : `${wall.texts.description} ${speech().words.plan.target.reachSaid}`;
-    const plane = { ...wall, reach: behind === null ? null : { ...behind.region, named: speech().words.wall.plane.reach }, texts: { ...wall.texts, ...(props.onZone === null ? {} : { target: '' }), description } };
+    const wall = withReach(planeOf(desk.view(), speech(), { arrow: 'named' }), reach()?.region ?? null, speech());
+    const plane = props.onZone === null ? wall : { ...wall, texts: { ...wall.texts, target: '' } };
     return props.zone === props.session.zone ? plane : { ...plane, zone: props.zone, miss: null };
   });
   const handles = () => {

@@ -4,8 +4,6 @@ import { inBoth } from '../in-both.ts';
 export const target = inBoth(
   {
     title: 'Target within reach',
-    reach: 'within reach by spin',
-    reachSaid: 'The region that this arm can reach by spin alone lies behind the target.',
     proposed: (family: string) => `Proposed for ${family}. Drag it to where the work is.`,
     moved: 'Moved by hand, not set yet.',
     isSet: 'This is the target on Bench and Wall.',
@@ -58,8 +56,6 @@ export const target = inBoth(
   },
   {
     title: 'Blanco al alcance',
-    reach: 'al alcance por giro',
-    reachSaid: 'Detrás del blanco está la región que este brazo alcanza solo con giro.',
     proposed: (family) => `Propuesto para ${family}. Arrástrelo a donde está el trabajo.`,
     moved: 'Movido a mano, aún sin fijar.',
     isSet: 'Este es el blanco en Banca y Muro.',
