@@ -3,10 +3,10 @@ import type { TargetZone } from '../../core/facts/coach.ts';
 import type { TakenThrow } from '../../core/session/compared.ts';
 import { FEWEST_FOR_SPREAD } from '../../core/session/windows.ts';
 import { ellipse } from '../../core/statistics/ellipse.ts';
-import { mToInches } from '../../core/units/convert.ts';
 import type { PlaneSpread } from '../charts/plane-data.ts';
 import type { LetteredMark, LetteredPlaneData } from '../charts/lettered-plane.ts';
-import { MOVEMENT_UNIT } from '../words/numbers.ts';
+import { planeNames } from '../wall/plane-of.ts';
+import { movementRuling } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
 import { sideWords, verticalWords } from '../words/throw-words.ts';
 import type { Names } from './names.ts';
@@ -38,7 +38,7 @@ export function cloudOfRows(a: TrialRow, b: TrialRow): readonly CloudThrow[] {
 
 /** Both clouds over the fastball of the newer session and the target. */
 export function cloudsData(thrown: readonly CloudThrow[], zone: TargetZone | null, newer: FoldedSession, names: Names, letters: Names, speech: Speech): LetteredPlaneData {
-  const { wall, trade, trials: { pair } } = speech.words;
+  const { trade, trials: { pair } } = speech.words;
   const { baseline, athlete } = newer.shown;
   const marks = thrown.map((one): LetteredMark => {
     const { place, of, verticalM, armSideM, inferred } = one;
@@ -58,16 +58,11 @@ export function cloudsData(thrown: readonly CloudThrow[], zone: TargetZone | nul
       cloud: baseline.kind === 'baseline' ? baseline.cloud : [],
       hasBaseline: true,
       zone,
-      ruling: { perSi: speech.units === 'imperial' ? mToInches(1) : 100, unit: MOVEMENT_UNIT[speech.units] },
+      ruling: movementRuling(speech.units),
       texts: {
         name: pair.plane,
         description: pair.planeSays(names.a, count('a'), hits('a'), names.b, count('b'), hits('b')),
-        armSide: trade.armSide,
-        gloveSide: trade.gloveSide,
-        down: wall.plane.down,
-        fastball: wall.plane.fastball,
-        target: trade.target,
-        seenFrom: wall.seenFromMound,
+        ...planeNames(speech),
       },
     },
   };

@@ -1,7 +1,6 @@
 import type { MoundView, ThrowView, WindowView } from '../../core/facts/views.ts';
 import type { PlaneData, PlaneMark, PlaneMiss, PlaneSpread, PlaneUnexplained } from '../charts/plane-data.ts';
-import { mToInches } from '../../core/units/convert.ts';
-import { MOVEMENT_UNIT } from '../words/numbers.ts';
+import { movementRuling } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
 import { arrowOf, unexplainedWords } from './asked/unexplained-of.ts';
 import { missWords, missWays, sideWords, verticalWords, whatWords } from '../words/throw-words.ts';
@@ -17,7 +16,7 @@ export interface PlaneRequests {
 /** The separation plane of a view: throws of the stage that is thrown now, excluded ones and those without separation left out. */
 export function planeOf(view: MoundView, speech: Speech, { spreadOf = null, arrow = 'none' }: PlaneRequests = {}): PlaneData {
   const { session } = view;
-  const { wall, trade } = speech.words;
+  const { wall } = speech.words;
   const baseline = session?.baseline.kind === 'baseline' ? session.baseline : null;
   const drawn = view.throws.filter((thrown) => thrown.stage === session?.stage);
   const marks = drawn.flatMap((thrown) => markOf(thrown, speech) ?? []);
@@ -32,18 +31,18 @@ export function planeOf(view: MoundView, speech: Speech, { spreadOf = null, arro
     spread: spreadOf === null ? null : spreadIn(view, spreadOf, speech),
     reach: null,
     unexplained: arrow === 'none' ? null : unexplainedOf(view, marks.at(-1)?.place ?? null, arrow === 'named' ? speech : null),
-    ruling: { perSi: speech.units === 'imperial' ? mToInches(1) : 100, unit: MOVEMENT_UNIT[speech.units] },
+    ruling: movementRuling(speech.units),
     texts: {
       name: wall.plane.name,
       description: wall.plane.description([descriptionOf(view, marks, speech), ...(arrow === 'none' ? [] : unexplainedSaid(view, speech))].join(' ')),
-      armSide: trade.armSide,
-      gloveSide: trade.gloveSide,
-      down: wall.plane.down,
-      fastball: wall.plane.fastball,
-      target: trade.target,
-      seenFrom: wall.seenFromMound,
+      ...planeNames(speech),
     },
   };
+}
+
+/** How the plane names what it always shows, whoever's throws are on it. */
+export function planeNames({ words: { trade, wall } }: Speech): Omit<PlaneData['texts'], 'name' | 'description'> {
+  return { armSide: trade.armSide, gloveSide: trade.gloveSide, down: wall.plane.down, fastball: wall.plane.fastball, target: trade.target, seenFrom: wall.seenFromMound };
 }
 
 function markOf(thrown: ThrowView, speech: Speech): PlaneMark | null {

@@ -1,7 +1,6 @@
 import type { MoundView, Reading, ThrowView } from '../../core/facts/views.ts';
-import { mpsToKmh, mpsToMph } from '../../core/units/convert.ts';
 import type { RailData, RailThrow } from '../charts/pace-rail.ts';
-import { speedText, SPEED_UNIT } from '../words/numbers.ts';
+import { speedIn, speedText, SPEED_UNIT } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
 import { arrivalWords, bandWords, paceWords } from '../words/throw-words.ts';
 
@@ -31,7 +30,7 @@ export function railOf(view: MoundView, speech: Speech): RailData {
     target: baseline === null || band === null ? null : { lowMps: baseline.speedMps + band.lowMps, highMps: baseline.speedMps + band.highMps, words: [rail.target] },
     throws,
     last: last === null || typeof last.speedMps !== 'number' ? null : { speedMps: last.speedMps, words: lastWords },
-    ruling: { perSi: speech.units === 'imperial' ? mpsToMph(1) : mpsToKmh(1), unit: SPEED_UNIT[speech.units] },
+    ruling: { perSi: speedIn(speech.units, 1), unit: SPEED_UNIT[speech.units] },
     texts: {
       name: rail.name,
       description: rail.description(lastWords.length === 0 ? rail.empty : [...lastWords, ...unknownWhy, ...gapWords].join(', ')),

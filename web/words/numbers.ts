@@ -21,6 +21,11 @@ export function movementIn(units: Units, metres: number): number {
 }
 export const MOVEMENT_UNIT: Readonly<Record<Units, string>> = { imperial: 'in', metric: 'cm' };
 
+/** How a picture of lengths of movement is ruled: so many of the viewer's unit to a metre. */
+export function movementRuling(units: Units): { readonly perSi: number; readonly unit: string } {
+  return { perSi: movementIn(units, 1), unit: MOVEMENT_UNIT[units] };
+}
+
 /** A speed in the viewer's unit, as a bare number: miles or kilometres an hour. */
 export function speedIn(units: Units, mps: number): number {
   return units === 'imperial' ? mpsToMph(mps) : mpsToKmh(mps);

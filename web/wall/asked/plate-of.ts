@@ -1,10 +1,9 @@
 import type { MoundView, ThrowView } from '../../../core/facts/views.ts';
 import type { Hand } from '../../../core/facts/vocabulary.ts';
 import { STAGE_HAS_PLATE } from '../../../core/facts/vocabulary.ts';
-import { mToInches } from '../../../core/units/convert.ts';
 import type { PlaneMark } from '../../charts/plane-data.ts';
 import type { PlateData } from '../../charts/plate-view.ts';
-import { MOVEMENT_UNIT } from '../../words/numbers.ts';
+import { movementRuling } from '../../words/numbers.ts';
 import { plateHeightWords, plateSideWords } from '../../words/plate-words.ts';
 import type { Speech } from '../../words/speech.ts';
 import { whatWords } from '../../words/throw-words.ts';
@@ -36,7 +35,7 @@ export function plateOf(view: MoundView, speech: Speech): Shown<PlateData> {
       armSideOn: hand === 'right' ? 'left' : 'right',
       marks,
       last: { drawn, words: lastWords },
-      ruling: { perSi: speech.units === 'imperial' ? mToInches(1) : 100, unit: MOVEMENT_UNIT[speech.units] },
+      ruling: movementRuling(speech.units),
       texts: { name: say.title, description: say.description(words.wall.plane.lastThrow(whatWords(last, speech), lastWords.join(', ')), say.drawn(marks.length)), armSide: words.trade.armSide, gloveSide: words.trade.gloveSide },
     },
   };
