@@ -2,7 +2,7 @@ import type { ProposedTarget, TargetReason } from '../../core/coaching/propose-t
 import type { Hand } from '../../core/facts/vocabulary.ts';
 import { mirrorTilt } from '../../core/flight/mirror.ts';
 import { mphToMps } from '../../core/units/convert.ts';
-import { movementIn, movementText, shareText, SPEED_UNIT, speedIn, spinText, tiltText } from '../words/numbers.ts';
+import { isNothing, movementIn, movementText, shareText, SPEED_UNIT, speedIn, spinText, tiltText } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
 import { paceWords } from '../words/throw-words.ts';
 import type { ZoneTakes } from './within-arm.ts';
@@ -41,8 +41,8 @@ export function leftOverWords({ toZone: { leftOver } }: ZoneTakes, visible: bool
 export function wayWords({ verticalM, armSideM }: Way, speech: Speech): string {
   const { measures } = speech.words;
   const parts = [
-    ...(isNothing(verticalM, speech) ? [] : [(verticalM < 0 ? measures.down : measures.up)(movementText(Math.abs(verticalM), speech, 1))]),
-    ...(isNothing(armSideM, speech) ? [] : [(armSideM > 0 ? measures.armSide : measures.gloveSide)(movementText(Math.abs(armSideM), speech, 1))]),
+    ...(isNothing(movementIn(speech.units, verticalM), 1) ? [] : [(verticalM < 0 ? measures.down : measures.up)(movementText(Math.abs(verticalM), speech, 1))]),
+    ...(isNothing(movementIn(speech.units, armSideM), 1) ? [] : [(armSideM > 0 ? measures.armSide : measures.gloveSide)(movementText(Math.abs(armSideM), speech, 1))]),
   ];
   return parts.length === 0 ? movementText(0, speech, 1) : parts.join(', ');
 }
@@ -93,8 +93,4 @@ function targetReasonWords({ code, numbers }: TargetReason, speech: Speech): str
     case 'reach-unknown':
     case 'tilt-does-not-describe-it': return because[code];
   }
-}
-
-function isNothing(metres: number, { units }: Speech): boolean {
-  return Math.abs(movementIn(units, metres)) < 0.05;
 }

@@ -1,5 +1,6 @@
 import type { Reading, ReadingWithError, ThrowView } from '../../core/facts/views.ts';
 import type { Words } from '../words/en.ts';
+import { readingText } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
 import { errorText } from './amounts.ts';
 
@@ -21,8 +22,7 @@ export interface NumberRow {
 /** A row that says its value, or why there is none; what a number rests on is said where there is one. */
 export function numberRow(number: NumberName, reading: Reading, say: (value: number) => string, rests: readonly (string | null)[], speech: Speech): NumberRow {
   const known = typeof reading === 'number';
-  const value = known ? say(reading) : speech.words.measures.missing[reading];
-  return wordRow(number, value, known, known ? rests : [], speech);
+  return wordRow(number, readingText(reading, say, speech), known, known ? rests : [], speech);
 }
 
 /** A row whose value is in words already. */

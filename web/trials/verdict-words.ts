@@ -3,7 +3,7 @@ import { MISS_OF_ONE_M } from '../../core/coaching/target.ts';
 import type { Verdict } from '../../core/coaching/verdict.ts';
 import type { TakenThrow } from '../../core/session/compared.ts';
 import { isoDayText } from '../words/moments.ts';
-import { movementIn, movementText, numberText } from '../words/numbers.ts';
+import { isNothing, movementIn, movementText, numberText } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
 import type { Names } from './names.ts';
 
@@ -16,12 +16,10 @@ export function verdictWords({ kind }: Verdict, { a, b }: Names, { words }: Spee
 export function missDifference(difference: number, speech: Speech): string {
   const { verdict } = speech.words.trials;
   const metres = difference * MISS_OF_ONE_M;
-  if (isNothing(metres, speech)) return verdict.same;
+  if (isNothing(movementIn(speech.units, metres), 1)) return verdict.same;
   const amount = movementText(Math.abs(metres), speech, 1);
   return metres < 0 ? verdict.less(amount) : verdict.more(amount);
 }
-
-const isNothing = (metres: number, { units }: Speech): boolean => Math.abs(movementIn(units, metres)) < 0.05;
 
 /** A miss as a length: what does not matter, and what a picture is ruled by. */
 export function missLength(miss: number, speech: Speech): string {
@@ -44,7 +42,7 @@ export function becauseWords({ verdict: found, smallestMiss }: Comparison, taken
   if (found.kind === 'too-few') return [say.counts(a, keptOf(taken, 'a'), b, keptOf(taken, 'b')), ...(advise ? [say.takes] : [])];
   const { difference, low, high, shrunken } = found;
   const [from, to] = missSpan(low, high, speech);
-  const same = isNothing(difference * MISS_OF_ONE_M, speech);
+  const same = isNothing(movementIn(speech.units, difference * MISS_OF_ONE_M), 1);
   const first = same ? say.missesSame(b, a, from, to) : say.misses(b, missDifference(difference, speech), a, from, to);
   const careful = same ? [] : [say.shrunken(missDifference(shrunken, speech))];
   switch (found.kind) {

@@ -32,6 +32,11 @@ export function speedIn(units: Units, mps: number): number {
 }
 export const SPEED_UNIT: Readonly<Record<Units, string>> = { imperial: 'mph', metric: 'km/h' };
 
+/** Whether an amount, in the unit it is said in, is said as nothing at so many decimals. */
+export function isNothing(value: number, decimals: number): boolean {
+  return Math.abs(value) < 0.5 * 10 ** -decimals;
+}
+
 /** Movement with its unit: tenths of an inch or whole centimetres, unless other decimals are asked for. */
 export function movementText(metres: number, { units, language }: Speech, decimals = units === 'imperial' ? 1 : 0): string {
   return `${numberText(movementIn(units, metres), decimals, language)} ${MOVEMENT_UNIT[units]}`;

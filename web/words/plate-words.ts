@@ -1,4 +1,4 @@
-import { movementIn, movementText } from './numbers.ts';
+import { isNothing, movementIn, movementText } from './numbers.ts';
 import type { Speech } from './speech.ts';
 
 /** "31 in high": over the ground, at the front of the plate. */
@@ -9,7 +9,7 @@ export function plateHeightWords(heightM: number, speech: Speech, decimals = 0):
 /** "4 in arm side" of the middle of the plate, or "in the middle". */
 export function plateSideWords(armSideM: number, speech: Speech, decimals = 0): string {
   const { asked: { plate }, measures } = speech.words;
-  if (Math.abs(movementIn(speech.units, armSideM)) < 0.5 * 10 ** -decimals) return plate.middle;
+  if (isNothing(movementIn(speech.units, armSideM), decimals)) return plate.middle;
   const amount = movementText(Math.abs(armSideM), speech, decimals);
   return armSideM > 0 ? measures.armSide(amount) : measures.gloveSide(amount);
 }

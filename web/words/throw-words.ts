@@ -1,6 +1,6 @@
 import type { SpeedBand } from '../../core/facts/coach.ts';
 import type { MissView, ThrowView } from '../../core/facts/views.ts';
-import { movementIn, movementText, millisecondsText, numberText, speedIn, speedText, SPEED_UNIT, MOVEMENT_UNIT } from './numbers.ts';
+import { isNothing, movementIn, movementText, millisecondsText, numberText, speedIn, speedText, SPEED_UNIT, MOVEMENT_UNIT } from './numbers.ts';
 import type { Speech } from './speech.ts';
 
 /** One throw in the words of the trade. Separations are throw minus fastball, SI; amounts are said whole unless asked. */
@@ -86,8 +86,4 @@ function atLeastATenth(value: number, { language }: Speech): string {
 export function whatWords({ intent, trial, fastball }: ThrowView, { words: { trade } }: Speech): string {
   const what = intent === null ? trade.noIntent : trade.intent[intent];
   return trial === null || fastball ? what : `${what} ${trial}`;
-}
-
-function isNothing(value: number, decimals: number): boolean {
-  return Math.abs(value) < 0.5 * 10 ** -decimals;
 }
