@@ -1,5 +1,5 @@
 import type { OpenedComparison } from './comparison-of.ts';
-import type { TrialRow } from './rows.ts';
+import { rowKey, type TrialRow } from './rows.ts';
 
 /** Keys of the trials that are chosen: none, one, or two of one stage. */
 export type Chosen = readonly string[];
@@ -17,7 +17,7 @@ export function firstChoice(asked: Chosen, rows: readonly TrialRow[], opened: re
   if (known.length > 0) return known.slice(0, 2);
   const newest = opened[0]?.entry;
   const day = newest?.days.at(-1);
-  if (newest !== undefined && day !== undefined) return [`${day.session}.${day.a}.${newest.stage}`, `${day.session}.${day.b}.${newest.stage}`];
+  if (newest !== undefined && day !== undefined) return [day.a, day.b].map((letter) => rowKey(day.session, letter, newest.stage));
   const last = rows[0];
   const partner = rows.find((row) => row !== last && row.session === last?.session && row.stage === last.stage);
   return last === undefined || partner === undefined ? [] : [partner.key, last.key];

@@ -8,7 +8,6 @@ import type { FoldedSession } from './record.ts';
 
 /** One trial in one stage of one session. */
 export interface TrialRow {
-  /** Names it in an address: session, letter and stage. */
   readonly key: string;
   readonly session: string;
   readonly letter: string;
@@ -28,6 +27,11 @@ export interface TrialRow {
   readonly all: WindowView;
 }
 
+/** Names a trial in one stage of one session, in an address too. */
+export function rowKey(session: string, letter: string, stage: Stage): string {
+  return `${session}.${letter}.${stage}`;
+}
+
 /** The trials of a session that were thrown, newest first; a trial thrown in two stages stands twice. */
 export function rowsOf({ entry, view }: FoldedSession): readonly TrialRow[] {
   const rows = entry.trials.flatMap((trial) => STAGES.flatMap((stage): TrialRow[] => {
@@ -36,7 +40,7 @@ export function rowsOf({ entry, view }: FoldedSession): readonly TrialRow[] {
     if (first === undefined) return [];
     const { letter, intent, grip, cue } = trial;
     return [{
-      key: `${entry.id}.${letter}.${stage}`, session: entry.id, letter, stage, intent, grip, cue, work: workOf(trial),
+      key: rowKey(entry.id, letter, stage), session: entry.id, letter, stage, intent, grip, cue, work: workOf(trial),
       atMs: first.atMs, timeZone: entry.timeZone, throws,
       excluded: throws.filter(({ excluded }) => excluded !== null).length,
       all: allOver(throws, zoneIn(entry, stage) !== null),
