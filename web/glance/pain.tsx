@@ -3,6 +3,7 @@ import type { ArmArea } from '../../core/facts/arm-says.ts';
 import type { ArmReport } from '../../core/facts/care-view.ts';
 import type { SessionView } from '../../core/facts/views.ts';
 import { reportWords } from '../words/arm-words.ts';
+import { capital } from '../words/sentence.ts';
 import { useSpeech } from '../words/use-words.tsx';
 import { useVoice } from './voice.ts';
 
@@ -30,8 +31,4 @@ export function Pain(props: { readonly session: SessionView; readonly report: Ar
       <p class="glance-unknown">{say().stopStays}</p>
     </article>
   );
-}
-
-function capital(word: string): string {
-  return word.charAt(0).toUpperCase() + word.slice(1);
 }

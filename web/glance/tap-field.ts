@@ -1,6 +1,7 @@
 import type { ThrowGuess } from '../../core/facts/feedback-says.ts';
 import type { Hand } from '../../core/facts/vocabulary.ts';
 import type { Words } from '../words/en.ts';
+import { capital } from '../words/sentence.ts';
 
 export type Went = NonNullable<ThrowGuess['went']>;
 export type Moved = NonNullable<ThrowGuess['moved']>;
@@ -37,5 +38,5 @@ export function wentWords({ height, side }: Went, { glance }: Words): string {
 export function movedWords({ vertical, side }: Moved, { glance }: Words): string {
   if (side === 'on-target') return glance.moved[vertical];
   const said = glance.side[side];
-  return vertical === 'on-target' ? said.charAt(0).toUpperCase() + said.slice(1) : `${glance.moved[vertical]}, ${said}`;
+  return vertical === 'on-target' ? capital(said) : `${glance.moved[vertical]}, ${said}`;
 }

@@ -2,6 +2,7 @@ import type { FamilyAdvice, FamilyFit, WouldChange } from '../../core/coaching/f
 import type { FamilyReason } from '../../core/coaching/family-reasons.ts';
 import type { FastballEfficiency } from '../../core/coaching/fastball-efficiency.ts';
 import { numberText, shareText } from '../words/numbers.ts';
+import { asSentence } from '../words/sentence.ts';
 import type { Speech } from '../words/speech.ts';
 
 type Weighs = 'for' | 'against' | 'note';
@@ -39,7 +40,7 @@ function sharedCodes({ ranking }: FamilyAdvice): readonly FamilyReason['code'][]
 /** What is said of all three at once, as whole sentences. */
 export function sharedWords(advice: FamilyAdvice, speech: Speech): readonly string[] {
   const shared = sharedCodes(advice);
-  return advice.ranking[0]!.reasons.filter(({ code }) => shared.includes(code)).map((reason) => sentence(reasonWords(reason, speech)));
+  return advice.ranking[0]!.reasons.filter(({ code }) => shared.includes(code)).map((reason) => asSentence(reasonWords(reason, speech)));
 }
 
 /** What speaks for or against one family alone, the heaviest first. */
@@ -86,9 +87,4 @@ export function efficiencyWords(efficiency: FastballEfficiency, speech: Speech):
   if (efficiency.kind === 'unknown') return frame.efficiencyUnknown[efficiency.because];
   const bare = (share: number): string => numberText(share * 100, 0, speech.language);
   return frame.interval(shareText(efficiency.mean, speech), bare(efficiency.low), bare(efficiency.high));
-}
-
-function sentence(words: string): string {
-  const whole = words.slice(0, 1).toLocaleUpperCase() + words.slice(1);
-  return /[.!?]$/.test(whole) ? whole : `${whole}.`;
 }

@@ -1,6 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { seamEffectReason, seamEffectWords } from '../../words/seam-effect-words.ts';
+import { asSentence } from '../../words/sentence.ts';
 import { useSpeech, useWords } from '../../words/use-words.tsx';
 import { useArm } from '../arm/arm-state.ts';
 import { useDesk } from '../../desk/desk.ts';
@@ -49,8 +50,4 @@ export function TrialList(props: { readonly session: SessionView }) {
       <Show when={props.session.trials.length > 1}><p class="quiet blocks">{say().blocks} <Show when={mixed()}>{(pair) => <strong class="mixed">{words().bench.arm.mixed(pair()[0], pair()[1])}</strong>}</Show></p></Show>
     </>
   );
-}
-
-function asSentence(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}${words.endsWith('.') ? '' : '.'}`;
 }
