@@ -3,10 +3,11 @@ import { describe, layer, type Layer } from './described.ts';
 import type { Box, Taken } from './place-label.ts';
 import { drawAxes, giveWay } from './plane-axes.ts';
 import type { PlaneData, PlaneMark, PlaneSpread } from './plane-data.ts';
-import { drawCloud } from './plane-marks.ts';
+import { circle, drawCloud } from './plane-marks.ts';
 import { planeScale, reachOf, type PlaneScale, type Separation } from './plane-scale.ts';
 import { drawSpread } from './plane-spread.ts';
 import { drawZone } from './plane-zone.ts';
+import { halfBoxM } from './turned-ellipse.ts';
 
 /** One throw; its trial's letter stands in its mark. */
 export interface LetteredMark extends PlaneMark {
@@ -76,13 +77,11 @@ function drawLettered(group: Layer, marks: readonly LetteredMark[], scale: Plane
 /** The corners of the box round an ellipse. */
 function extremesOf(spread: PlaneSpread | null): Separation[] {
   if (spread === null) return [];
-  const { verticalM, armSideM, semiMajorM, semiMinorM, angleRad } = spread;
-  const tall = Math.hypot(semiMajorM * Math.sin(angleRad), semiMinorM * Math.cos(angleRad));
-  const wide = Math.hypot(semiMajorM * Math.cos(angleRad), semiMinorM * Math.sin(angleRad));
-  return [{ verticalM: verticalM - tall, armSideM: armSideM - wide }, { verticalM: verticalM + tall, armSideM: armSideM + wide }];
+  const { verticalM, armSideM } = spread;
+  const { tallM, wideM } = halfBoxM(spread);
+  return [{ verticalM: verticalM - tallM, armSideM: armSideM - wideM }, { verticalM: verticalM + tallM, armSideM: armSideM + wideM }];
 }
 
 /** Two short lines across the corners: inferred, and the letter stays readable. */
 const hatch = (r: number): string => `M${-r * 0.9},${r * 0.2}L${-r * 0.2},${r * 0.9}M${r * 0.2},${-r * 0.9}L${r * 0.9},${-r * 0.2}`;
 const square = (r: number): string => `M${-r},${-r}H${r}V${r}H${-r}Z`;
-const circle = (r: number): string => `M${-r},0a${r},${r} 0 1,0 ${2 * r},0a${r},${r} 0 1,0 ${-2 * r},0Z`;

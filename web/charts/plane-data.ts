@@ -1,6 +1,7 @@
 import type { TargetZone } from '../../core/facts/coach.ts';
 import type { Separation } from './plane-scale.ts';
 import type { Ruling } from './ticks.ts';
+import type { TurnedEllipse } from './turned-ellipse.ts';
 import type { HandleTexts } from './zone-handles.ts';
 
 /** One throw on the plane. */
@@ -24,11 +25,7 @@ export interface PlaneMiss extends Separation {
 }
 
 /** The 95 % ellipse of a window's separations, and how it is named. */
-export interface PlaneSpread extends Separation {
-  readonly semiMajorM: number;
-  readonly semiMinorM: number;
-  /** From the arm-side axis towards up. */
-  readonly angleRad: number;
+export interface PlaneSpread extends Separation, TurnedEllipse {
   readonly named: string;
 }
 
@@ -46,7 +43,7 @@ export interface PlaneUnexplained {
   readonly from: Separation;
   readonly to: Separation;
   /** The 95 % ellipse of the difference; null where nobody knows how sure it is. */
-  readonly ellipse: { readonly semiMajorM: number; readonly semiMinorM: number; readonly angleRad: number } | null;
+  readonly ellipse: TurnedEllipse | null;
   readonly words: readonly string[];
 }
 

@@ -102,7 +102,8 @@ function placeMarks(marks: readonly PlaneMark[], scale: Placing, { width, height
   });
 }
 
-function circle(r: number): string {
+/** The path of a circle about the origin. */
+export function circle(r: number): string {
   return `M${-r},0a${r},${r} 0 1,0 ${2 * r},0a${r},${r} 0 1,0 ${-2 * r},0Z`;
 }
 

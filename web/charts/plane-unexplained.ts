@@ -4,6 +4,7 @@ import { boxesAlong, placeLabel, type Anchor, type Box, type Taken } from './pla
 import { markRadius } from './plane-marks.ts';
 import type { PlaneUnexplained } from './plane-data.ts';
 import type { PlaneScale } from './plane-scale.ts';
+import { halfBoxM, turnedAt, type TurnedEllipse } from './turned-ellipse.ts';
 
 /** In pixels: from the place that the spin explains to the rim of the throw's mark. */
 interface Arrow {
@@ -17,7 +18,7 @@ interface Arrow {
 
 /** Words longer than this go on to another line. */
 const MOST_LETTERS = 14;
-type Doubt = NonNullable<PlaneUnexplained['ellipse']> & Anchor;
+type Doubt = TurnedEllipse & Anchor;
 
 /** Half the width of the arrowhead, and its length, in text sizes. */
 const HEAD = 0.26;
@@ -33,7 +34,7 @@ export function drawUnexplained(layer: Layer, unexplained: PlaneUnexplained | nu
   const doubts = shown.flatMap(({ ellipse, from }) => (ellipse === null ? [] : [{ ...ellipse, x: scale.x(from.armSideM), y: scale.y(from.verticalM) }]));
   layer.selectAll<SVGEllipseElement, Doubt>('ellipse').data(doubts).join('ellipse').attr('class', 'doubt')
     .attr('rx', ({ semiMajorM }) => semiMajorM * scale.pxPerM).attr('ry', ({ semiMinorM }) => semiMinorM * scale.pxPerM)
-    .attr('transform', ({ x, y, angleRad }) => `translate(${x},${y}) rotate(${(-scale.armSign * angleRad * 180) / Math.PI})`);
+    .attr('transform', ({ x, y, angleRad }) => turnedAt(x, y, angleRad, scale));
   layer.selectAll<SVGPathElement, Arrow>('path').data(arrows).join('path').attr('class', 'unexplained-arrow').attr('d', (arrow) => pathOf(arrow, textPx));
   return [...arrows.flatMap(({ x1, y1, x2, y2 }) => boxesAlong(x1, y1, x2, y2, textPx * 0.3)), ...doubts.map((doubt) => aroundDoubt(doubt, scale))];
 }
@@ -82,8 +83,9 @@ function wishesBehind({ x1, y1, x2, y2 }: Arrow, width: number, height: number, 
 }
 
 /** An ellipse may be touched by a name, not filled by it. */
-function aroundDoubt({ semiMajorM, semiMinorM, angleRad, x, y }: Doubt, { pxPerM }: PlaneScale): Taken {
-  const wide = Math.hypot(semiMajorM * Math.cos(angleRad), semiMinorM * Math.sin(angleRad)) * pxPerM;
-  const tall = Math.hypot(semiMajorM * Math.sin(angleRad), semiMinorM * Math.cos(angleRad)) * pxPerM;
+function aroundDoubt(doubt: Doubt, { pxPerM }: PlaneScale): Taken {
+  const { x, y } = doubt;
+  const { tallM, wideM } = halfBoxM(doubt);
+  const [wide, tall] = [wideM * pxPerM, tallM * pxPerM];
   return { x: x - wide, y: y - tall, width: wide * 2, height: tall * 2, minds: 0.5 };
 }
