@@ -4,10 +4,7 @@ import { drawBalls } from './gap-balls.ts';
 import { drawGapLabels } from './gap-labels.ts';
 import { gapScale, stretches, type GapLineData, type GapLineOptions, type GapPoint, type GapScale } from './gap-scale.ts';
 import { ticksBetween } from './ticks.ts';
-import { linesOf, writeLines } from './lines.ts';
-
-/** Mean width of a letter of this face in text sizes, a little generous. */
-const LETTER = 0.53;
+import { lettersIn, linesOf, writeLines } from './lines.ts';
 
 /**
  * Draws how far this throw's path is from the fastball's while both fly: time after release to the right, ball widths up,
@@ -19,7 +16,7 @@ export function drawGapLine(element: SVGSVGElement, data: GapLineData, options: 
   continues(svg, data.generation);
   describe(svg, options, data.texts.name, data.texts.description);
   svg.style('font-size', `${textPx}px`);
-  const foot = footLines(data.texts, Math.floor(width / textPx / LETTER));
+  const foot = footLines(data.texts, lettersIn(width, textPx));
   const scale = gapScale(data, options, foot.length);
   drawTimes(layer(svg, 'times'), scale, data.texts.milliseconds, foot, options);
   drawBalls(layer(svg, 'balls'), [{ timeS: data.decisionS, widths: data.decisionWidths }, { timeS: scale.endS, widths: data.plateWidths }], scale);

@@ -1,3 +1,11 @@
+/** Mean width of a letter of this face in text sizes, a little generous. */
+const LETTER = 0.53;
+
+/** How many letters stand beside each other in so many pixels. */
+export function lettersIn(widthPx: number, textPx: number): number {
+  return Math.floor(widthPx / textPx / LETTER);
+}
+
 /** The words of a text in lines of at most so many letters, where words allow it. */
 export function linesOf(text: string, mostLetters: number): string[] {
   const lines: string[] = [];

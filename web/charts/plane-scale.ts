@@ -30,16 +30,19 @@ export function reachOf(separations: readonly Separation[], zone: TargetZone | n
     { verticalM: zone.verticalM + zone.verticalRadiusM, armSideM: zone.armSideM + zone.armSideRadiusM },
   ];
   const all = [...separations, ...corners];
-  const grow = (least: number, values: readonly number[]): number => {
-    const needed = Math.min(MOST_M, Math.max(0, ...values) + MARGIN_M);
-    return needed <= least ? least : least + Math.ceil((needed - least) / STEP_M - 1e-9) * STEP_M;
-  };
+  const grow = (leastM: number, values: readonly number[]): number => grownTo(values, { leastM, mostM: MOST_M, marginM: MARGIN_M, stepM: STEP_M });
   return {
     upM: grow(LEAST.upM, all.map(({ verticalM }) => verticalM)),
     downM: grow(LEAST.downM, all.map(({ verticalM }) => -verticalM)),
     armSideM: grow(LEAST.armSideM, all.map(({ armSideM }) => armSideM)),
     gloveSideM: grow(LEAST.gloveSideM, all.map(({ armSideM }) => -armSideM)),
   };
+}
+
+/** How far a picture reaches to hold these distances and a margin, up to the most: the least, or so many steps more. */
+export function grownTo(distancesM: readonly number[], { leastM, mostM, marginM, stepM }: { readonly leastM: number; readonly mostM: number; readonly marginM: number; readonly stepM: number }): number {
+  const neededM = Math.min(mostM, Math.max(0, ...distancesM) + marginM);
+  return neededM <= leastM ? leastM : leastM + Math.ceil((neededM - leastM) / stepM - 1e-9) * stepM;
 }
 
 /** From metres of separation to pixels and back: one scale for both directions, so that distances on the picture are true. */

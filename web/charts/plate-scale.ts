@@ -1,5 +1,5 @@
 import { plate } from '../../core/flight/ball.ts';
-import type { Separation } from './plane-scale.ts';
+import { grownTo, type Separation } from './plane-scale.ts';
 
 /** At least so far to either side of the middle of the plate, and so high over the ground. */
 const LEAST_SIDE_M = 0.6;
@@ -24,10 +24,7 @@ export interface PlateScale {
 
 /** Fits throws by their height over the ground and arm side of the middle, and the plate under them, over a foot of so many pixels. */
 export function plateScale(places: readonly Separation[], { width, height }: { readonly width: number; readonly height: number }, footPx: number, armSign: 1 | -1): PlateScale {
-  const grown = (least: number, most: number, values: readonly number[]): number => {
-    const needed = Math.min(most, Math.max(0, ...values) + MARGIN_M);
-    return needed <= least ? least : least + Math.ceil((needed - least) / STEP_M - 1e-9) * STEP_M;
-  };
+  const grown = (leastM: number, mostM: number, values: readonly number[]): number => grownTo(values, { leastM, mostM, marginM: MARGIN_M, stepM: STEP_M });
   const sideM = grown(LEAST_SIDE_M, MOST_SIDE_M, places.map(({ armSideM }) => Math.abs(armSideM)));
   const heightM = grown(LEAST_HEIGHT_M, MOST_HEIGHT_M, places.map(({ verticalM }) => verticalM));
   const depthM = plate.frontYM * FORESHORTENED;

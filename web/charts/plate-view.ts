@@ -1,7 +1,7 @@
 import { select } from 'd3';
 import { plate } from '../../core/flight/ball.ts';
 import { continues, describe, layer, type Layer } from './described.ts';
-import { linesOf, writeLines } from './lines.ts';
+import { lettersIn, linesOf, writeLines } from './lines.ts';
 import { placeLabel, type Anchor, type Box, type Taken } from './place-label.ts';
 import type { PlaneMark } from './plane-data.ts';
 import { giveWay } from './plane-axes.ts';
@@ -30,8 +30,6 @@ export interface PlateOptions {
   readonly textPx: number;
 }
 
-/** Mean width of a letter of this face in text sizes, a little generous. */
-const LETTER = 0.53;
 const LINE = 1.06;
 /** The words of a height give way to a label. */
 const HEIGHTS_MIND = 0.1;
@@ -46,7 +44,7 @@ export function drawPlateView(element: SVGSVGElement, data: PlateData, options: 
   const goesOn = continues(svg, data.generation);
   describe(svg, options, data.texts.name, data.texts.description);
   svg.style('font-size', `${textPx}px`);
-  const sides = sidesOf(data, Math.floor(width / 2 / textPx / LETTER));
+  const sides = sidesOf(data, lettersIn(width / 2, textPx));
   const footPx = (Math.max(...sides.map(({ lines }) => lines.length)) * LINE + 0.3) * textPx;
   const scale = plateScale(data.marks, options, footPx, data.armSideOn === 'right' ? 1 : -1);
   drawGround(layer(svg, 'ground'), scale, options);
@@ -56,7 +54,7 @@ export function drawPlateView(element: SVGSVGElement, data: PlateData, options: 
   const placed = drawMarks(layer(svg, 'marks'), data.marks, scale, { ...options, height: scale.y(0), letters: 'newest' }, goesOn);
   const bounds: Box = { x: 0, y: 0, width, height: scale.y(0) };
   const covered = coveredBy(placed);
-  const said = drawLast(layer(svg, 'last'), { ...data.last, words: data.last.words.flatMap((words) => linesOf(words, Math.floor(width / textPx / LETTER))) }, placed.at(-1) ?? null, textPx, bounds, [...ruled, ...covered]);
+  const said = drawLast(layer(svg, 'last'), { ...data.last, words: data.last.words.flatMap((words) => linesOf(words, lettersIn(width, textPx))) }, placed.at(-1) ?? null, textPx, bounds, [...ruled, ...covered]);
   giveWay(heights, [...said, ...covered], []);
   const taken = [...ruled, ...covered, ...said];
   drawLetters(layer(svg, 'letters'), placed, taken, { ...options, height: scale.y(0), letters: 'newest' });

@@ -1,5 +1,5 @@
 import type { Layer } from './described.ts';
-import { linesOf, writeLines } from './lines.ts';
+import { lettersIn, linesOf, writeLines } from './lines.ts';
 
 /** One line of what the signs of the seam map mean; without a sign it is a sentence of its own. */
 export interface KeyRow {
@@ -11,8 +11,6 @@ const LINE = 1.14;
 /** Between one row and the next, in text sizes. */
 const ROW_GAP = 0.22;
 const SIGN_ROOM = 1.25;
-/** Mean width of a letter of this face in text sizes, a little generous. */
-const LETTER = 0.53;
 
 /** How high the rows stand, in pixels. */
 export function keyHeight(rows: readonly KeyRow[], width: number, textPx: number): number {
@@ -37,7 +35,7 @@ export function drawKey(group: Layer, rows: readonly KeyRow[], { x, y, width }: 
 }
 
 function linesIn({ sign, words }: KeyRow, width: number, textPx: number): string[] {
-  return linesOf(words, Math.floor((width / textPx - (sign === null ? 0 : SIGN_ROOM)) / LETTER));
+  return linesOf(words, lettersIn(width - (sign === null ? 0 : SIGN_ROOM * textPx), textPx));
 }
 
 function shapesOf(sign: Exclude<KeyRow['sign'], null>, x: number, y: number, textPx: number): { readonly kind: string; readonly d: string }[] {
