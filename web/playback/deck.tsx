@@ -4,9 +4,9 @@ import { FOLDED_QUIET_MS, QUIET_AFTER_MS } from '../../core/session/timeline.ts'
 import type { PlaybackState } from '../live/playback.ts';
 import { dateText, lengthText, timeText } from '../words/moments.ts';
 import { useSpeech, useWords } from '../words/use-words.tsx';
+import type { AskedFor } from '../asked-for.ts';
 import type { Requests } from '../wall/asked/requests.ts';
 import { playOrPause, RATES } from './keys.ts';
-import type { NumbersRequest } from './numbers-request.ts';
 import { Scrubber } from './scrubber.tsx';
 import { throwWords } from './where.ts';
 
@@ -16,7 +16,7 @@ export interface DeckProps {
   readonly moment: number;
   readonly timeZone: string;
   readonly requests: Requests;
-  readonly numbers: NumbersRequest;
+  readonly numbers: AskedFor;
   readonly move: (move: PlayheadMove) => void;
   readonly foldQuiet: (on: boolean) => void;
 }
@@ -51,7 +51,7 @@ export function Deck(props: DeckProps) {
       </section>
       <section class="deck-more">
         <Quiet {...props} />
-        <button type="button" aria-pressed={props.requests.windows()} onClick={() => props.requests.toggleWindows()}>{words().windows}</button>
+        <button type="button" aria-pressed={props.requests.windows.asked()} onClick={() => props.requests.windows.toggle()}>{words().windows}</button>
         <button type="button" aria-pressed={props.requests.picture() === 'seam-map'} onClick={() => props.requests.ask('seam-map')}>{words().seamMap}</button>
         <button type="button" aria-pressed={props.requests.picture() === 'gap-line'} onClick={() => props.requests.ask('gap-line')}>{words().gapLine}</button>
         <button type="button" aria-pressed={props.requests.picture() === 'plate'} onClick={() => props.requests.ask('plate')}>{words().plate}</button>

@@ -3,7 +3,7 @@ import type { MoundView } from '../../core/facts/views.ts';
 import { momentMs } from '../../core/session/timeline.ts';
 import { playBack, type PlaybackState } from '../live/playback.ts';
 import type { RecordedSession } from '../live/recorded.ts';
-import { withSetting } from '../settings.ts';
+import { rememberSetting } from '../asked-for.ts';
 import type { Standing } from '../standing/standing.ts';
 import { createRequests } from '../wall/asked/requests.ts';
 import { MoundPicture } from '../wall/mound-picture.tsx';
@@ -56,7 +56,7 @@ export function Player(props: { readonly recorded: RecordedSession }) {
       <main class="player" data-mode={state().playhead.mode} data-place={state().view.place}>
         <Title session={session()} mound={recorded.mound} />
         <div class="player-room">
-          <div class="player-picture"><MoundPicture view={afresh(state())} standing={standing()} windows={requests.windows()} picture={requests.picture()} /></div>
+          <div class="player-picture"><MoundPicture view={afresh(state())} standing={standing()} windows={requests.windows.asked()} picture={requests.picture()} /></div>
           <Show when={numbers.asked()}><NumbersPanel view={state().view} /></Show>
         </div>
         <Deck state={state()} moment={moment()} timeZone={session().timeZone} requests={requests} numbers={numbers} move={playback.move} foldQuiet={playback.foldQuiet} />
@@ -78,8 +78,7 @@ function placeAskedFor(): number | null {
 /** The address says where a paused playhead stands, so that a link opens there. */
 function rememberPlace({ playhead, view }: PlaybackState): void {
   if (playhead.mode === 'playing') return;
-  const search = withSetting(location.search, 'at', playhead.mode === 'following' ? null : String(view.place));
-  if (search !== location.search) history.replaceState(null, '', `${location.pathname}${search}`);
+  rememberSetting('at', playhead.mode === 'following' ? null : String(view.place));
 }
 
 function listenForKeys(take: (event: KeyboardEvent) => boolean): void {

@@ -1,7 +1,7 @@
 import { createEffect, createMemo, createSignal, For, Show } from 'solid-js';
 import { mayThrow } from '../../core/coaching/arm-care.ts';
 import { nowMs } from '../live/clock.ts';
-import { withSetting } from '../settings.ts';
+import { rememberSetting } from '../asked-for.ts';
 import { StandingFrame } from '../standing/frame.tsx';
 import type { Standing } from '../standing/standing.ts';
 import { useSpeech } from '../words/use-words.tsx';
@@ -28,7 +28,8 @@ export function AthleteTrials(props: { readonly record: AthleteRecord; readonly 
   const pair = createMemo(() => pairOf(chosen(), rows()));
   const touch = (row: TrialRow): void => void setChosen((before) => touched(before, row, rows()));
   const [standing, setStanding] = createSignal<Standing>({ kind: 'live' });
-  createEffect(() => rememberChoice(chosenText(chosen())));
+  // The address says what is held against what, so that a link opens there.
+  createEffect(() => rememberSetting('pair', chosenText(chosen())));
   createEffect(() => {
     document.title = `Offpace · ${say().title(props.record.athlete.name)}`;
   });
@@ -82,10 +83,4 @@ function openSessions({ sessions }: AthleteRecord): readonly string[] {
 
 function moundOf({ sessions }: AthleteRecord, id: string): string {
   return sessions.find(({ entry }) => entry.id === id)!.recorded.mound;
-}
-
-/** The address says what is held against what, so that a link opens there. */
-function rememberChoice(pair: string | null): void {
-  const search = withSetting(location.search, 'pair', pair);
-  if (search !== location.search) history.replaceState(null, '', `${location.pathname}${search}`);
 }

@@ -32,7 +32,7 @@ export default function Wall(props: { readonly mound: string }) {
     <Speaking athlete={live.view()?.session?.athlete ?? null}>
       <main class="wall">
         <Show when={live.view()} fallback={<NothingYet mound={props.mound} standing={standing()} />}>
-          {(view) => <MoundPicture view={view()} standing={standing()} windows={requests.windows()} picture={requests.picture()} withoutSpeed={withoutSpeed(view())} />}
+          {(view) => <MoundPicture view={view()} standing={standing()} windows={requests.windows.asked()} picture={requests.picture()} withoutSpeed={withoutSpeed(view())} />}
         </Show>
         <RequestButtons requests={requests} />
         <SpeedButton session={live.view()?.session ?? null} request={speed} />

@@ -10,7 +10,7 @@ export function RequestButtons(props: { readonly requests: Requests }) {
   const say = (shown: boolean, { show, hide }: { readonly show: string; readonly hide: string }): string => (shown ? hide : show);
   return (
     <>
-      <button type="button" class="wall-request" aria-pressed={props.requests.windows()} onClick={() => props.requests.toggleWindows()}>{say(props.requests.windows(), words().wall.windows)}</button>
+      <button type="button" class="wall-request" aria-pressed={props.requests.windows.asked()} onClick={() => props.requests.windows.toggle()}>{say(props.requests.windows.asked(), words().wall.windows)}</button>
       <For each={ASKED}>
         {(asked) => (
           <button type="button" class="wall-request" aria-pressed={props.requests.picture() === asked} onClick={() => props.requests.ask(asked)}>

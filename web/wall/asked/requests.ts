@@ -1,12 +1,12 @@
 import { createSignal, type Accessor } from 'solid-js';
-import { settingsIn, withSetting } from '../../settings.ts';
+import { createAskedFor, rememberSetting, type AskedFor } from '../../asked-for.ts';
+import { settingsIn } from '../../settings.ts';
 import { afterAsking, askedByKey, type Asked } from './asked.ts';
 
 /** What a viewer asked for beyond the main view; remembered in the address, so that a link restores it. */
 export interface Requests {
-  readonly windows: Accessor<boolean>;
+  readonly windows: AskedFor;
   readonly picture: Accessor<Asked | null>;
-  readonly toggleWindows: () => void;
   readonly ask: (picture: Asked) => void;
   /** Takes W, S, G and P; tells whether the key was one of them. */
   readonly takeKey: (key: string) => boolean;
@@ -14,25 +14,18 @@ export interface Requests {
 
 /** The requests of one screen, as its address has them at first. */
 export function createRequests(): Requests {
-  const [windows, setWindows] = createSignal(settingsIn(location.search).windows);
-  const [picture, setPicture] = createSignal(settingsIn(location.search).picture);
-  const remember = (name: string, value: string | null): void => history.replaceState(null, '', `${location.pathname}${withSetting(location.search, name, value)}`);
-  const toggleWindows = (): void => {
-    setWindows(!windows());
-    remember('windows', windows() ? '1' : null);
-  };
+  const { windows: windowsAtFirst, picture: pictureAtFirst } = settingsIn(location.search);
+  const windows = createAskedFor('windows', '1', 'w', windowsAtFirst);
+  const [picture, setPicture] = createSignal(pictureAtFirst);
   const show = (next: Asked | null): void => {
     setPicture(next);
-    remember('picture', next);
+    rememberSetting('picture', next);
   };
   return {
-    windows, picture, toggleWindows,
+    windows, picture,
     ask: (asked) => show(afterAsking(asked, picture())),
     takeKey: (key) => {
-      if (key.toLowerCase() === 'w') {
-        toggleWindows();
-        return true;
-      }
+      if (windows.takeKey(key)) return true;
       const next = askedByKey(key, picture());
       if (next !== undefined) show(next);
       return next !== undefined;
