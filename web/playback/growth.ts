@@ -1,6 +1,7 @@
-import { createEffect, createMemo, createSignal, onCleanup, type Accessor } from 'solid-js';
+import { createMemo, createSignal, onCleanup, type Accessor } from 'solid-js';
 import type { SessionSlice } from '../../core/session/recorded.ts';
 import { nowMs } from '../live/clock.ts';
+import { followPlace } from '../live/follow-place.ts';
 import { askForSession, type RecordedSession } from '../live/recorded.ts';
 import { useMound } from '../live/use-mound.ts';
 import { standingOf, type Standing } from '../standing/standing.ts';
@@ -17,29 +18,16 @@ export function followGrowth(recorded: RecordedSession, grow: (slice: SessionSli
   const live = useMound(recorded.mound, recorded.session);
   const [now, setNow] = createSignal(nowMs());
   const ticking = setInterval(() => setNow(nowMs()), 1000);
-  let known = recorded.facts.at(-1)?.place ?? 0;
-  let wanted = known;
-  let asking = false;
   let over = false;
   onCleanup(() => {
     clearInterval(ticking);
     over = true;
   });
-
-  const askAgain = async (): Promise<void> => {
-    asking = true;
-    while (known < wanted && !over) {
-      const asked = wanted;
-      const answer = await askForSession(recorded.session);
-      if (answer.kind !== 'answer' || over) break;
-      known = asked;
-      grow(answer.value);
-    }
-    asking = false;
-  };
-  createEffect(() => {
-    wanted = live.view()?.place ?? wanted;
-    if (wanted > known && !asking) void askAgain();
+  followPlace(live.view, recorded.facts.at(-1)?.place ?? 0, async () => {
+    const answer = await askForSession(recorded.session);
+    if (answer.kind !== 'answer' || over) return false;
+    grow(answer.value);
+    return true;
   });
   return { standing: createMemo(() => standingOf(live.view(), live.link())), nowMs: now };
 }
