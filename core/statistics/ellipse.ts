@@ -33,7 +33,7 @@ const FLAT = 1e-12;
 export function ellipse(kind: EllipseKind, pairs: readonly Pair[]): Ellipse | null {
   const about = covariance(pairs);
   if (about === null || about.count < LEAST_COUNT) return null;
-  const { larger, smaller } = roots(about);
+  const { larger, smaller } = principalVariances(about);
   if (!(smaller > FLAT * larger)) return null;
   const squaredRadius = squaredRadiusOf(kind, about.count);
   const semiMajor = Math.sqrt(squaredRadius * larger);
@@ -72,14 +72,17 @@ function squaredRadiusOf(kind: EllipseKind, n: number): number {
   }
 }
 
-/** Eigenvalues; the smaller from the determinant, which loses less than a difference would. */
-function roots({ xx, yy, xy }: Covariance): { larger: number; smaller: number } {
+/** A covariance of two measures, without what it was taken from. */
+export type Covaried = Pick<Covariance, 'xx' | 'yy' | 'xy'>;
+
+/** Eigenvalues of a covariance, in its unit; the smaller from the determinant, which loses less than a difference would. */
+export function principalVariances({ xx, yy, xy }: Covaried): { readonly larger: number; readonly smaller: number } {
   const larger = (xx + yy) / 2 + Math.hypot((xx - yy) / 2, xy);
   return { larger, smaller: larger === 0 ? 0 : (xx * yy - xy * xy) / larger };
 }
 
-/** atan2 rounds to −π where xy is a hair under 0; the axis it means is +π/2. */
-function longAxisRad({ xx, yy, xy }: Covariance): number {
+/** Direction of the larger, from the first measure towards the second, in (−π/2, π/2]: atan2 rounds to −π where xy is a hair under 0; the axis it means is +π/2. */
+export function longAxisRad({ xx, yy, xy }: Covaried): number {
   const angle = Math.atan2(2 * xy, xx - yy) / 2;
   return angle <= -Math.PI / 2 ? Math.PI / 2 : angle;
 }

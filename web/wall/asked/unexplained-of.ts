@@ -1,6 +1,8 @@
 import type { SeparationView, UnexplainedReading, UnexplainedView } from '../../../core/facts/views.ts';
 import { chiSquare2Quantile } from '../../../core/statistics/closed-quantiles.ts';
+import { longAxisRad, principalVariances, type Covaried } from '../../../core/statistics/ellipse.ts';
 import type { PlaneUnexplained } from '../../charts/plane-data.ts';
+import type { TurnedEllipse } from '../../charts/turned-ellipse.ts';
 import { movementIn, numberText, MOVEMENT_UNIT } from '../../words/numbers.ts';
 import type { Speech } from '../../words/speech.ts';
 
@@ -45,19 +47,19 @@ function sumOf({ measurement, model }: UnexplainedSeen): MovementCovariance | nu
 /** Variance of the length: along the vector, or along the worst direction where there is no vector to speak of. */
 function varianceAlong(covariance: MovementCovariance, { verticalM, armSideM }: UnexplainedSeen): number {
   const length = Math.hypot(verticalM, armSideM);
-  if (length === 0) return roots(covariance).larger;
+  if (length === 0) return principalVariances(covaried(covariance)).larger;
   const [up, side] = [verticalM / length, armSideM / length];
   return up * up * covariance[0] + 2 * up * side * covariance[1] + side * side * covariance[2];
 }
 
-function roots([verticalM2, bothM2, armSideM2]: MovementCovariance): { readonly larger: number; readonly smaller: number } {
-  const half = Math.hypot((armSideM2 - verticalM2) / 2, bothM2);
-  return { larger: (verticalM2 + armSideM2) / 2 + half, smaller: Math.max(0, (verticalM2 + armSideM2) / 2 - half) };
+function covaried([yy, xy, xx]: MovementCovariance): Covaried {
+  return { xx, yy, xy };
 }
 
 /** The ellipse that holds 95 % of a normal doubt; its angle from the arm-side axis towards up. */
-export function ellipse95(covariance: MovementCovariance): { readonly semiMajorM: number; readonly semiMinorM: number; readonly angleRad: number } {
+export function ellipse95(covariance: MovementCovariance): TurnedEllipse {
   const squared = chiSquare2Quantile(SHARE);
-  const { larger, smaller } = roots(covariance);
-  return { semiMajorM: Math.sqrt(squared * larger), semiMinorM: Math.sqrt(squared * smaller), angleRad: Math.atan2(2 * covariance[1], covariance[2] - covariance[0]) / 2 };
+  const doubt = covaried(covariance);
+  const { larger, smaller } = principalVariances(doubt);
+  return { semiMajorM: Math.sqrt(squared * larger), semiMinorM: Math.sqrt(squared * Math.max(0, smaller)), angleRad: longAxisRad(doubt) };
 }
