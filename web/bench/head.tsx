@@ -1,4 +1,4 @@
-import { For, Show } from 'solid-js';
+import { Show } from 'solid-js';
 import type { DeviceState } from '../../core/facts/wire.ts';
 import type { Freshness } from '../live/link.ts';
 import { StandingWord } from '../standing/frame.tsx';
@@ -7,8 +7,10 @@ import { timeText } from '../words/moments.ts';
 import type { Speech } from '../words/speech.ts';
 import { useSpeech } from '../words/use-words.tsx';
 import { useDesk } from '../desk/desk.ts';
+import { ScreenLinks } from '../desk/screen-links.tsx';
 
-const SCREENS = ['plan', 'wall', 'glance'] as const;
+/** Where one goes on from Bench. */
+export const OTHER_SCREENS = ['plan', 'wall', 'glance'] as const;
 
 /** Who throws on which mound, and whether what is shown is now. */
 export function Head(props: { readonly standing: Standing; readonly link: Freshness }) {
@@ -23,8 +25,7 @@ export function Head(props: { readonly standing: Standing; readonly link: Freshn
       <Show when={!props.standing.kind.startsWith('device')}><p class="quiet device">{deviceWords(props.link.device, zone(), speech())}</p></Show>
       <StandingWord standing={props.standing} timeZone={zone()} />
       <nav aria-label={say().otherScreens}>
-        <For each={SCREENS}>{(screen) => <a href={`/${screen}/${encodeURIComponent(desk.mound)}`}>{speech().words.start.screens[screen]}</a>}</For>
-        <Show when={desk.session()}>{(session) => <a href={`/trials/${encodeURIComponent(session().athlete.id)}`}>{speech().words.trials.frame.onTrials}</a>}</Show>
+        <ScreenLinks screens={OTHER_SCREENS} />
       </nav>
     </header>
   );

@@ -1,10 +1,8 @@
-import { For, Show } from 'solid-js';
 import { useDesk } from '../desk/desk.ts';
+import { ScreenLinks } from '../desk/screen-links.tsx';
 import { StandingWord } from '../standing/frame.tsx';
 import type { Standing } from '../standing/standing.ts';
 import { useWords } from '../words/use-words.tsx';
-
-const SCREENS = ['bench', 'wall'] as const;
 
 /** Whose plan it is, and whether what it rests on is now. */
 export function Head(props: { readonly standing: Standing }) {
@@ -16,8 +14,7 @@ export function Head(props: { readonly standing: Standing }) {
       <p class="quiet">{words().plan.frame.onPlan}, {words().bench.frame.mound(desk.mound)}</p>
       <StandingWord standing={props.standing} timeZone={desk.session()?.timeZone ?? null} />
       <nav aria-label={words().bench.frame.otherScreens}>
-        <For each={SCREENS}>{(screen) => <a href={`/${screen}/${encodeURIComponent(desk.mound)}`}>{words().start.screens[screen]}</a>}</For>
-        <Show when={desk.session()}>{(session) => <a href={`/trials/${encodeURIComponent(session().athlete.id)}`}>{words().trials.frame.onTrials}</a>}</Show>
+        <ScreenLinks screens={['bench', 'wall']} />
       </nav>
     </header>
   );
