@@ -43,6 +43,12 @@ export function askForAthleteDays(athlete: string): Promise<Answer<AthleteDays>>
   return ask(`/api/athletes/${encodeURIComponent(athlete)}/days`);
 }
 
+/** What was answered; null where there was a refusal or nothing, for who can do without. */
+export async function answered<T>(asking: Promise<Answer<T>>): Promise<T | null> {
+  const answer = await asking;
+  return answer.kind === 'answer' ? answer.value : null;
+}
+
 async function ask<T>(address: string): Promise<Answer<T>> {
   try {
     const response = await fetch(address, { headers: { accept: 'application/json' } });

@@ -1,15 +1,12 @@
 import { createResource, For, Show } from 'solid-js';
-import { askForAthletes } from '../live/recorded.ts';
+import { answered, askForAthletes } from '../live/recorded.ts';
 import { useWords } from '../words/use-words.tsx';
 
 /** Everybody who has thrown here, each with the way to what was tried. Nothing while nobody has. */
 export function Athletes() {
   const words = useWords();
-  const [answer] = createResource(askForAthletes);
-  const athletes = () => {
-    const said = answer();
-    return said?.kind === 'answer' ? said.value : [];
-  };
+  const [known] = createResource(() => answered(askForAthletes()));
+  const athletes = () => known() ?? [];
   return (
     <Show when={athletes().length > 0}>
       <section class="start-athletes" aria-labelledby="start-athletes">

@@ -1,9 +1,9 @@
 import { createResource, For } from 'solid-js';
 import type { SessionListing } from '../../../core/facts/wire.ts';
+import { answered, askForSessions } from '../../live/recorded.ts';
 import { dateText, hourText } from '../../words/moments.ts';
 import { useSpeech } from '../../words/use-words.tsx';
 import { useDesk } from '../../desk/desk.ts';
-import { fetchedList } from '../fetched.ts';
 import type { PanelProps } from './panel.ts';
 
 /** Closed sessions offered besides the open ones. */
@@ -14,7 +14,7 @@ export function MovePanel(props: PanelProps) {
   const desk = useDesk();
   const speech = useSpeech();
   const say = () => speech().words.bench.throws;
-  const [listed] = createResource(() => fetchedList<SessionListing>('/api/sessions'));
+  const [listed] = createResource(() => answered(askForSessions()));
   const open = () => desk.view().openSessions.filter(({ id }) => id !== props.session.id);
   const closed = () => (listed() ?? []).filter(({ id, mound, closedAtMs }) => mound === desk.mound && closedAtMs !== null && id !== props.session.id).slice(0, CLOSED_OFFERED);
   const when = ({ openedAtMs, timeZone }: SessionListing) => `${dateText(openedAtMs, timeZone, speech().language)} ${hourText(openedAtMs, timeZone, speech().language)}`;

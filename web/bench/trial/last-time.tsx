@@ -1,10 +1,8 @@
 import { createResource, Show } from 'solid-js';
-import type { Fact } from '../../../core/facts/fact.ts';
-import type { SessionListing } from '../../../core/facts/wire.ts';
 import type { SessionView, TrialView } from '../../../core/facts/views.ts';
+import { answered, askForSession, askForSessions } from '../../live/recorded.ts';
 import { dateText } from '../../words/moments.ts';
 import { useSpeech } from '../../words/use-words.tsx';
-import { fetchedList } from '../fetched.ts';
 
 type Repeatable = Pick<TrialView, 'intent' | 'grip' | 'cue' | 'family'>;
 
@@ -24,19 +22,10 @@ export function LastTime(props: { readonly session: SessionView; readonly onRepe
 }
 
 async function lastTrialBefore(session: SessionView): Promise<{ readonly atMs: number; readonly trial: Repeatable } | null> {
-  const listed = await fetchedList<SessionListing>('/api/sessions');
+  const listed = await answered(askForSessions());
   const before = listed?.find(({ id, athleteId, trials, openedAtMs }) => id !== session.id && athleteId === session.athlete.id && trials.length > 0 && openedAtMs < session.openedAtMs);
   if (before === undefined) return null;
-  const facts = await recordedFacts(before.id);
+  const facts = (await answered(askForSession(before.id)))?.facts ?? [];
   const begun = facts.flatMap(({ said }) => (said.kind === 'trial-begun' && said.session === before.id ? [said] : [])).at(-1);
   return begun === undefined ? null : { atMs: before.openedAtMs, trial: begun };
-}
-
-async function recordedFacts(session: string): Promise<readonly Fact[]> {
-  try {
-    const reply = await fetch(`/api/sessions/${encodeURIComponent(session)}`);
-    return reply.ok ? ((await reply.json()) as { readonly facts: readonly Fact[] }).facts : [];
-  } catch {
-    return [];
-  }
 }
