@@ -178,6 +178,9 @@ test('the Wall hides the speed of an athlete who may be under 18 until somebody 
   await expect(page.locator('.wall-place-words')).toHaveText('2\u00a0in short');
   await expect(page.locator('.wall-without-speed')).toHaveText('speed hidden, V shows it');
   await expect(page.locator('main')).not.toContainText(/mph|slower|faster|ms later/i);
+  // The words stand beside the plane: no room is left where the pace rail was.
+  const [plane, words] = [(await page.locator('.wall-plane').boundingBox())!, (await page.locator('.wall-words').boundingBox())!];
+  expect(words.x - plane.x - plane.width).toBeLessThan(60);
   await expectAccessible(page);
   await page.keyboard.press('v');
   await expect(page.locator('.wall-rail')).toContainText('90.0 mph');
