@@ -3,7 +3,7 @@ import { boundText, missedBy, percent, roughPercent, type Bound, type Section } 
 import { shareOf } from '../share.ts';
 import { foundWithin, middleCountB, play, type Chance, type Outcome } from './evenings.ts';
 import { ordinaryT, shipped } from './judge.ts';
-import { aThenB, overDays, type Order } from './order.ts';
+import { MOST_B, overDays, thenB, type Order } from './order.ts';
 import { missOfThrows, oneMeasure, type Throwing } from './throwing.ts';
 
 interface Change {
@@ -13,22 +13,20 @@ interface Change {
   readonly bounds: Readonly<Record<number, { readonly within10: Bound; readonly within40: Bound }>>;
 }
 
-const MOST_B = 40;
 const COUNTS_A = [10, 15, 20] as const;
-const first = (countA: number): Order => aThenB(countA, MOST_B);
 const promised = { within10: { atLeast: 0.4 }, within40: { atLeast: 0.83 } };
 
 const ONE_MEASURE: readonly Change[] = [
-  { name: '1.0 SD', throwing: oneMeasure({ shift: -1 }), order: first, bounds: {} },
-  { name: '1.5 SD', throwing: oneMeasure({ shift: -1.5 }), order: first, bounds: { 10: promised } },
-  { name: '2.0 SD', throwing: oneMeasure({ shift: -2 }), order: first, bounds: {} },
+  { name: '1.0 SD', throwing: oneMeasure({ shift: -1 }), order: thenB, bounds: {} },
+  { name: '1.5 SD', throwing: oneMeasure({ shift: -1.5 }), order: thenB, bounds: { 10: promised } },
+  { name: '2.0 SD', throwing: oneMeasure({ shift: -2 }), order: thenB, bounds: {} },
   { name: '1.5 SD, over four days', throwing: oneMeasure({ shift: -1.5, dayShift: 1 }), order: (countA) => overDays(4, countA, MOST_B), bounds: {} },
 ];
 
 const MISS: readonly Change[] = [
-  { name: 'from 5 in outside to the edge', throwing: missOfThrows(8, 3), order: first, bounds: {} },
-  { name: 'from the edge to the centre', throwing: missOfThrows(3, 0), order: first, bounds: {} },
-  { name: 'straight across the centre, edge to edge', throwing: missOfThrows(3, -3), order: first, bounds: {} },
+  { name: 'from 5 in outside to the edge', throwing: missOfThrows(8, 3), order: thenB, bounds: {} },
+  { name: 'from the edge to the centre', throwing: missOfThrows(3, 0), order: thenB, bounds: {} },
+  { name: 'straight across the centre, edge to edge', throwing: missOfThrows(3, -3), order: thenB, bounds: {} },
 ];
 
 /** One measure gets better by some of its own SD: how often that is found, and after how many throws. */

@@ -2,10 +2,9 @@ import { percent, type Section } from '../section.ts';
 import type { Share } from '../share.ts';
 import { anyClaim, play, type Chance } from './evenings.ts';
 import { ordinaryT, pooledOnly } from './judge.ts';
-import { aThenB } from './order.ts';
+import { thenB } from './order.ts';
 import { oneMeasure } from './throwing.ts';
 
-const MOST_B = 40;
 const ALPHA = 0.05;
 const EARLIER_RUNS = 20_000;
 
@@ -35,7 +34,7 @@ export function earlierTables(chance: Chance): Section {
   const judges = { 'this rule': pooledOnly(ALPHA), 'ordinary t': ordinaryT() };
   const played = LINES.flatMap(({ name, different, judge, fewest, expected }) =>
     Object.entries(expected).map(([countA, told]) => {
-      const cell = { name: `${name}, n0 ${countA}`, order: aThenB(Number(countA), MOST_B), throwing: oneMeasure(different), judges: [judges[judge]], fewest };
+      const cell = { name: `${name}, n0 ${countA}`, order: thenB(Number(countA)), throwing: oneMeasure(different), judges: [judges[judge]], fewest };
       const found = anyClaim(play(cell, chance).claims[0]!);
       return { name: cell.name, told, found, agrees: agree(found, told) };
     }),

@@ -3,7 +3,7 @@ import { boundText, missedBy, percent, roughPercent, type Bound, type Section } 
 import { shareOf } from '../share.ts';
 import { anyClaim, play, type Chance, type Outcome } from './evenings.ts';
 import { ordinaryT, shipped } from './judge.ts';
-import { alternating, aThenB, overDays, type Order } from './order.ts';
+import { alternating, aThenB, MOST_B, overDays, thenB, type Order } from './order.ts';
 import { heavyTails, missOfThrows, oneMeasure, slips, type Throwing } from './throwing.ts';
 
 interface Kind {
@@ -14,26 +14,24 @@ interface Kind {
   readonly countsA: readonly number[];
 }
 
-const MOST_B = 40;
 const FEW: Bound = { atMost: 0.025 };
 const COUNTS_A = [10, 15, 20] as const;
-const first = (countA: number): Order => aThenB(countA, MOST_B);
 
 const KINDS: readonly Kind[] = [
-  { name: 'normal', throwing: oneMeasure({}), order: first, bound: FEW, countsA: COUNTS_A },
-  { name: 'heavy tails (t with 3 degrees of freedom)', throwing: oneMeasure({ scatter: heavyTails }), order: first, bound: FEW, countsA: COUNTS_A },
-  { name: 'one throw in twenty slips by 5 SD', throwing: oneMeasure({ scatter: slips }), order: first, bound: FEW, countsA: COUNTS_A },
-  { name: 'miss, zone hit', throwing: missOfThrows(0, 0), order: first, bound: FEW, countsA: COUNTS_A },
-  { name: 'miss, edge of the zone hit', throwing: missOfThrows(3, 3), order: first, bound: FEW, countsA: COUNTS_A },
-  { name: 'miss, zone missed by 6 in', throwing: missOfThrows(9, 9), order: first, bound: FEW, countsA: COUNTS_A },
+  { name: 'normal', throwing: oneMeasure({}), order: thenB, bound: FEW, countsA: COUNTS_A },
+  { name: 'heavy tails (t with 3 degrees of freedom)', throwing: oneMeasure({ scatter: heavyTails }), order: thenB, bound: FEW, countsA: COUNTS_A },
+  { name: 'one throw in twenty slips by 5 SD', throwing: oneMeasure({ scatter: slips }), order: thenB, bound: FEW, countsA: COUNTS_A },
+  { name: 'miss, zone hit', throwing: missOfThrows(0, 0), order: thenB, bound: FEW, countsA: COUNTS_A },
+  { name: 'miss, edge of the zone hit', throwing: missOfThrows(3, 3), order: thenB, bound: FEW, countsA: COUNTS_A },
+  { name: 'miss, zone missed by 6 in', throwing: missOfThrows(9, 9), order: thenB, bound: FEW, countsA: COUNTS_A },
   { name: 'drift of 0.02 SD a throw, alternating blocks, both to n0', throwing: oneMeasure({ drift: 0.02 }), order: alternating, bound: FEW, countsA: [...COUNTS_A, 40] },
   { name: 'four days, each shifted by 1 SD', throwing: oneMeasure({ dayShift: 1 }), order: (countA) => overDays(4, countA, MOST_B), bound: FEW, countsA: COUNTS_A },
-  { name: 'B scatters twice as much', throwing: oneMeasure({ scatterB: 2 }), order: first, bound: { atMost: 0.05 }, countsA: COUNTS_A },
-  { name: 'B scatters twice as much', throwing: oneMeasure({ scatterB: 2 }), order: first, bound: null, countsA: [40] },
-  { name: 'B scatters half as much', throwing: oneMeasure({ scatterB: 0.5 }), order: first, bound: null, countsA: COUNTS_A },
-  { name: 'drift of 0.02 SD a throw, all of A and then all of B', throwing: oneMeasure({ drift: 0.02 }), order: first, bound: null, countsA: COUNTS_A },
+  { name: 'B scatters twice as much', throwing: oneMeasure({ scatterB: 2 }), order: thenB, bound: { atMost: 0.05 }, countsA: COUNTS_A },
+  { name: 'B scatters twice as much', throwing: oneMeasure({ scatterB: 2 }), order: thenB, bound: null, countsA: [40] },
+  { name: 'B scatters half as much', throwing: oneMeasure({ scatterB: 0.5 }), order: thenB, bound: null, countsA: COUNTS_A },
+  { name: 'drift of 0.02 SD a throw, all of A and then all of B', throwing: oneMeasure({ drift: 0.02 }), order: thenB, bound: null, countsA: COUNTS_A },
   { name: 'drift of 0.02 SD a throw, blocks until A has n0, then B alone', throwing: oneMeasure({ drift: 0.02 }), order: blocksThenB, bound: null, countsA: [10, 20] },
-  { name: 'neighbours correlate by 0.3', throwing: oneMeasure({ correlation: 0.3 }), order: first, bound: null, countsA: COUNTS_A },
+  { name: 'neighbours correlate by 0.3', throwing: oneMeasure({ correlation: 0.3 }), order: thenB, bound: null, countsA: COUNTS_A },
 ];
 
 function blocksThenB(countA: number): Order {

@@ -2,10 +2,9 @@ import { comparisonAlpha, FEWEST_THROWS } from '../../core/coaching/verdict.ts';
 import { percent, type Section } from '../section.ts';
 import { anyClaim, foundWithin, play, type Chance, type Claims } from './evenings.ts';
 import { shipped } from './judge.ts';
-import { aThenB } from './order.ts';
+import { MOST_B, thenB } from './order.ts';
 import { oneMeasure, type Throwing } from './throwing.ts';
 
-const MOST_B = 40;
 const NUMBERS = [1, 2, 3, 4, 5, 6] as const;
 const COUNTS_A = [10, 20] as const;
 
@@ -24,7 +23,7 @@ export function numberedComparisons(chance: Chance): Section {
 function rowsOf(countA: number, chance: Chance): string[][] {
   const judges = NUMBERS.map((k) => shipped({ alpha: comparisonAlpha(k), smallest: 1 }));
   const claimsOf = (name: string, throwing: Throwing): readonly Claims[] =>
-    play({ name: `${name}, n0 ${countA}`, order: aThenB(countA, MOST_B), throwing, judges, fewest: FEWEST_THROWS }, chance).claims;
+    play({ name: `${name}, n0 ${countA}`, order: thenB(countA), throwing, judges, fewest: FEWEST_THROWS }, chance).claims;
   const still = claimsOf('numbered, no change', oneMeasure({}));
   const changed = claimsOf('numbered, 1.5 SD', oneMeasure({ shift: -1.5 }));
   return NUMBERS.map((k, i) => [

@@ -13,6 +13,12 @@ const block = (trial: Turn['trial'], count: number, day = 0): Turn[] => Array.fr
 /** All of A and then all of B. */
 export const aThenB = (countA: number, countB: number): Order => [...block('a', countA), ...block('b', countB)];
 
+/** Throws of B that an evening goes on to. */
+export const MOST_B = 40;
+
+/** An evening that finds A thrown: all of A and then B for as long as it goes. */
+export const thenB = (countA: number): Order => aThenB(countA, MOST_B);
+
 /** A B A B in blocks of five, as the tool leads the coach, until both have `count` throws. */
 export const alternating = (count: number): Order =>
   Array.from({ length: count / BLOCK }, () => [...block('a', BLOCK), ...block('b', BLOCK)]).flat();

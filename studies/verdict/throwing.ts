@@ -9,7 +9,7 @@ export type Throwing = (random: Random, order: Order, into: Float64Array) => voi
 
 type Scatter = (random: Random) => number;
 
-export interface Evening {
+interface Evening {
   /** B minus A, in SD of A. */
   readonly shift: number;
   /** SD of B; that of A is 1. */
@@ -59,12 +59,11 @@ const VERTICAL_SD_M = inchesToM(2.4);
 const ARM_SIDE_SD_M = inchesToM(2.8);
 
 /** The miss of throws whose centre lies so many inches above the centre of the zone. */
-export function missOfThrows(aboveA: number, aboveB: number, scatterB = 1): Throwing {
+export function missOfThrows(aboveA: number, aboveB: number): Throwing {
   return (random, order, into) => {
     order.forEach(({ trial }, place) => {
-      const scatter = trial === 'b' ? scatterB : 1;
-      const verticalM = ZONE.verticalM + inchesToM(trial === 'b' ? aboveB : aboveA) + scatter * VERTICAL_SD_M * random.normal();
-      const armSideM = ZONE.armSideM + scatter * ARM_SIDE_SD_M * random.normal();
+      const verticalM = ZONE.verticalM + inchesToM(trial === 'b' ? aboveB : aboveA) + VERTICAL_SD_M * random.normal();
+      const armSideM = ZONE.armSideM + ARM_SIDE_SD_M * random.normal();
       into[place] = missOf({ verticalM, armSideM }, ZONE).size;
     });
   };

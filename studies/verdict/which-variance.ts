@@ -2,10 +2,8 @@ import { comparisonAlpha, FEWEST_THROWS } from '../../core/coaching/verdict.ts';
 import { percent, type Section } from '../section.ts';
 import { anyClaim, foundWithin, play, type Chance, type Claims } from './evenings.ts';
 import { largerAlways, pooledOnly, shipped } from './judge.ts';
-import { aThenB } from './order.ts';
+import { MOST_B, thenB } from './order.ts';
 import { oneMeasure } from './throwing.ts';
-
-const MOST_B = 40;
 
 const QUESTIONS: readonly { readonly name: string; readonly different: Parameters<typeof oneMeasure>[0]; readonly countA: number; readonly count: (claims: Claims) => string }[] = [
   ...[10, 15, 20, 40].map((countA) => ({ name: 'false alarms, B scatters twice as much', different: { scatterB: 2 }, countA, count: falseAlarms })),
@@ -25,7 +23,7 @@ export const whichVariance = (chance: Chance): Section => ({
   rows: QUESTIONS.map(({ name, different, countA, count }) => {
     const alpha = comparisonAlpha(1);
     const judges = [pooledOnly(alpha), shipped({ alpha, smallest: 1 }), largerAlways(alpha)];
-    const cell = { name: `which variance, ${name}, n0 ${countA}`, order: aThenB(countA, MOST_B), throwing: oneMeasure(different), judges, fewest: FEWEST_THROWS };
+    const cell = { name: `which variance, ${name}, n0 ${countA}`, order: thenB(countA), throwing: oneMeasure(different), judges, fewest: FEWEST_THROWS };
     return [name, String(countA), ...play(cell, chance).claims.map(count)];
   }),
   missed: [],

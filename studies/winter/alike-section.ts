@@ -1,13 +1,13 @@
 import type { Section } from '../section.ts';
-import { overSeeds, type OverSeeds } from './over-seeds.ts';
+import { inPercent, intervalText, overSeeds, perSeed, type OverSeeds } from './over-seeds.ts';
 import type { AlikeWinter } from './winter.ts';
 
 type Of = (winter: AlikeWinter) => boolean;
 
 /** The control: three families that are one and the same hand, and a lot that calls one of them the right one. */
 export function alikeSection(seasons: readonly (readonly AlikeWinter[])[]): Section {
-  const perSeed = (of: Of): number[] => seasons.map((winters) => winters.filter(of).length / winters.length);
-  const [advised, naive] = [perSeed((winter) => winter.advised), perSeed((winter) => winter.naive)];
+  const shares = (of: Of): number[] => perSeed(seasons, (winter) => Number(of(winter)));
+  const [advised, naive] = [shares((winter) => winter.advised), shares((winter) => winter.naive)];
   const lead = overSeeds(advised.map((share, seed) => share - naive[seed]!));
   const shows = lead.low > 0 || lead.high < 0;
   return {
@@ -19,10 +19,10 @@ export function alikeSection(seasons: readonly (readonly AlikeWinter[])[]): Sect
     header: ['what', 'by the advice', 'by efficiency alone', 'advice minus efficiency'],
     rows: [
       ['the family of the lot', text(overSeeds(advised)), text(overSeeds(naive)), `${text(lead)}, bound: holds 0`],
-      ['no family clearly ahead at the end', text(overSeeds(perSeed(({ last }) => last === 'try-all'))), 'never', ''],
+      ['no family clearly ahead at the end', text(overSeeds(shares(({ last }) => last === 'try-all'))), 'never', ''],
     ],
     missed: shows ? [`control: the advice is right more often by ${text(lead)} % though there is nothing to choose.`] : [],
   };
 }
 
-const text = ({ mean, low, high }: OverSeeds): string => `${(100 * mean).toFixed(1)} (${(100 * low).toFixed(1)} to ${(100 * high).toFixed(1)})`;
+const text = (share: OverSeeds): string => intervalText(inPercent(share), 1);

@@ -1,6 +1,6 @@
 import { FAMILIES } from '../../core/facts/vocabulary.ts';
 import type { Section } from '../section.ts';
-import { overSeeds, ratioOverSeeds, type OverSeeds } from './over-seeds.ts';
+import { intervalText, overSeeds, perSeed, ratioOverSeeds, type OverSeeds } from './over-seeds.ts';
 import { WINTER } from './parameters.ts';
 import type { AthletesWinter, Outcome } from './winter.ts';
 
@@ -8,10 +8,6 @@ const TIMES_AS_OFTEN = 1.5;
 const OR_AT_LEAST = 0.9;
 
 type Of = (winter: AthletesWinter) => number;
-
-/** Mean over the athletes of each seed. */
-const perSeed = (seasons: readonly (readonly AthletesWinter[])[], of: Of): number[] =>
-  seasons.map((winters) => winters.reduce((sum, winter) => sum + of(winter), 0) / winters.length);
 
 /** Which family each coach came to, against the one that is truly best. */
 export function familySection(seasons: readonly (readonly AthletesWinter[])[]): Section {
@@ -51,6 +47,5 @@ const ofBest = (winters: readonly AthletesWinter[], family: string): string[] =>
 
 const shareText = (hits: readonly boolean[]): string => (hits.length === 0 ? 'none' : ((100 * hits.filter(Boolean).length) / hits.length).toFixed(1));
 
-const text = (digits: number) => ({ mean, low, high }: OverSeeds): string => `${mean.toFixed(digits)} (${low.toFixed(digits)} to ${high.toFixed(digits)})`;
-const one = text(1);
-const two = text(2);
+const one = (value: OverSeeds): string => intervalText(value, 1);
+const two = (value: OverSeeds): string => intervalText(value, 2);

@@ -1,5 +1,5 @@
 import type { Section } from '../section.ts';
-import { overSeeds, ratioOverSeeds, type OverSeeds } from './over-seeds.ts';
+import { inPercent, intervalText, overSeeds, perSeed, ratioOverSeeds, type OverSeeds } from './over-seeds.ts';
 import { WINTER } from './parameters.ts';
 import type { AthletesWinter } from './winter.ts';
 
@@ -70,15 +70,11 @@ function settled(seasons: Seasons): string {
   return ((100 * ideas.filter((idea) => idea.settled).length) / ideas.length).toFixed(1);
 }
 
-function gained(seasons: Seasons, coach: Coach): string {
-  const { mean, low, high } = overSeeds(seasons.map((winters) => winters.reduce((sum, winter) => sum + winter[coach].gained, 0) / winters.length));
-  return `${mean.toFixed(2)} (${low.toFixed(2)} to ${high.toFixed(2)})`;
-}
+const gained = (seasons: Seasons, coach: Coach): string => intervalText(overSeeds(perSeed(seasons, (winter) => winter[coach].gained)), 2);
 
-const percentText = ({ mean, low, high }: OverSeeds): string => `${(100 * mean).toFixed(2)} (${(100 * Math.max(0, low)).toFixed(2)} to ${(100 * high).toFixed(2)})`;
+const percentText = (rate: OverSeeds): string => intervalText(inPercent({ ...rate, low: Math.max(0, rate.low) }), 2);
 
 function ratioText({ useless }: Kind, advised: readonly number[], naive: readonly number[]): string {
-  const { mean, low, high } = ratioOverSeeds(advised, naive);
-  const told = `${mean.toFixed(3)} (${low.toFixed(3)} to ${high.toFixed(3)})`;
+  const told = intervalText(ratioOverSeeds(advised, naive), 3);
   return useless ? `${told}, bound: at most ${TIMES_AS_OFTEN} (or ${100 * OR_AT_MOST} %)` : told;
 }

@@ -15,6 +15,16 @@ export function overSeeds(values: readonly number[]): OverSeeds {
   return { mean, low: mean - radius, high: mean + radius };
 }
 
+/** Mean over the athletes of each seed. */
+export const perSeed = <One>(seasons: readonly (readonly One[])[], of: (one: One) => number): number[] =>
+  seasons.map((winters) => winters.reduce((sum, winter) => sum + of(winter), 0) / winters.length);
+
+/** A share as percent. */
+export const inPercent = ({ mean, low, high }: OverSeeds): OverSeeds => ({ mean: 100 * mean, low: 100 * low, high: 100 * high });
+
+/** "78.3 (75.8 to 80.8)". */
+export const intervalText = ({ mean, low, high }: OverSeeds, digits: number): string => `${mean.toFixed(digits)} (${low.toFixed(digits)} to ${high.toFixed(digits)})`;
+
 const MOST = 1000;
 
 /**
