@@ -64,6 +64,7 @@ export const coachSaysSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('throws-claimed'), session: idSchema, through: placeSchema.describe('The newest place that the coach has seen.') })
     .describe('Every throw that nobody has, up to that place, is this session’s: however many they are.'),
   z.strictObject({ kind: z.literal('note-written'), session: idSchema, text: text(500), place: placeSchema.nullable() }),
+  z.strictObject({ kind: z.literal('throw-bookmarked'), session: idSchema, place: placeSchema, on: z.boolean() }).describe('A throw to come back to; `on` false takes the bookmark off.'),
   airSetSchema,
   armReportedSchema,
   painAnsweredSchema,

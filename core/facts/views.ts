@@ -30,6 +30,8 @@ export interface ThrowView {
   readonly fastball: boolean;
   readonly excluded: string | null;
   readonly corrected: boolean;
+  /** Somebody marked it to come back to. */
+  readonly bookmarked: boolean;
   /** Movement was inferred from spin, not seen. */
   readonly inferred: boolean;
   readonly problem: string | null;

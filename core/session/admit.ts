@@ -43,6 +43,7 @@ function whileClosed(session: SessionEntry, says: CoachSays): Objection | null {
     case 'throws-excluded':
     case 'throws-restored':
     case 'note-written':
+    case 'throw-bookmarked':
     case 'zone-set':
     case 'arm-reported':
     case 'pain-answered':
@@ -69,6 +70,7 @@ function inSession(ledger: Ledger, session: SessionEntry, says: Exclude<CoachSay
     case 'throws-restored':
       return notOfSession(ledger, session, says.places);
     case 'throw-guessed':
+    case 'throw-bookmarked':
       return notOfSession(ledger, session, [says.place]);
     case 'pain-answered':
       return session.told.pain === null ? { code: 'no-pain-reported', path: 'answer', sentence: `No pain of ${session.athlete.name} stands unanswered.` } : null;

@@ -32,6 +32,7 @@ export function foldFact(ledger: Ledger, fact: Fact): Ledger {
     case 'throws-tagged': return retag(next, said, (tags) => ({ ...tags, intent: said.intent, trial: said.trial, taggedLater: true }));
     case 'throws-excluded': return retag(next, said, (tags) => ({ ...tags, excluded: said.reason }));
     case 'throws-restored': return retag(next, said, (tags) => ({ ...tags, excluded: null }));
+    case 'throw-bookmarked': return retag(next, { session: said.session, places: [said.place] }, (tags) => ({ ...tags, bookmarked: said.on }));
     case 'air-set': return { ...next, air: { atMs: fact.atMs, air: said.air } };
     case 'arm-elsewhere': return elsewhere(next, said);
     case 'athlete-elsewhere': return heardElsewhere(next, said);

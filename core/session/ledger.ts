@@ -23,6 +23,8 @@ export interface Tags {
   readonly taggedLater: boolean;
   readonly trial: string | null;
   readonly excluded: string | null;
+  /** Only where somebody said so: most throws have none. */
+  readonly bookmarked?: boolean;
 }
 
 export interface ThrowEntry {

@@ -24,6 +24,7 @@ export function throwView(entry: ThrowEntry, number: number, session: SessionEnt
     fastball,
     excluded: tags.excluded,
     corrected: entry.corrected,
+    bookmarked: tags.bookmarked ?? false,
     ...shown,
     separation,
     miss: miss === null ? null : missView(miss, separation!, session, tags.stage),
@@ -36,7 +37,7 @@ export function unclaimedView(entry: ThrowEntry, number: number): ThrowView {
   const { path: _, ...shown } = analysisOf(entry, null);
   return {
     place: entry.place, number, atMs: entry.atMs, stage: 'mound', intent: null, taggedLater: false, trial: null, fastball: false,
-    excluded: null, corrected: entry.corrected, ...shown, separation: null, miss: null, gap: null,
+    excluded: null, corrected: entry.corrected, bookmarked: false, ...shown, separation: null, miss: null, gap: null,
   };
 }
 

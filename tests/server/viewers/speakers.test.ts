@@ -44,6 +44,7 @@ test.each([
   ['claim a throw', { kind: 'throws-moved', places: [2], session: null }],
   ['begin a trial', { kind: 'trial-begun', session, intent: 'changeup', grip: null, cue: null }],
   ['write a note', { kind: 'note-written', session, text: 'fine', place: null }],
+  ['bookmark a throw', { kind: 'throw-bookmarked', session, place: 2, on: true }],
   ['close the session', { kind: 'session-closed', session }],
   ['open a session', opened('s-2')],
 ])('an athlete on Glance may not %s', async (_, says) => {
