@@ -15,5 +15,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     chunkSizeWarningLimit: 1000,
+    // Which files each screen loads: tests/bench weighs them.
+    manifest: true,
   },
 });

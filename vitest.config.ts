@@ -7,7 +7,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/browser/**', 'tests/house/fixtures/**'],
-    setupFiles: ['tests/quiet.ts'],
+    setupFiles: ['tests/quiet.ts', 'web/words/of-desk.ts'],
     maxWorkers: 2,
     allowOnly: false,
     testTimeout: 20_000,

@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import { idSchema } from '../core/facts/vocabulary.ts';
+import { idSchema } from '../core/facts/spelling.ts';
 import { ATHLETES } from './athletes.ts';
 import type { SimulatedAthlete } from './athlete.ts';
 import { FAULT_NAMES, FAULTS, type Fault } from './faults.ts';

@@ -1,4 +1,3 @@
-import './without-eval.ts';
 import '@fontsource-variable/hanken-grotesk/index.css';
 import './theme.css';
 import './charts/charts.css';

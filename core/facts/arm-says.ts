@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { effortSchema, idSchema, stageSchema } from './vocabulary.ts';
+import { effortSchema, idSchema, stageSchema } from './spelling.ts';
 
 /** What is said about the athlete's arm and comfort, on Bench by the coach or on Glance by the athlete. */
 const fromSchema = z.enum(['bench', 'glance']);

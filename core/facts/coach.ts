@@ -5,7 +5,8 @@ import { decisionSetSchema } from './decision-says.ts';
 import { feedbackSetSchema, throwGuessedSchema } from './feedback-says.ts';
 import { comparisonContinuedSchema, comparisonOpenedSchema, countPlannedSchema, gatePassedSchema, gateSetSchema, observationTickedSchema } from './plan-says.ts';
 import { speedBandSchema } from './speed-band.ts';
-import { effortSchema, familySchema, HANDS, idSchema, intentSchema, stageSchema, trialSchema } from './vocabulary.ts';
+import { effortSchema, familySchema, idSchema, intentSchema, stageSchema, trialSchema } from './spelling.ts';
+import { HANDS } from './vocabulary.ts';
 import { zoneSchema } from './zone.ts';
 
 /** What a coach may say on Bench. Each is stored as one fact; none edits an earlier one. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { idSchema } from './vocabulary.ts';
+import { idSchema } from './spelling.ts';
 
 /** Where the coach wants the gap to the fastball told. Nobody knows when a batter decides, so it is said and not measured. */
 export const decisionSetSchema = z.strictObject({

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { speedBandSchema } from './speed-band.ts';
-import { familySchema, idSchema, stageSchema } from './vocabulary.ts';
+import { familySchema, idSchema, stageSchema } from './spelling.ts';
 import { zoneSchema } from './zone.ts';
 
 const missingSchema = z.enum(['not-visible', 'not-defined', 'not-sent', 'problem']);

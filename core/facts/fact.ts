@@ -3,7 +3,7 @@ import { armElsewhereSchema } from './arm-says.ts';
 import { coachSaysSchema } from './coach.ts';
 import { athleteElsewhereSchema } from './elsewhere-says.ts';
 import { helloSchema, throwBodySchema } from './frames.ts';
-import { idSchema } from './vocabulary.ts';
+import { idSchema } from './spelling.ts';
 
 /** The version written with every fact. A newer one is refused on reading, an older one is upgraded. */
 export const FACT_VERSION = 1;

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { idSchema } from './vocabulary.ts';
+import { idSchema } from './spelling.ts';
 
 /** When the athlete is shown the numbers of a throw. */
 const feedbackModeSchema = z.discriminatedUnion('kind', [

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { axisSchema, idSchema, sightSchema } from './vocabulary.ts';
+import { axisSchema, idSchema, sightSchema } from './spelling.ts';
 
 /** The version of the device protocol spoken here; docs/device-protocol.md describes it. */
 export const PROTOCOL_VERSION = 1;

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { idSchema, stageSchema, trialSchema } from './vocabulary.ts';
+import { idSchema, stageSchema, trialSchema } from './spelling.ts';
 import { zoneSchema } from './zone.ts';
 
 /** What the coach says about the way through the stages, the size of the bullpen, comparisons, and what was seen. */

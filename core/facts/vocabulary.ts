@@ -1,4 +1,3 @@
-import { z } from 'zod';
 import { feetToM } from '../units/convert.ts';
 
 /** The closed lists of words that facts are made of. The meaning of each stands in docs/words.md. */
@@ -8,17 +7,8 @@ export const INTENTS = ['four-seam', 'sinker', 'cutter', 'changeup', 'split', 'c
 /** How a changeup gets its separation. */
 export const FAMILIES = ['turnover', 'seam-effect', 'split'] as const;
 export const HANDS = ['right', 'left'] as const;
-const SIGHTS = ['full-flight', 'spin-only'] as const;
-const AXES = ['measured', 'inferred', 'none'] as const;
-
-export const stageSchema = z.enum(STAGES);
-export const effortSchema = z.enum(EFFORTS);
-export const intentSchema = z.enum(INTENTS);
-export const familySchema = z.enum(FAMILIES);
-export const sightSchema = z.enum(SIGHTS);
-export const axisSchema = z.enum(AXES);
-/** The letter of a trial in its session: A … Z, AA, AB … */
-export const trialSchema = z.string().regex(/^[A-Z]{1,2}$/);
+export const SIGHTS = ['full-flight', 'spin-only'] as const;
+export const AXES = ['measured', 'inferred', 'none'] as const;
 
 export type Stage = (typeof STAGES)[number];
 export type Effort = (typeof EFFORTS)[number];
@@ -27,11 +17,6 @@ export type Family = (typeof FAMILIES)[number];
 export type Hand = (typeof HANDS)[number];
 export type Sight = (typeof SIGHTS)[number];
 export type AxisKnowledge = (typeof AXES)[number];
-
-/** A name that may stand in an address: letters, digits, dash, dot and underscore. */
-export const idSchema = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/, {
-  message: 'use 1 to 64 letters, digits, dashes, dots or underscores, beginning with a letter or digit',
-});
 
 /** Metres from the front of the rubber (or the thrower's line) to the rear point of the plate (or the receiver). */
 export const DEFAULT_DISTANCE_M: Readonly<Record<Stage, number>> = {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { coachSaysSchema } from './coach.ts';
 import type { ArmReport, ThrowingDay } from './care-view.ts';
-import { idSchema } from './vocabulary.ts';
+import { idSchema } from './spelling.ts';
 import type { MoundHead, MoundView, ThrowView } from './views.ts';
 
 /** Between the server and its viewers. Events: `watch` and `say` up (both answered), `view` and `pulse` down. */
@@ -66,7 +66,7 @@ export type DeviceState =
   | { readonly verdict: 'stale'; readonly device: string; readonly sinceMs: number }
   | { readonly verdict: 'unknown' };
 
-/** Sent every PULSE_SECONDS and at each change of the device's state; its absence means that the server is silent. */
+/** Sent every PULSE_SECONDS (heartbeat.ts) and at each change of the device's state; its absence means that the server is silent. */
 export interface Pulse {
   readonly mound: string;
   readonly serverAtMs: number;
@@ -75,9 +75,6 @@ export interface Pulse {
   readonly device: DeviceState;
   readonly build: string;
 }
-export const PULSE_SECONDS = 2;
-/** Silence after which the far side counts as stale. */
-export const STALE_AFTER_SECONDS = 5;
 
 /** One recorded session as the list shows it. */
 export interface SessionListing {

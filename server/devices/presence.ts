@@ -1,4 +1,5 @@
-import { STALE_AFTER_SECONDS, type DeviceState } from '../../core/facts/wire.ts';
+import { STALE_AFTER_SECONDS } from '../../core/facts/heartbeat.ts';
+import type { DeviceState } from '../../core/facts/wire.ts';
 import type { Clock } from '../clock.ts';
 
 /** Which device is heard on which mound: fresh, stale or unknown, by whatever a device sends and never by its throws alone. */

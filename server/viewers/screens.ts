@@ -1,6 +1,7 @@
 import type { Server as HttpServer } from 'node:http';
 import { Server, type Socket } from 'socket.io';
-import { PULSE_SECONDS, screenHelloSchema, watchSchema, type Pulse, type SayReply, type ViewMessage, type WatchReply } from '../../core/facts/wire.ts';
+import { PULSE_SECONDS } from '../../core/facts/heartbeat.ts';
+import { screenHelloSchema, watchSchema, type Pulse, type SayReply, type ViewMessage, type WatchReply } from '../../core/facts/wire.ts';
 import { SCIENCE_VERSION } from '../../core/session/analyse.ts';
 import { foreignness } from '../access/origin.ts';
 import type { Clock } from '../clock.ts';

@@ -4,6 +4,7 @@ import '../../web/charts/charts.css';
 import '../../web/charts/gap-line.css';
 import '../../web/charts/plate-view.css';
 import '../../web/charts/seam-map.css';
+import '../../web/words/of-pictures.ts';
 import type { Language } from '../../web/words/language.ts';
 import { speechIn, type Units } from '../../web/words/speech.ts';
 import { GAP_SCENES, GRASPED_SCENES, PLANE_SCENES, PLATE_SCENES, SEAM_SCENES, type Room } from './scenes.ts';

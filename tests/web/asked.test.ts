@@ -6,6 +6,7 @@ import { gapOf } from '../../web/wall/asked/gap-of.ts';
 import { seamMapOf, seamsOf, type SpinSeen } from '../../web/wall/asked/seams-of.ts';
 import type { Shown } from '../../web/wall/asked/shown.ts';
 import { arrowOf, ellipse95, unexplainedWords } from '../../web/wall/asked/unexplained-of.ts';
+import { withArrow } from '../../web/wall/asked/with-arrow.ts';
 import { planeOf } from '../../web/wall/plane-of.ts';
 import { railOf } from '../../web/wall/rail-of.ts';
 import { speechIn } from '../../web/words/speech.ts';
@@ -27,6 +28,8 @@ function lastOne(as: Partial<ThrowView>): MoundView {
   const view = liveMound().view();
   return { ...view, throws: view.throws.map((thrown, index) => (index === view.throws.length - 1 ? { ...thrown, ...as } : thrown)) };
 }
+
+const arrowed = (view: MoundView, as: 'plain' | 'named') => withArrow(planeOf(view, ENGLISH), view, ENGLISH, as);
 
 describe('a picture is asked for', () => {
   test('by its key, and put away by the same key', () => {
@@ -173,11 +176,11 @@ describe('unexplained movement', () => {
   test('is drawn on the plane when the seam map is asked for, for the last throw alone, and named where no map names it', () => {
     const view = lastOne({ unexplained: SEEN });
     expect(planeOf(view, ENGLISH).unexplained).toBeNull();
-    expect(planeOf(view, ENGLISH, { arrow: 'plain' }).unexplained!.words).toEqual([]);
-    expect(planeOf(view, ENGLISH, { arrow: 'plain' }).texts.description).toContain('5.0 ± 2.0 in unexplained.');
-    expect(planeOf(view, ENGLISH, { arrow: 'named' }).unexplained!.words).toEqual(['5.0 ± 2.0 in unexplained']);
-    expect(planeOf(lastOne({ unexplained: { kind: 'not-visible', reason: 'spin-only' } }), ENGLISH, { arrow: 'named' }).unexplained).toBeNull();
-    expect(planeOf(lastOne({ unexplained: SEEN, excluded: 'misread' }), ENGLISH, { arrow: 'named' }).unexplained).toBeNull();
+    expect(arrowed(view, 'plain').unexplained!.words).toEqual([]);
+    expect(arrowed(view, 'plain').texts.description).toContain('5.0 ± 2.0 in unexplained.');
+    expect(arrowed(view, 'named').unexplained!.words).toEqual(['5.0 ± 2.0 in unexplained']);
+    expect(arrowed(lastOne({ unexplained: { kind: 'not-visible', reason: 'spin-only' } }), 'named').unexplained).toBeNull();
+    expect(arrowed(lastOne({ unexplained: SEEN, excluded: 'misread' }), 'named').unexplained).toBeNull();
   });
 
   test('has no ellipse where nobody knows how sure the measurement is, and no arrow where the throw has no place', () => {

@@ -1,3 +1,4 @@
+import '../words/of-desk.ts';
 import { createEffect, createMemo, createSignal, Match, Show, Switch } from 'solid-js';
 import type { MoundView } from '../../core/facts/views.ts';
 import { CoachScreen } from '../desk/coach-screen.tsx';

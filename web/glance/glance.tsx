@@ -1,3 +1,4 @@
+import '../words/of-glance.ts';
 import { createEffect, createMemo, Match, Show, Switch, type JSX } from 'solid-js';
 import type { MoundView, SessionView } from '../../core/facts/views.ts';
 import { reloadOnNewBuild } from '../live/use-build.ts';

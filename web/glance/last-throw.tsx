@@ -1,6 +1,6 @@
 import { createMemo, For, Show } from 'solid-js';
 import type { MoundView, SessionView, ThrowView } from '../../core/facts/views.ts';
-import { drawSeparationPlane } from '../charts/separation-plane.ts';
+import { drawPlane } from '../charts/plain-plane.ts';
 import { showsSpeed, speedAskedFor } from '../shown-speed.ts';
 import { Drawn } from '../wall/drawn.tsx';
 import { planeOf } from '../wall/plane-of.ts';
@@ -46,5 +46,5 @@ export function Picture(props: { readonly view: MoundView }) {
     const data = planeOf(props.view, speech());
     return { ...data, miss: data.miss === null ? null : { ...data.miss, words: [] } };
   });
-  return <Drawn class="glance-picture" draw={(svg, { width, height }) => drawSeparationPlane(svg, plane(), { width, height, textPx: PICTURE_TEXT_PX, letters: 'newest' })} />;
+  return <Drawn class="glance-picture" draw={(svg, { width, height }) => drawPlane(svg, plane(), { width, height, textPx: PICTURE_TEXT_PX, letters: 'newest' }, null)} />;
 }

@@ -1,6 +1,6 @@
 import type { ThrowGuess } from '../../core/facts/feedback-says.ts';
 import type { Hand } from '../../core/facts/vocabulary.ts';
-import type { Words } from '../words/en.ts';
+import type { Words } from '../words/words.ts';
 import { capital } from '../words/sentence.ts';
 
 export type Went = NonNullable<ThrowGuess['went']>;

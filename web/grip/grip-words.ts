@@ -1,5 +1,5 @@
 import type { Cue, Grip } from '../../core/facts/coach.ts';
-import type { Words } from '../words/en.ts';
+import type { Words } from '../words/words.ts';
 
 /** A clock-free direction: so many degrees to arm or glove side, or what no angle is called. */
 export function sideAngleWords(degrees: number, none: string, words: Words): string {

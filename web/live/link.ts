@@ -1,6 +1,7 @@
 import { applyChange } from '../../core/session/change.ts';
 import type { MoundView } from '../../core/facts/views.ts';
-import { STALE_AFTER_SECONDS, type DeviceState, type Pulse, type Refusal, type ViewMessage } from '../../core/facts/wire.ts';
+import { STALE_AFTER_SECONDS } from '../../core/facts/heartbeat.ts';
+import type { DeviceState, Pulse, Refusal, ViewMessage } from '../../core/facts/wire.ts';
 
 /** What a screen knows of its mound, and how it stands with the server. */
 export interface LinkState {

@@ -17,13 +17,9 @@ export interface LiveMound {
 
 /** Watches a mound for as long as the component lives; a session keeps to that session, null follows whoever has the mound. */
 export function useMound(mound: string, session: string | null = null, speaker: Speaker = 'coach'): LiveMound {
-  const connection = connect(mound, session, speaker);
-  const [state, setState] = createSignal(UNLINKED, { equals: false });
-  const listening = connection.state$.subscribe((next) => setState(next));
-  onCleanup(() => {
-    listening.unsubscribe();
-    connection.close();
-  });
+  const [state, setState] = createSignal(UNLINKED);
+  const connection = connect(mound, session, speaker, setState);
+  onCleanup(connection.close);
   return {
     view: createMemo(() => state().view),
     link: createMemo(() => freshnessOf(state()), undefined, { equals: sameFreshness }),

@@ -1,3 +1,4 @@
+import '../words/of-desk.ts';
 import { Show } from 'solid-js';
 import { SessionList } from './session-list.tsx';
 import { RecordedSession } from './recorded-session.tsx';

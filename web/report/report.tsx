@@ -1,3 +1,4 @@
+import '../words/of-desk.ts';
 import { createEffect, createResource, Match, Show, Switch } from 'solid-js';
 import type { Answer } from '../live/recorded.ts';
 import { askForSessionRecord } from '../live/recorded.ts';

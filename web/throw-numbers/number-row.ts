@@ -1,5 +1,5 @@
 import type { Reading, ReadingWithError, ThrowView } from '../../core/facts/views.ts';
-import type { Words } from '../words/en.ts';
+import type { Words } from '../words/words.ts';
 import { readingText } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
 import { errorText } from './amounts.ts';

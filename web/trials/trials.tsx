@@ -1,3 +1,4 @@
+import '../words/of-desk.ts';
 import { createEffect, Match, Switch } from 'solid-js';
 import { Unanswered } from '../playback/unanswered.tsx';
 import { Speaking, useWords } from '../words/use-words.tsx';

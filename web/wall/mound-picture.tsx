@@ -8,6 +8,7 @@ import { StandingWord } from '../standing/frame.tsx';
 import { useSpeech, useWords } from '../words/use-words.tsx';
 import type { Asked } from './asked/asked.ts';
 import { AskedPicture } from './asked/asked-picture.tsx';
+import { withArrow } from './asked/with-arrow.ts';
 import { Drawn } from './drawn.tsx';
 import { lastThrow, lastThrowWords, paceFitsAboveWindows } from './last-throw.ts';
 import { PainPicture } from './pain-picture.tsx';
@@ -63,11 +64,12 @@ function NoSession(props: { readonly view: MoundView; readonly standing: Standin
 
 function SessionPicture(props: MoundPictureProps & { readonly session: SessionView; readonly textPx: number }) {
   const speech = useSpeech();
-  const plane = createMemo(() => planeOf(props.view, speech(), {
+  const plane = createMemo(() => {
+    const seams = props.picture === 'seam-map';
     // One ellipse at a time: beside the seam map it is the doubt of the arrow.
-    spreadOf: props.windows && props.picture !== 'seam-map' ? spokenWindow(props.session.windows)?.size ?? null : null,
-    arrow: props.picture === 'seam-map' ? 'plain' : 'none',
-  }));
+    const plain = planeOf(props.view, speech(), props.windows && !seams ? spokenWindow(props.session.windows)?.size ?? null : null);
+    return seams ? withArrow(plain, props.view, speech(), 'plain') : plain;
+  });
   const rail = createMemo(() => railOf(props.view, speech()));
   return (
     <div class="wall-session" classList={{ 'without-speed': props.withoutSpeed === true }}>

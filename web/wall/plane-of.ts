@@ -1,20 +1,14 @@
 import type { MoundView, ThrowView, WindowView } from '../../core/facts/views.ts';
-import type { PlaneData, PlaneMark, PlaneMiss, PlaneSpread, PlaneUnexplained } from '../charts/plane-data.ts';
+import type { PlaneData, PlaneMark, PlaneMiss, PlaneSpread } from '../charts/plane-data.ts';
 import { movementRuling } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
-import { arrowOf, unexplainedWords } from './asked/unexplained-of.ts';
 import { missWords, missWays, sideWords, verticalWords, whatWords } from '../words/throw-words.ts';
 
-/** What the plane shows beyond throws and target. */
-export interface PlaneRequests {
-  /** The window whose spread is drawn. */
-  readonly spreadOf?: WindowView['size'] | null;
-  /** Whether an arrow shows what the last throw's spin does not explain, and whether it is named: beside the seam map, which names it, it need not be. */
-  readonly arrow?: 'none' | 'plain' | 'named';
-}
-
-/** The separation plane of a view: throws of the stage that is thrown now, excluded ones and those without separation left out. */
-export function planeOf(view: MoundView, speech: Speech, { spreadOf = null, arrow = 'none' }: PlaneRequests = {}): PlaneData {
+/**
+ * The separation plane of a view: throws of the stage that is thrown now, excluded ones and those without separation left out.
+ * @param spreadOf the window whose spread is drawn
+ */
+export function planeOf(view: MoundView, speech: Speech, spreadOf: WindowView['size'] | null = null): PlaneData {
   const { session } = view;
   const { wall } = speech.words;
   const baseline = session?.baseline.kind === 'baseline' ? session.baseline : null;
@@ -30,11 +24,11 @@ export function planeOf(view: MoundView, speech: Speech, { spreadOf = null, arro
     miss: missOf(view, marks.at(-1)?.place ?? null, speech),
     spread: spreadOf === null ? null : spreadIn(view, spreadOf, speech),
     reach: null,
-    unexplained: arrow === 'none' ? null : unexplainedOf(view, marks.at(-1)?.place ?? null, arrow === 'named' ? speech : null),
+    unexplained: null,
     ruling: movementRuling(speech.units),
     texts: {
       name: wall.plane.name,
-      description: wall.plane.description([descriptionOf(view, marks, speech), ...(arrow === 'none' ? [] : unexplainedSaid(view, speech))].join(' ')),
+      description: wall.plane.description(descriptionOf(view, marks, speech)),
       ...planeNames(speech),
     },
   };
@@ -63,19 +57,6 @@ function missOf({ session, throws }: MoundView, newestMark: number | null, speec
   const ways = missWays(last.miss, speech);
   const lines = ways.length > 1 ? [`${words.slice(0, words.lastIndexOf(ways.at(-1)!)).trim()}`, ways.at(-1)!] : [words];
   return { verticalM, armSideM, toEdgeVerticalM: last.miss.toEdgeVerticalM, toEdgeArmSideM: last.miss.toEdgeArmSideM, words: lines };
-}
-
-/** What the arrow shows, or why there is none, in a sentence. */
-function unexplainedSaid({ throws }: MoundView, speech: Speech): string[] {
-  const last = throws.at(-1);
-  return last === undefined ? [] : [`${unexplainedWords(last.unexplained, speech)}.`];
-}
-
-/** Only the newest throw's, like its miss. */
-function unexplainedOf({ throws }: MoundView, newestMark: number | null, speech: Speech | null): PlaneUnexplained | null {
-  const last = throws.at(-1);
-  if (last === undefined || last.place !== newestMark || last.unexplained.kind !== 'unexplained') return null;
-  return arrowOf(last.unexplained, last.separation, speech === null ? [] : [unexplainedWords(last.unexplained, speech)]);
 }
 
 function spreadIn({ session }: MoundView, size: WindowView['size'], { words }: Speech): PlaneSpread | null {

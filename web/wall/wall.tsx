@@ -1,3 +1,4 @@
+import '../words/of-pictures.ts';
 import { onCleanup, onMount, Show } from 'solid-js';
 import type { MoundView } from '../../core/facts/views.ts';
 import { reloadOnNewBuild } from '../live/use-build.ts';

@@ -1,6 +1,6 @@
 import type { FeedbackMode } from '../../core/facts/feedback-says.ts';
 import type { FeedbackView } from '../../core/facts/feedback-view.ts';
-import type { Words } from './en.ts';
+import type { Words } from './words.ts';
 
 /** "summary after 5". */
 export function modeWords(mode: FeedbackMode, { feedback }: Words): string {

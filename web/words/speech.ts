@@ -1,5 +1,5 @@
 import type { Athlete } from '../../core/facts/coach.ts';
-import type { Words } from './en.ts';
+import type { Words } from './words.ts';
 import { WORDS, type Language } from './language.ts';
 
 export type Units = Athlete['units'];

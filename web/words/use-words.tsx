@@ -2,7 +2,7 @@ import { createContext, createEffect, createMemo, useContext, type Accessor, typ
 import type { Athlete } from '../../core/facts/coach.ts';
 import { settingsIn } from '../settings.ts';
 import { chooseLanguage, WORDS, type Language } from './language.ts';
-import type { Words } from './en.ts';
+import type { Words } from './words.ts';
 import { speechIn, type Speech, type Units } from './speech.ts';
 
 interface Spoken {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { coachSaysSchema, type Athlete } from '../../../core/facts/coach.ts';
-import { idSchema } from '../../../core/facts/vocabulary.ts';
+import { idSchema } from '../../../core/facts/spelling.ts';
 import { athleteFrom, draftOf, emptyDraft, idOf } from '../../../web/bench/opening/draft.ts';
 
 const FRESH = '0123456789abcdef01234567';

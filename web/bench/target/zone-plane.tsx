@@ -6,6 +6,7 @@ import { assumedWords } from '../../reach/assumed-words.ts';
 import { withReach } from '../../reach/behind.ts';
 import { Drawn } from '../../wall/drawn.tsx';
 import { unexplainedWords } from '../../wall/asked/unexplained-of.ts';
+import { withArrow } from '../../wall/asked/with-arrow.ts';
 import { planeOf } from '../../wall/plane-of.ts';
 import { useSpeech } from '../../words/use-words.tsx';
 import { useDesk } from '../../desk/desk.ts';
@@ -23,7 +24,7 @@ export function ZonePlane(props: { readonly session: SessionView; readonly zone:
   const speech = useSpeech();
   const reach = createMemo(() => reachBehind(desk.view(), props.session));
   const data = createMemo(() => {
-    const wall = withReach(planeOf(desk.view(), speech(), { arrow: 'named' }), reach()?.region ?? null, speech());
+    const wall = withReach(withArrow(planeOf(desk.view(), speech()), desk.view(), speech(), 'named'), reach()?.region ?? null, speech());
     const plane = props.onZone === null ? wall : { ...wall, texts: { ...wall.texts, target: '' } };
     return props.zone === props.session.zone ? plane : { ...plane, zone: props.zone, miss: null };
   });

@@ -1,4 +1,4 @@
-import type { Words } from '../../words/en.ts';
+import type { Words } from '../../words/words.ts';
 import type { Asked } from './asked.ts';
 
 /** How a picture on request is named, asked for and put away. */

@@ -1,0 +1,12 @@
+import './of-glance.ts';
+import './of-pictures.ts';
+import { bench } from './bench.ts';
+import { learn } from './language.ts';
+import { plan } from './plan.ts';
+import { playback } from './playback.ts';
+import { report } from './report.ts';
+import { throwNumbers } from './throw-numbers.ts';
+import { trials } from './trials.ts';
+
+/** What the screens of coach and staff say: everything. */
+learn({ bench, plan, playback, report, throwNumbers, trials });

@@ -1,0 +1,36 @@
+import type { arm } from './arm.ts';
+import type { asked } from './asked.ts';
+import type { bench } from './bench.ts';
+import type { feedback } from './feedback.ts';
+import type { glance } from './glance.ts';
+import type { measures } from './measures.ts';
+import type { plan } from './plan.ts';
+import type { playback } from './playback.ts';
+import type { report } from './report.ts';
+import type { standing } from './standing.ts';
+import type { start } from './start.ts';
+import type { throwNumbers } from './throw-numbers.ts';
+import type { trade } from './trade.ts';
+import type { trials } from './trials.ts';
+import type { wall } from './wall.ts';
+
+/** Every text a person reads, by the part of the product that says it, each in English and Spanish. */
+export interface BothWords {
+  readonly trade: typeof trade;
+  readonly arm: typeof arm;
+  readonly feedback: typeof feedback;
+  readonly measures: typeof measures;
+  readonly standing: typeof standing;
+  readonly start: typeof start;
+  readonly wall: typeof wall;
+  readonly bench: typeof bench;
+  readonly glance: typeof glance;
+  readonly playback: typeof playback;
+  readonly plan: typeof plan;
+  readonly trials: typeof trials;
+  readonly report: typeof report;
+  readonly asked: typeof asked;
+  readonly throwNumbers: typeof throwNumbers;
+}
+/** All texts in one language; `inBoth` holds the languages to the same names. */
+export type Words = { readonly [Part in keyof BothWords]: BothWords[Part]['en'] };
