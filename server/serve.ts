@@ -50,7 +50,8 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const onTrouble = (error: unknown): void => logger.error({ err: error }, 'something failed');
   const opened = openSqliteLog({ file: path.join(dataFolder, 'facts.db'), nowMs: clock.nowMs, newId, onTrouble });
   if (opened.kind === 'failed') throw new StartFailure(opened.sentence);
-  const { log } = opened;
+  const { log, keptCopy } = opened;
+  if (keptCopy !== null) logger.info({ keptCopy }, 'the log was brought to a newer format; a copy as it was is kept');
   try {
     const token = deviceToken(dataFolder, newSecret);
     const ledgers = followLedgers(log, onTrouble);

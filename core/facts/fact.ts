@@ -24,7 +24,8 @@ const deviceSaysSchema = z.discriminatedUnion('kind', [
   }),
 ]);
 
-const saidSchema = z.union([deviceSaysSchema, coachSaysSchema, armElsewhereSchema, athleteElsewhereSchema]);
+/** Whatever may stand in a log. */
+export const saidSchema = z.union([deviceSaysSchema, coachSaysSchema, armElsewhereSchema, athleteElsewhereSchema]);
 
 export type Source = z.infer<typeof sourceSchema>;
 export type DeviceSays = z.infer<typeof deviceSaysSchema>;

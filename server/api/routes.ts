@@ -17,7 +17,7 @@ export function apiRoutes({ log, ledgers, presence, build }: { log: FactLog; led
     response.set('Cache-Control', 'no-store');
     next();
   });
-  routes.get('/health', (_, response) => void response.json({ kind: 'healthy', build, log: log.id, refusals: log.refusals() }));
+  routes.get('/health', (_, response) => void response.json({ kind: 'healthy', build, log: log.id, refusals: log.refusals(), damaged: log.damaged() }));
   routes.get('/athletes', (_, response) => void response.json(listAthletes(ledgers.all())));
   routes.get('/athletes/:id/days', (request, response) => {
     const days = athleteDays(ledgers.all(), request.params.id);

@@ -38,8 +38,8 @@ export function openDoor({ log, clock, presence, tokenMatches, stageOf, onTroubl
   const server = new WebSocketServer({ noServer: true, maxPayload: LARGEST_READ_BYTES, perMessageDeflate: false, clientTracking: true });
   const taken = moundsTaken(presence);
 
-  server.on('connection', (socket: WebSocket) => {
-    const wire = wireOver(socket);
+  server.on('connection', (socket: WebSocket, { socket: stream }: IncomingMessage) => {
+    const wire = wireOver(socket, stream);
     const side: DoorSide = {
       log, stageOf, tokenMatches,
       admit: (hello) => taken.admit(hello, wire),
@@ -73,11 +73,17 @@ export function openDoor({ log, clock, presence, tokenMatches, stageOf, onTroubl
   };
 }
 
-function wireOver(socket: WebSocket): Wire {
+/** What is answered in one turn, such as all throws of one commit, leaves in one piece. */
+function wireOver(socket: WebSocket, stream: Duplex): Wire {
+  const leave = (): void => stream.uncork();
   return {
     send(frame) {
       if (socket.readyState !== socket.OPEN) return;
       if (socket.bufferedAmount > MOST_UNREAD_BYTES) return socket.terminate();
+      if (stream.writableCorked === 0) {
+        stream.cork();
+        process.nextTick(leave);
+      }
       socket.send(JSON.stringify(frame));
     },
     close: (code, reason) => socket.close(code, reason),

@@ -56,6 +56,12 @@ export interface Settled {
   readonly gaps: readonly (readonly [number, number])[];
 }
 
+/** Where a fact stands that can no longer be read. */
+export interface DamagedFact {
+  readonly mound: string;
+  readonly place: number;
+}
+
 type Whereabouts = { readonly kind: 'stored'; readonly mound: string; readonly place: number } | { readonly kind: 'refused' };
 
 /**
@@ -69,7 +75,7 @@ export interface FactLog {
   readonly id: string;
   append(entry: Entry): Promise<AppendReply>;
   refuse(refusal: RefusalEntry): Promise<RefuseReply>;
-  /** Facts of a mound behind a place, in order; 0 for all. */
+  /** Facts of a mound behind a place, in order, without damaged ones; 0 for all. */
   read(mound: string, afterPlace: number): Iterable<Fact>;
   mounds(): string[];
   settled(device: string, run: string): Settled;
@@ -77,6 +83,8 @@ export interface FactLog {
   find(identity: Identity): Whereabouts | null;
   /** Whether a coach's request is already stored. */
   knowsRequest(request: string): boolean;
+  /** Facts that were met on reading and are not what was written: kept as they are, and passed over. */
+  damaged(): DamagedFact[];
   /** How many refusals of each code are kept. */
   refusals(): Record<string, number>;
   /** Calls with every fact once it is on disk, in the order of the log. Returns what ends it. */

@@ -2,14 +2,14 @@ import { createHash } from 'node:crypto';
 import type { DeviceSays } from '../../core/facts/fact.ts';
 
 /**
- * Fingerprint by which a repeated frame is told from another frame under the same number: SHA-256 of the whole durable
- * frame but its number, in canonical JSON, with the units that give its numbers a meaning.
+ * What tells a repeated frame from another frame under the same number: the whole durable frame but its number, in
+ * canonical JSON, with the units that give its numbers a meaning.
  * The device's time belongs to it: a device with coarse numbers can measure two throws alike, and one of them would be
  * lost without a word. So a device must send a kept frame again as it was, with the time it had.
  */
-export function fingerprintOfFrame(said: DeviceSays): string {
+export function contentOf(said: DeviceSays): string {
   const { source, ...durable } = said;
-  return fingerprint({ ...durable, time: source.time, units: source.units });
+  return canonical({ ...durable, time: source.time, units: source.units });
 }
 
 /** SHA-256 of a plain JSON value, whatever the order of its keys. */

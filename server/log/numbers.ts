@@ -1,26 +1,109 @@
-import type { Database } from 'libsql';
+import type { Database, Statement } from 'libsql';
 import type { Identity, Settled } from './fact-log.ts';
+import { Rows } from './rows.ts';
 
 type SettledNumber =
-  | { readonly kind: 'throw-measured' | 'throw-corrected'; readonly fingerprint: string; readonly mound: string; readonly place: number }
+  | { readonly kind: 'throw-measured' | 'throw-corrected'; readonly mound: string; readonly place: number }
   | { readonly kind: 'refused' };
 
-/** Looks up what became of a device's number; null when it never came to an end. */
-export function findNumber(database: Database): (identity: Identity) => SettledNumber | null {
-  const select = database.prepare('SELECT kind, fingerprint, mound, place FROM numbers WHERE device = ? AND run = ? AND sequence = ?');
-  return ({ device, run, sequence }) => (select.get(device, run, sequence) as SettledNumber | undefined) ?? null;
+/** Numbers of one run that came to the same kind of end one after the other: the first at `place`, the next behind it. */
+interface Stretch {
+  readonly first: number;
+  last: number;
+  readonly kind: SettledNumber['kind'];
+  /** Null, like the place, for refused ones. */
+  readonly mound: string | null;
+  readonly place: number | null;
 }
 
-/** Reads how far a device's run is settled, and what is missing in between. */
-export function readSettled(database: Database): (device: string, run: string) => Settled {
-  const highest = database.prepare('SELECT coalesce(max(sequence), 0) AS highest FROM numbers WHERE device = ? AND run = ?');
-  const select = database.prepare(`
-    SELECT before + 1 AS first, sequence - 1 AS last
-    FROM (SELECT sequence, lag(sequence, 1, 0) OVER (ORDER BY sequence) AS before FROM numbers WHERE device = ? AND run = ?)
-    WHERE sequence > before + 1 ORDER BY sequence`);
-  return (device, run) => {
-    const gaps = (select.all(device, run) as { first: number; last: number }[]).map(({ first, last }) => [first, last] as const);
-    const { highest: through } = highest.get(device, run) as { highest: number };
-    return { through: gaps[0] === undefined ? through : gaps[0][0] - 1, gaps };
-  };
+interface Run {
+  readonly device: string;
+  readonly run: string;
+  highest: number;
+  /** Written last, and perhaps not yet in the file as long as it is. */
+  growing: Stretch | null;
+}
+
+/**
+ * What became of the numbers of devices, in stretches. Nearly every number is higher than any before it in its run, so
+ * the highest of each run is kept in memory and the file is asked only about the others.
+ */
+export class Numbers {
+  readonly #runs = new Map<string, Run>();
+  readonly #grown = new Set<Run>();
+  readonly #rows: Rows;
+  readonly #select: Statement;
+  readonly #selectHighest: Statement;
+  readonly #selectGaps: Statement;
+
+  constructor(database: Database) {
+    this.#rows = new Rows(database, 'numbers', ['device', 'run', 'first', 'last', 'kind', 'mound', 'place'], 'ON CONFLICT DO UPDATE SET last = excluded.last');
+    this.#select = database.prepare('SELECT first, last, kind, mound, place FROM numbers WHERE device = ? AND run = ? AND first <= ? ORDER BY first DESC LIMIT 1');
+    this.#selectHighest = database.prepare('SELECT coalesce(max(last), 0) AS highest FROM numbers WHERE device = ? AND run = ?');
+    this.#selectGaps = database.prepare(`
+      SELECT before + 1 AS first, first - 1 AS last
+      FROM (SELECT first, lag(last, 1, 0) OVER (ORDER BY first) AS before FROM numbers WHERE device = ? AND run = ?)
+      WHERE first > before + 1 ORDER BY first`);
+  }
+
+  /** Null for a number that never came to an end. */
+  find({ device, run, sequence }: Identity): SettledNumber | null {
+    if (sequence > this.#runOf(device, run).highest) return null;
+    this.flush();
+    const stretch = this.#select.get(device, run, sequence) as Stretch | undefined;
+    if (stretch === undefined || stretch.last < sequence) return null;
+    const { kind, mound, place, first } = stretch;
+    return kind === 'refused' ? { kind } : { kind, mound: mound!, place: place! + sequence - first };
+  }
+
+  /** Inside a transaction, for a number that is not settled; `mound` and `place` are null for a refused one. */
+  settle({ device, run: name, sequence }: Identity, kind: SettledNumber['kind'], mound: string | null, place: number | null): void {
+    const run = this.#runOf(device, name);
+    if (!grows(run.growing, sequence, kind, mound, place)) {
+      this.#write(run);
+      run.growing = { first: sequence, last: sequence, kind, mound, place };
+    }
+    run.growing!.last = sequence;
+    run.highest = Math.max(run.highest, sequence);
+    this.#grown.add(run);
+  }
+
+  /** How far a run is settled, and what is missing in between. */
+  settled(device: string, run: string): Settled {
+    const gaps = (this.#selectGaps.all(device, run) as { first: number; last: number }[]).map(({ first, last }) => [first, last] as const);
+    return { through: gaps[0] === undefined ? this.#runOf(device, run).highest : gaps[0][0] - 1, gaps };
+  }
+
+  flush(): void {
+    for (const run of this.#grown) this.#write(run);
+    this.#rows.flush();
+  }
+
+  /** The transaction that was under way is undone. */
+  forget(): void {
+    this.#rows.drop();
+    this.#grown.clear();
+    this.#runs.clear();
+  }
+
+  #write(run: Run): void {
+    if (!this.#grown.delete(run)) return;
+    const { first, last, kind, mound, place } = run.growing!;
+    this.#rows.add(run.device, run.run, first, last, kind, mound, place);
+  }
+
+  #runOf(device: string, run: string): Run {
+    const key = `${device}\n${run}`;
+    const known = this.#runs.get(key);
+    if (known !== undefined) return known;
+    const { highest } = this.#selectHighest.get(device, run) as { highest: number };
+    const found = { device, run, highest, growing: null };
+    this.#runs.set(key, found);
+    return found;
+  }
+}
+
+function grows(stretch: Stretch | null, sequence: number, kind: Stretch['kind'], mound: string | null, place: number | null): boolean {
+  if (stretch === null || sequence !== stretch.last + 1 || kind !== stretch.kind || mound !== stretch.mound) return false;
+  return stretch.place === null || place === stretch.place + sequence - stretch.first;
 }

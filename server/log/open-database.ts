@@ -1,49 +1,76 @@
 import Database from 'libsql';
 import { mkdirSync } from 'node:fs';
 import path from 'node:path';
-import { migrate } from './schema.ts';
+import { copyTo } from './copy.ts';
+import { takeFolder } from './only-one.ts';
+import { formatOf, migrate, MIGRATIONS } from './schema.ts';
 
-export type Opened = { readonly kind: 'open'; readonly database: Database.Database } | { readonly kind: 'failed'; readonly sentence: string };
+/** An open file of the log. */
+export interface OpenDatabase {
+  readonly kind: 'open';
+  readonly database: Database.Database;
+  /** The copy of the file as it was before it was upgraded; null when it was not. */
+  readonly keptCopy: string | null;
+  /** Closes, and gives the folder back. */
+  letGo(): void;
+}
+
+interface Failed {
+  readonly kind: 'failed';
+  readonly sentence: string;
+}
 
 /**
- * Opens the file of the log, alone: the lock is the kernel's and goes with the process, however that ends.
+ * Opens the file of the log for this program alone, in the newest format; of a file in an older one a copy is kept first.
  * `largestPages` bounds the file in pages of 4 KiB.
  * @returns what is open, or one sentence on why it is not and what to do
  */
-export function openDatabase(file: string, nowMs: number, largestPages: number | null): Opened {
-  let database: Database.Database | null = null;
+export function openDatabase(file: string, nowMs: number, largestPages: number | null): OpenDatabase | Failed {
+  const undo: (() => void)[] = [];
+  const letGo = (): void => undo.splice(0).toReversed().forEach((step) => step());
   try {
     mkdirSync(path.dirname(file), { recursive: true, mode: 0o700 });
-    database = new Database(file);
-    // Before the first use of the write-ahead log, so that the lock is held from then on.
-    database.pragma('locking_mode = EXCLUSIVE');
+    undo.push(takeFolder(path.dirname(file)));
+    const database = new Database(file);
+    undo.push(() => close(database));
     database.pragma('journal_mode = WAL');
     database.pragma('synchronous = FULL');
     if (largestPages !== null) database.pragma(`max_page_count = ${largestPages}`);
-    const newer = migrate(database, nowMs);
-    const trouble = newer === null ? holes(database, file) : newerSchema(file, newer);
-    if (trouble === null) return { kind: 'open', database };
-    letGo(database);
-    return { kind: 'failed', sentence: trouble };
+    const format = formatOf(database);
+    if (typeof format === 'object') throw new Unusable(newerFormat(file, format.newer));
+    const keptCopy = format === 'older' ? keepCopy(database, file) : null;
+    migrate(database, nowMs);
+    const trouble = holes(database, file);
+    if (trouble !== null) throw new Unusable(trouble);
+    return { kind: 'open', database, keptCopy, letGo };
   } catch (error) {
-    database?.close();
-    return { kind: 'failed', sentence: whyNot(file, error) };
+    letGo();
+    return { kind: 'failed', sentence: error instanceof Unusable ? error.message : whyNot(file, error) };
   }
 }
 
-/**
- * Closes, and gives the lock back first: statements that are not collected yet would keep the file open.
- */
-export function letGo(database: Database.Database): void {
-  database.pragma('wal_checkpoint(TRUNCATE)');
-  database.pragma('journal_mode = DELETE');
-  database.pragma('locking_mode = NORMAL');
-  database.prepare('SELECT count(*) FROM schema_versions').get();
+/** A file that can be read and not be used; the message is one sentence. */
+class Unusable extends Error {}
+
+/** Leaves one plain file behind, unless somebody is reading it. */
+function close(database: Database.Database): void {
+  try {
+    database.pragma('wal_checkpoint(TRUNCATE)');
+    database.pragma('journal_mode = DELETE');
+  } catch {
+    // What is in the write-ahead log beside it is as safe there.
+  }
   database.close();
 }
 
-function newerSchema(file: string, version: number): string {
-  return `The log in ${file} was written by a newer Offpace (schema ${version}); update Offpace, or give another folder with --data.`;
+function keepCopy(database: Database.Database, file: string): string {
+  const copy = path.join(path.dirname(file), 'backups', `facts-before-format-${MIGRATIONS.at(-1)!.version}.db`);
+  copyTo(database, copy);
+  return copy;
+}
+
+function newerFormat(file: string, version: number): string {
+  return `The log in ${file} was written by a newer Offpace (format ${version}); update Offpace, or give another folder with --data.`;
 }
 
 function holes(database: Database.Database, file: string): string | null {

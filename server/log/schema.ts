@@ -1,13 +1,16 @@
 import type { Database } from 'libsql';
+import { upgradeFacts, type FactUpgrade } from './upgrade-facts.ts';
 import { inTransaction } from './transaction.ts';
 
-interface Migration {
+export interface Migration {
   readonly version: number;
   readonly sql: string;
+  /** Where what facts say has a new form too. */
+  readonly facts?: FactUpgrade;
 }
 
 /** Numbered steps from an empty file to the newest schema. A published step is never edited: the next one mends it. */
-const MIGRATIONS: readonly Migration[] = [
+export const MIGRATIONS: readonly Migration[] = [
   {
     version: 1,
     sql: `
@@ -71,21 +74,64 @@ const MIGRATIONS: readonly Migration[] = [
       CREATE INDEX refusals_by_code ON refusals (code);
     `,
   },
+  {
+    // A repeated frame is held against the stored fact itself, so fingerprints went; each fact got a checksum; numbers
+    // that followed each other to following places became one row, because a commit pays for every row.
+    version: 2,
+    sql: `
+      ALTER TABLE facts ADD COLUMN checksum INTEGER;
+
+      ALTER TABLE numbers RENAME TO single_numbers;
+      CREATE TABLE numbers (
+        device TEXT NOT NULL,
+        run TEXT NOT NULL,
+        first INTEGER NOT NULL,
+        last INTEGER NOT NULL CHECK (last >= first),
+        kind TEXT NOT NULL,
+        mound TEXT,
+        place INTEGER,
+        PRIMARY KEY (device, run, first),
+        CHECK ((kind = 'refused') = (place IS NULL))
+      ) STRICT, WITHOUT ROWID;
+      INSERT INTO numbers
+        SELECT device, run, min(sequence), max(sequence), kind, mound, min(place)
+        FROM (SELECT *, sequence - row_number() OVER (PARTITION BY device, run, kind, mound, place - sequence ORDER BY sequence) AS stretch FROM single_numbers)
+        GROUP BY device, run, kind, mound, place - sequence, stretch;
+      DROP TABLE single_numbers;
+      CREATE TRIGGER numbers_only_grow BEFORE UPDATE ON numbers
+        WHEN NEW.last < OLD.last OR (NEW.device, NEW.run, NEW.first, NEW.kind, NEW.mound, NEW.place) IS NOT (OLD.device, OLD.run, OLD.first, OLD.kind, OLD.mound, OLD.place)
+        BEGIN SELECT RAISE(ABORT, 'a settled number stays settled'); END;
+      CREATE TRIGGER numbers_never_go BEFORE DELETE ON numbers BEGIN SELECT RAISE(ABORT, 'a settled number stays settled'); END;
+    `,
+  },
 ];
 
-/**
- * Brings a file to the newest schema, one transaction a step.
- * @returns null, or the version of a file that is newer than the newest step: then nothing was touched.
- */
-export function migrate(database: Database, nowMs: number, migrations: readonly Migration[] = MIGRATIONS): number | null {
-  database.exec('CREATE TABLE IF NOT EXISTS schema_versions (version INTEGER PRIMARY KEY, applied_at_ms INTEGER NOT NULL) STRICT');
-  const { version: have } = database.prepare('SELECT coalesce(max(version), 0) AS version FROM schema_versions').get() as { version: number };
-  if (have > (migrations.at(-1)?.version ?? 0)) return have;
-  for (const { version, sql } of migrations.filter((step) => step.version > have)) {
-    inTransaction(database, () => {
+export type Format = 'empty' | 'older' | 'newest' | { readonly newer: number };
+
+/** How a file stands to the newest step. */
+export function formatOf(database: Database, migrations: readonly Migration[] = MIGRATIONS): Format {
+  const have = versionOf(database);
+  const newest = migrations.at(-1)?.version ?? 0;
+  if (have > newest) return { newer: have };
+  return have === newest ? 'newest' : have === 0 ? 'empty' : 'older';
+}
+
+/** Brings a file to the newest step, in one transaction: whoever is stopped in the middle finds the file as it was. */
+export function migrate(database: Database, nowMs: number, migrations: readonly Migration[] = MIGRATIONS): void {
+  const have = versionOf(database);
+  const due = migrations.filter((step) => step.version > have);
+  if (due.length === 0) return;
+  inTransaction(database, () => {
+    database.exec('CREATE TABLE IF NOT EXISTS schema_versions (version INTEGER PRIMARY KEY, applied_at_ms INTEGER NOT NULL) STRICT');
+    for (const { version, sql } of due) {
       database.exec(sql);
       database.prepare('INSERT INTO schema_versions VALUES (?, ?)').run(version, nowMs);
-    });
-  }
-  return null;
+    }
+    upgradeFacts(database, migrations.flatMap(({ facts }) => facts ?? []));
+  });
+}
+
+function versionOf(database: Database): number {
+  if (database.prepare("SELECT 1 FROM sqlite_schema WHERE name = 'schema_versions'").get() === undefined) return 0;
+  return (database.prepare('SELECT coalesce(max(version), 0) AS version FROM schema_versions').get() as { version: number }).version;
 }

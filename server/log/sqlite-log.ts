@@ -1,10 +1,10 @@
 import type { Database } from 'libsql';
 import type { Fact } from '../../core/facts/fact.ts';
-import type { AppendReply, Entry, FactLog, RefusalEntry, RefuseReply, StorageFailure } from './fact-log.ts';
+import type { AppendReply, DamagedFact, Entry, FactLog, RefusalEntry, RefuseReply, StorageFailure } from './fact-log.ts';
 import { GroupCommit } from './group-commit.ts';
-import { findNumber, readSettled } from './numbers.ts';
-import { letGo, openDatabase } from './open-database.ts';
-import { storedFact, type FactRow } from './stored-fact.ts';
+import { Numbers } from './numbers.ts';
+import { openDatabase, type OpenDatabase } from './open-database.ts';
+import { FACT_COLUMNS, storedFact, type FactRow } from './stored-fact.ts';
 import { inTransaction } from './transaction.ts';
 import { writer, type Written } from './write.ts';
 
@@ -18,34 +18,55 @@ export interface LogOptions {
   readonly largestPages?: number;
 }
 
-export type OpenedLog = { readonly kind: 'open'; readonly log: FactLog } | { readonly kind: 'failed'; readonly sentence: string };
+/** `keptCopy` is the file as it was before an upgrade; null when there was none. */
+export type OpenedLog = { readonly kind: 'open'; readonly log: FactLog; readonly keptCopy: string | null } | { readonly kind: 'failed'; readonly sentence: string };
 
 /** Opens the log in an SQLite file, made when it is not there. Expected failures come as one sentence. */
 export function openSqliteLog(options: LogOptions): OpenedLog {
   const opened = openDatabase(options.file, options.nowMs(), options.largestPages ?? null);
-  return opened.kind === 'failed' ? opened : { kind: 'open', log: logOver(opened.database, options) };
+  return opened.kind === 'failed' ? opened : { kind: 'open', log: logOver(opened, options), keptCopy: opened.keptCopy };
 }
 
 type Write = { readonly kind: 'fact'; readonly entry: Entry } | { readonly kind: 'refusal'; readonly refusal: RefusalEntry };
 
-function logOver(database: Database, { nowMs, newId, onTrouble }: LogOptions): FactLog {
+function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }: LogOptions): FactLog {
   const id = identityOf(database, newId, nowMs());
-  const write = writer(database);
-  const settled = readSettled(database);
-  const number = findNumber(database);
-  const selectFacts = database.prepare('SELECT mound, place, at_ms, said_by, version, said FROM facts WHERE mound = ? AND place > ? ORDER BY place');
+  const numbers = new Numbers(database);
+  const write = writer(database, numbers);
+  const selectFacts = database.prepare(`SELECT ${FACT_COLUMNS} FROM facts WHERE mound = ? AND place > ? ORDER BY place`);
   const selectMounds = database.prepare('SELECT DISTINCT mound FROM facts ORDER BY mound');
   const selectRequest = database.prepare('SELECT 1 FROM requests WHERE request = ?');
   const countRefusals = database.prepare('SELECT code, count(*) AS count FROM refusals GROUP BY code ORDER BY code');
   const listeners = new Set<(fact: Fact) => void>();
+  const damaged = new Map<string, DamagedFact>();
   let open = true;
 
   function commitAll(writes: readonly Write[]): (AppendReply | RefuseReply)[] {
     const atMs = nowMs();
-    const written = inTransaction(database, () => writes.map((one): Written<AppendReply | RefuseReply> =>
-      (one.kind === 'fact' ? write.append(one.entry, atMs) : write.refuse(one.refusal, atMs))));
+    const written = writeAll(writes, atMs);
     for (const { fact } of written) if (fact !== null) tell(fact);
     return written.map(({ reply }) => reply);
+  }
+
+  function writeAll(writes: readonly Write[], atMs: number): Written<AppendReply | RefuseReply>[] {
+    try {
+      return inTransaction(database, () => {
+        const written = writes.map((one) => (one.kind === 'fact' ? write.append(one.entry, atMs) : write.refuse(one.refusal, atMs)));
+        write.flush();
+        return written;
+      });
+    } catch (error) {
+      write.forget();
+      throw error;
+    }
+  }
+
+  /** Said once of each, however often it is read. */
+  function passOver({ mound, place }: FactRow): void {
+    const key = `${mound} ${place}`;
+    if (damaged.has(key)) return;
+    damaged.set(key, { mound, place });
+    onTrouble(new Error(`The fact at place ${place} of ${mound} is damaged; it is kept as it is and passed over. A backup may hold it whole.`));
   }
 
   /** What is on disk is acknowledged, whatever a listener makes of it. */
@@ -70,17 +91,22 @@ function logOver(database: Database, { nowMs, newId, onTrouble }: LogOptions): F
     append: async (entry) => (open ? ((await commits.add({ kind: 'fact', entry })) as AppendReply) : closed),
     refuse: async (refusal) => (open ? ((await commits.add({ kind: 'refusal', refusal })) as RefuseReply) : closed),
     *read(mound, afterPlace) {
-      for (const row of selectFacts.iterate(mound, afterPlace)) yield storedFact(row as FactRow);
+      for (const row of selectFacts.iterate(mound, afterPlace) as Iterable<FactRow>) {
+        const fact = storedFact(row);
+        if (fact === null) passOver(row);
+        else yield fact;
+      }
     },
     mounds: () => (selectMounds.all() as { mound: string }[]).map(({ mound }) => mound),
-    settled,
+    settled: (device, run) => numbers.settled(device, run),
     find(identity) {
-      const found = number(identity);
+      const found = numbers.find(identity);
       if (found === null) return null;
       return found.kind === 'refused' ? { kind: 'refused' } : { kind: 'stored', mound: found.mound, place: found.place };
     },
     knowsRequest: (request) => selectRequest.get(request) !== undefined,
     refusals: () => Object.fromEntries((countRefusals.all() as { code: string; count: number }[]).map(({ code, count }) => [code, count])),
+    damaged: () => [...damaged.values()],
     onAppended(listener) {
       listeners.add(listener);
       return () => listeners.delete(listener);
@@ -89,7 +115,7 @@ function logOver(database: Database, { nowMs, newId, onTrouble }: LogOptions): F
       if (!open) return;
       commits.flush();
       open = false;
-      letGo(database);
+      letGo();
     },
   };
 }

@@ -1,4 +1,5 @@
-import { FACT_VERSION, type Fact, type Said } from '../../core/facts/fact.ts';
+import { crc32 } from 'node:zlib';
+import type { Fact, Said } from '../../core/facts/fact.ts';
 
 export interface FactRow {
   readonly mound: string;
@@ -7,10 +8,23 @@ export interface FactRow {
   readonly said_by: string;
   readonly version: number;
   readonly said: string;
+  /** Null where an upgrade found something that no door lets in. */
+  readonly checksum: number | null;
 }
 
-/** A fact as it was written. What stands in the log was checked at the door and is not checked again. */
-export function storedFact({ mound, place, at_ms, said_by, version, said }: FactRow): Fact {
-  if (version !== FACT_VERSION) throw new Error(`The fact at place ${place} of ${mound} has version ${version}; this Offpace reads version ${FACT_VERSION}.`);
-  return { mound, place, atMs: at_ms, by: said_by, version, said: JSON.parse(said) as Said };
+export const FACT_COLUMNS = 'mound, place, at_ms, said_by, version, said, checksum';
+
+/** A fact as it was written; null when it is not what was written, or never was a fact. */
+export function storedFact(row: FactRow): Fact | null {
+  const { mound, place, at_ms: atMs, said_by: by, version, said, checksum } = row;
+  if (checksum !== checksumOf(row)) return null;
+  return { mound, place, atMs, by, version, said: JSON.parse(said) as Said };
+}
+
+/**
+ * CRC-32 of all that a fact says and of where it stands, kept beside it: what agrees with it is what was checked at the door,
+ * so reading needs no second check. It tells damage, not malice.
+ */
+export function checksumOf({ mound, place, at_ms: atMs, said_by: by, version, said }: Omit<FactRow, 'checksum'>): number {
+  return crc32(said, crc32(`${mound}\n${place}\n${atMs}\n${by}\n${version}\n`));
 }

@@ -2,7 +2,6 @@ import Database from 'libsql';
 import { mkdirSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
-import { migrate } from '../../../server/log/schema.ts';
 import { openSqliteLog, type LogOptions } from '../../../server/log/sqlite-log.ts';
 import { folderForTest } from '../folder.ts';
 import { measured, path as pathBody } from '../frames.ts';
@@ -90,28 +89,9 @@ test('a file of a newer schema is refused in one sentence and left as it was', (
   const newer = new Database(file);
   newer.prepare('INSERT INTO schema_versions VALUES (99, 0)').run();
   newer.close();
-  const refused = { kind: 'failed', sentence: `The log in ${file} was written by a newer Offpace (schema 99); update Offpace, or give another folder with --data.` };
+  const refused = { kind: 'failed', sentence: `The log in ${file} was written by a newer Offpace (format 99); update Offpace, or give another folder with --data.` };
   expect(openSqliteLog(options(file))).toEqual(refused);
   expect(openSqliteLog(options(file))).toEqual(refused);
-});
-
-test('an older file is brought up step by step, each step once', () => {
-  const database = new Database(path.join(folderForTest(), 'any.db'));
-  onTestFinished(() => { database.close(); });
-  const first = { version: 1, sql: 'CREATE TABLE one (a INTEGER)' };
-  const second = { version: 2, sql: 'INSERT INTO one VALUES (2)' };
-  expect(migrate(database, 10, [first])).toBeNull();
-  expect(migrate(database, 20, [first, second])).toBeNull();
-  expect(migrate(database, 30, [first, second])).toBeNull();
-  expect(database.prepare('SELECT count(*) AS count FROM one').get()).toMatchObject({ count: 1 });
-  expect((database.prepare('SELECT applied_at_ms FROM schema_versions ORDER BY version').all() as { applied_at_ms: number }[]).map((row) => row.applied_at_ms)).toEqual([10, 20]);
-});
-
-test('a step that fails half-way leaves nothing of itself', () => {
-  const database = new Database(path.join(folderForTest(), 'any.db'));
-  onTestFinished(() => { database.close(); });
-  expect(() => migrate(database, 10, [{ version: 1, sql: 'CREATE TABLE half (a INTEGER); CREATE TABLE half (a INTEGER)' }])).toThrow(/already exists/);
-  expect(database.prepare("SELECT count(*) AS count FROM sqlite_schema WHERE name = 'half'").get()).toMatchObject({ count: 0 });
 });
 
 test.each([
