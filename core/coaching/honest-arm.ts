@@ -1,5 +1,5 @@
 import type { BodyEvidence, BodyMeasure, HonestArm } from '../facts/advice-view.ts';
-import { anytimeRadius } from '../statistics/anytime-t.ts';
+import { anytimeRadiusOf } from '../statistics/anytime-difference.ts';
 import { blockedDifference } from '../statistics/blocked-difference.ts';
 import { tallyOf, type Tally } from '../statistics/tally.ts';
 import { inchesToM, mphToMps } from '../units/convert.ts';
@@ -90,11 +90,14 @@ function held(measure: BodyEvidence['measure'], before: readonly number[], after
   return [{ measure, difference, interval, smallest: rule.smallest, way: wayOf(interval, rule) }];
 }
 
-/** Null where the throws are too few, and where readings only repeat, which come from a device that rounds: no interval has width 0. */
+/**
+ * As wide as that of a verdict, more so where one of the two scatters far more: a changeup that is still being learned does. Null
+ * where the throws are too few, and where readings only repeat, which come from a device that rounds: no interval has width 0.
+ */
 function radiusOf(a: Tally, b: Tally, alpha: number): number | null {
   if (a.count < FEWEST || b.count < FEWEST) return null;
   const found = blockedDifference([{ a, b }]);
-  const radius = found === null ? Infinity : Math.sqrt(found.variance) * anytimeRadius({ ...found.design, alpha });
+  const radius = found === null ? Infinity : anytimeRadiusOf(found, found.design, alpha);
   return radius === Infinity ? null : radius;
 }
 

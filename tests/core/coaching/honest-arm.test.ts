@@ -84,4 +84,13 @@ describe('whether the body slows down', () => {
     });
     expect(slow.filter(Boolean).length / slow.length).toBeLessThanOrEqual(0.05);
   });
+
+  it('no more often where the changeup scatters three times as much, and lies just as far off as does not matter yet', () => {
+    const slow = Array.from({ length: 200 }, (_, run) => {
+      const fastballs = body(20_000 + run, 40, {}, ['extensionM']);
+      const changeups = body(30_000 + run, 30, {}, ['extensionM']).map((one) => ({ ...one, extensionM: 1.9 - inchesToM(2) + 3 * (one.extensionM! - 1.9) }));
+      return Array.from({ length: 26 }, (__, look) => honestArm({ fastballs, changeups: changeups.slice(0, 5 + look), fastballSpeedsMps: [] }).kind).includes('slowing');
+    });
+    expect(slow.filter(Boolean).length / slow.length).toBeLessThanOrEqual(0.03);
+  });
 });
