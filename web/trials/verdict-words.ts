@@ -64,11 +64,17 @@ export function cautionWords(compared: Comparison, taken: readonly TakenThrow[],
   return [
     ...(compared.gripAndTimeMixed ? [advise ? `${say.mixed} ${say.alternate(names.a, names.b)}` : say.mixed] : []),
     ...(compared.signsDiffer ? [say.signsDiffer] : []),
-    ...(compared.spreadChanged && compared.spreadRatio !== null ? [say.spreadChanged(numberText(compared.spreadRatio, 1, speech.language))] : []),
+    ...(compared.spreadChanged && compared.spreadRatio !== null ? [widerWords(compared.spreadRatio, names, speech)] : []),
     ...(compared.acrossZone === null ? [] : [compared.acrossZone === 'between' ? say.between : say.bothSides]),
     ...(compared.neighboursAlike ? [say.neighbours] : []),
     ...(slips.length === 0 ? [] : [say.slips(slips.join(', '))]),
   ];
+}
+
+/** Which of the two scatters more, and how many times as much. */
+function widerWords(ratio: number, { a, b }: Names, { words, language }: Speech): string {
+  const [wider, narrower, times] = ratio > 1 ? [b, a, ratio] : [a, b, 1 / ratio];
+  return words.trials.verdict.spreadChanged(wider, narrower, numberText(times, 1, language));
 }
 
 /** Excluded throws with their reasons, and the verdict without and with them. Empty where none was excluded. */

@@ -98,6 +98,17 @@ test('too few throws say how many there are, and a verdict that an excluded thro
   });
 });
 
+test('a spread that changed is said with the trial that scatters more, whichever it is', () => {
+  const wide = [1, 5, 3, 6, 0];
+  const said = (a: number[], b: number[]) => {
+    const { found, names } = comparedIn(recordOf(evening('s1', [['A', a], ['B', b]]).say(opened('s1', 1)).facts));
+    return [ENGLISH, SPANISH].map((speech) => cautionWords(found.compared, found.taken, names, true, speech).find((sentence) => sentence.includes('times') || sentence.includes('veces')));
+  };
+  expect(said(NEAR, wide)[0]).toMatch(/^The spread changed: B scatters \d\.\d times as much as A, so/);
+  expect(said(wide, NEAR)[0]).toMatch(/^The spread changed: A scatters \d\.\d times as much as B, so/);
+  expect(said(wide, NEAR)[1]).toMatch(/^La dispersión cambió: A se dispersa \d\.\d veces lo que B, /);
+});
+
 test('days that disagree are told apart, each with its difference', () => {
   const first = evening('s1', [['A', FAR], ['B', NEAR]]).say({ kind: 'session-closed', session: 's1' });
   const from = first.facts.length + 1;
