@@ -22,11 +22,11 @@ export type Scene = (svg: SVGSVGElement, speech: Speech, room: Room) => void;
 
 const inches2 = (value: number): number => value * inchesToM(1) ** 2;
 
-function seams(latitudeDeg: number | null, longitudeDeg: number, unexplained: UnexplainedReading, gyroShare: number | null = null): Scene {
-  const spin: SpinSeen = { spinRpm: 1843, tiltRad: 1.2, efficiency: 0.93, spinFrom: 'measured', seamAxis: latitudeDeg === null ? null : { latitudeDeg, longitudeDeg }, unexplained };
+function seams(latitudeDeg: number | null, longitudeDeg: number, unexplained: UnexplainedReading, gyroRad: SpinSeen['gyroRad'] = 'not-sent'): Scene {
+  const spin: SpinSeen = { spinRpm: 1843, tiltRad: 1.2, efficiency: 0.93, gyroRad, spinFrom: 'measured', seamAxis: latitudeDeg === null ? null : { latitudeDeg, longitudeDeg }, unexplained };
   return (svg, speech, room) => {
     const shown = seamMapOf(spin, 'one', speech);
-    if (shown.kind === 'picture') drawSeamMap(svg, { ...shown.data, gyroShare }, room);
+    if (shown.kind === 'picture') drawSeamMap(svg, shown.data, room);
   };
 }
 
@@ -104,7 +104,7 @@ function plateView(lastHighIn: number, lastArmSideIn: number, armSideOn: 'left' 
 }
 
 export const SEAM_SCENES: Readonly<Record<string, Scene>> = {
-  'four seams a turn, with all that is known': seams(90, 0, SEEN, 0.2),
+  'four seams a turn, with all that is known': seams(90, 0, SEEN, Math.asin(0.2)),
   'two seams a turn': seams(0, 45, { kind: 'not-sent' }),
   'held askew': seams(48, 20, { ...SEEN, measurement: null }),
   'axis alone, nothing unexplained to be seen': seams(null, 0, { kind: 'not-visible', reason: 'axis-inferred' }),

@@ -88,7 +88,7 @@ describe('the gap line of the last throw', () => {
 });
 
 describe('the seam map of a throw', () => {
-  const SPIN: SpinSeen = { spinRpm: 1843, tiltRad: 1.1, efficiency: 0.93, spinFrom: 'measured', seamAxis: { latitudeDeg: 90, longitudeDeg: 0 }, unexplained: { kind: 'not-sent' } };
+  const SPIN: SpinSeen = { spinRpm: 1843, tiltRad: 1.1, efficiency: 0.93, gyroRad: 'not-sent', spinFrom: 'measured', seamAxis: { latitudeDeg: 90, longitudeDeg: 0 }, unexplained: { kind: 'not-sent' } };
 
   test('has the spin axis in its middle and the whole seam round it', () => {
     const { seam } = picture(seamMapOf(SPIN, 'one', ENGLISH));
@@ -100,6 +100,16 @@ describe('the seam map of a throw', () => {
   test('tells those who do not see it how many seams keep coming by', () => {
     expect(picture(seamMapOf(SPIN, 'one', ENGLISH)).texts.description).toBe('The ball of the last throw unrolled round its spin axis, which is in the middle and comes towards the reader. axis, 1,840 rpm. The ball turns anticlockwise. Its equator meets 4 seams a turn. unexplained: not sent.');
     expect(picture(seamMapOf({ ...SPIN, seamAxis: { latitudeDeg: 0, longitudeDeg: 45 } }, 'one', ENGLISH)).texts.description).toContain('2 seams a turn');
+  });
+
+  test('counts the seams that the front of the ball meets where the whole axis is known: nearer to the axis of a ball that turns clockwise', () => {
+    const map = (gyroRad: number) => picture(seamMapOf({ ...SPIN, gyroRad }, 'one', ENGLISH));
+    expect(map(0.3).frontFromAxisRad).toBeCloseTo(Math.PI / 2 - 0.3, 12);
+    expect(map(-0.3).frontFromAxisRad).toBeCloseTo(Math.PI / 2 + 0.3, 12);
+    expect(map(0.3).texts.description).toContain('Its front meets 4 seams a turn.');
+    // A ball that turns about its way of flight: the seam keeps off its front.
+    expect(map(1.5).texts.description).toContain('Its front meets 0 seams a turn.');
+    expect(picture(seamMapOf(SPIN, 'one', ENGLISH)).frontFromAxisRad).toBeNull();
   });
 
   test('shows the axis alone where the device does not tell where the seams are, and says so', () => {

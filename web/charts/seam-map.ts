@@ -10,8 +10,8 @@ export interface SeamMapData {
   /** The closed seam as unit vectors turned so that the spin axis is +z; null where the device does not tell where the seams are. */
   readonly seam: readonly OnBall[] | null;
   readonly spinRpm: number | null;
-  /** Cosine of the angle between spin axis and direction of flight: 0 with all spin across the flight. Left out where it or its sign is not known. */
-  readonly gyroShare?: number | null;
+  /** Angle from the spin axis to the direction of flight, 0 to π: a quarter turn with all spin across the flight. Null where it is not known. */
+  readonly frontFromAxisRad: number | null;
   /** The arrow of the separation plane in words, or why there is none; null leaves it to others. */
   readonly unexplained: { readonly drawn: boolean; readonly words: string } | null;
   readonly texts: {
@@ -104,10 +104,9 @@ interface Ring {
 }
 
 /** The ring that the front of the ball runs along while it turns; where the front is not known, the equator of the spin. None without a seam. */
-function ringOf({ seam, gyroShare, texts }: SeamMapData): Ring | null {
+function ringOf({ seam, frontFromAxisRad, texts }: SeamMapData): Ring | null {
   if (seam === null) return null;
-  const frontKnown = gyroShare !== undefined && gyroShare !== null;
-  const fromAxisRad = frontKnown ? Math.acos(Math.max(-1, Math.min(1, gyroShare))) : Math.PI / 2;
+  const fromAxisRad = frontFromAxisRad ?? Math.PI / 2;
   const longitudes = passes(seam, fromAxisRad);
   return { fromAxisRad, longitudes, words: texts.seams(longitudes.length) };
 }

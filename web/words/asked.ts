@@ -17,6 +17,7 @@ export const asked = inBoth(
       description: (said: string) => `The ball of the last throw unrolled round its spin axis, which is in the middle and comes towards the reader. ${said}`,
       turns: 'The ball turns anticlockwise.',
       passing: (seams: string) => `Its equator meets ${seams}.`,
+      frontPassing: (seams: string) => `Its front meets ${seams}.`,
       unexplained: (amount: string) => `${amount} unexplained`,
       unexplainedMissing: (why: string) => `unexplained: ${why}`,
       hiddenBecause: {
@@ -76,6 +77,7 @@ export const asked = inBoth(
       description: (said) => `La bola del último tiro desplegada alrededor de su eje de giro, que está en el centro y viene hacia el lector. ${said}`,
       turns: 'La bola gira en sentido contrario al reloj.',
       passing: (seams) => `Su ecuador encuentra ${seams}.`,
+      frontPassing: (seams) => `Su frente encuentra ${seams}.`,
       unexplained: (amount) => `${amount} sin explicar`,
       unexplainedMissing: (why) => `sin explicar: ${why}`,
       hiddenBecause: {
