@@ -1,14 +1,12 @@
 import type { SpeedBand, TargetZone } from '../facts/coach.ts';
-import type { Family, Hand, Intent } from '../facts/vocabulary.ts';
+import type { Family, Intent } from '../facts/vocabulary.ts';
 import type { Separation } from '../flight/arm.ts';
 import type { ReachRegion } from '../flight/reach.ts';
-import { tiltFromForce } from '../flight/spin.ts';
 import { inchesToM } from '../units/convert.ts';
 import { beyondReach, roomNear } from './reach-room.ts';
 
 export interface TargetInput {
   readonly family: Family;
-  readonly hand: Hand;
   readonly mainFastball: Intent;
   /** Of the baseline. */
   readonly fastball: { readonly verticalM: number; readonly armSideM: number; readonly speedMps: number };
@@ -17,7 +15,7 @@ export interface TargetInput {
 }
 
 export interface TargetReason {
-  readonly code: 'usual-movement' | 'little-vertical-room' | 'drawn-into-reach' | 'smaller-to-fit-reach' | 'no-room-within-reach' | 'leaves-to-seam-effect' | 'leaves-to-split' | 'reach-unknown' | 'gap-carries-it' | 'tilt-from-movement' | 'tilt-does-not-describe-it';
+  readonly code: 'usual-movement' | 'little-vertical-room' | 'drawn-into-reach' | 'smaller-to-fit-reach' | 'no-room-within-reach' | 'leaves-to-seam-effect' | 'leaves-to-split' | 'reach-unknown' | 'gap-carries-it';
   /** What the reason rests on, in SI, by name. */
   readonly numbers: Readonly<Record<string, number>>;
 }
@@ -25,10 +23,6 @@ export interface TargetReason {
 export interface ProposedTarget {
   readonly zone: TargetZone;
   readonly speedBand: SpeedBand;
-  /** Clock seen by the pitcher, 0 = 12, clockwise, not mirrored, with the room about it. Only a turnover is aimed by tilt. */
-  readonly tilt: { readonly aimRad: number; readonly giveRad: number } | null;
-  /** At the front of the plate; arm side positive from its middle. */
-  readonly plate: { readonly lowM: number; readonly highM: number; readonly gloveSideM: number; readonly armSideM: number };
   /** From the nearest place that spin alone reaches to the middle of the zone. */
   readonly remainder: Separation;
   readonly reasons: readonly TargetReason[];
@@ -52,8 +46,6 @@ const LITTLE_ROOM_M = inchesToM(6);
 const LEAST_DROP_M = inchesToM(3);
 /** A zone smaller than this could not be told from luck: one smallest difference that matters. */
 const LEAST_RADIUS_M = inchesToM(2);
-/** Half an hour of the clock. */
-const TILT_GIVE_RAD = Math.PI / 12;
 
 /**
  * A target to begin with, from the family, the athlete's fastball and what the arm can reach; the coach drags it from
@@ -66,7 +58,7 @@ export function proposeTarget(input: TargetInput): ProposedTarget {
   const wanted = wantedSeparation(input, reasons);
   const zone = family === 'turnover' && reach !== null ? intoReach(wanted, USUAL[family].radiusM, reach, reasons) : circle(wanted, USUAL[family].radiusM);
   const remainder = remainderOf(family, zone, reach, reasons);
-  return { zone, speedBand: bandOf(family, fastball.speedMps), tilt: tiltOf(input, zone, reasons), plate: plateOf(family), remainder, reasons };
+  return { zone, speedBand: bandOf(family, fastball.speedMps), remainder, reasons };
 }
 
 function wantedSeparation({ family, fastball, mainFastball }: TargetInput, reasons: TargetReason[]): Separation {
@@ -105,25 +97,6 @@ function remainderOf(family: Family, zone: TargetZone, reach: ReachRegion | null
 function bandOf(family: Family, fastballMps: number): SpeedBand {
   const [least, most] = USUAL[family].slower;
   return { lowMps: -most * fastballMps, highMps: -least * fastballMps };
-}
-
-/** The hour hand points where the ball is to be pushed: along the movement that the zone asks for. */
-function tiltOf({ family, fastball, hand }: TargetInput, zone: TargetZone, reasons: TargetReason[]): ProposedTarget['tilt'] {
-  if (family !== 'turnover') {
-    reasons.push({ code: 'tilt-does-not-describe-it', numbers: {} });
-    return null;
-  }
-  const armSideM = fastball.armSideM + zone.armSideM;
-  const aimRad = tiltFromForce(hand === 'right' ? -armSideM : armSideM, fastball.verticalM + zone.verticalM) ?? 0;
-  reasons.push({ code: 'tilt-from-movement', numbers: { aimRad } });
-  return { aimRad, giveRad: TILT_GIVE_RAD };
-}
-
-/** Down, and to the arm side or over the middle: common practice, for a batter of usual height. */
-function plateOf(family: Family): ProposedTarget['plate'] {
-  return family === 'split'
-    ? { lowM: inchesToM(10), highM: inchesToM(24), gloveSideM: inchesToM(-7), armSideM: inchesToM(7) }
-    : { lowM: inchesToM(14), highM: inchesToM(27), gloveSideM: inchesToM(-3), armSideM: inchesToM(10) };
 }
 
 function circle({ verticalM, armSideM }: Separation, radiusM: number): TargetZone {

@@ -1,4 +1,5 @@
 import { mphToMps } from '../units/convert.ts';
+import { defaultLaw, type AerodynamicLaw } from './aerodynamics.ts';
 import type { PlatePlace } from './aim.ts';
 import { standardAirDensityKgM3 } from './air.ts';
 import { flyPitch, type Flight } from './fly.ts';
@@ -56,19 +57,19 @@ const coarseStepS = 0.1;
  * fastball to the same place, and each degree turns 0.6 in of drag into break: so it is flown twice, the second time aimed by what
  * the first one missed, which for a known fastball leaves less than a hundredth of an inch. Null when the ball does not get there.
  */
-export function separationBySpin(arm: Arm, thrown: ArmThrow): Separation | null {
-  const first = launched(arm, thrown, arm.direction);
-  const flight = first === null || arm.aim === undefined ? first : launched(arm, thrown, towards(arm.aim, first));
+export function separationBySpin(arm: Arm, thrown: ArmThrow, law: AerodynamicLaw = defaultLaw): Separation | null {
+  const first = launched(arm, thrown, arm.direction, law);
+  const flight = first === null || arm.aim === undefined ? first : launched(arm, thrown, towards(arm.aim, first), law);
   if (flight === null) return null;
   const moved = inducedBreakBetween(flight.start, flight.end);
   return { verticalM: moved.verticalM - arm.fastball.verticalM, armSideM: -moved.horizontalM - arm.fastball.armSideM };
 }
 
 /** The flight of a throw launched in a direction; null when it does not get to the plate. */
-function launched({ releaseM, airDensityKgM3 }: Arm, thrown: ArmThrow, direction: Vector): Flight | null {
+function launched({ releaseM, airDensityKgM3 }: Arm, thrown: ArmThrow, direction: Vector, law: AerodynamicLaw): Flight | null {
   const velocityMps = scale(direction, thrown.speedMps / norm(direction));
   const launch = { positionM: releaseM, velocityMps, spinRadps: spinAxisFromTilt({ ...thrown, velocityMps }) };
-  const flight = flyPitch(launch, { airDensityKgM3, timeStepS: coarseStepS });
+  const flight = flyPitch(launch, { airDensityKgM3, law, timeStepS: coarseStepS });
   return flight.ending === 'plane' ? flight : null;
 }
 

@@ -8,6 +8,7 @@ import { leftOverWords, nearestWords, stepRows, targetReasons, tiltOf, wayWords 
 import { proposalFor, zoneTakes } from '../../web/plan/within-arm.ts';
 import { armToPlan } from '../../web/reach/arm-to-plan.ts';
 import { assumedWords } from '../../web/reach/assumed-words.ts';
+import { movementText } from '../../web/words/numbers.ts';
 import { bandWords } from '../../web/words/target-words.ts';
 import { speechIn } from '../../web/words/speech.ts';
 import { InventedMound, LEFT_HANDER, liveMound, RIGHT_HANDER } from './invented-mound.ts';
@@ -27,15 +28,22 @@ const far = zoneTakes(right.own.arm, { kind: 'ellipse', verticalM: inchesToM(-16
 
 describe('what a target would take', () => {
   test('spin alone gets into the turnover that is proposed, because it is drawn into reach', () => {
-    expect(leftOverWords(right.takes, true, ENGLISH)).toEqual(['Spin alone gets into the zone.']);
+    expect(leftOverWords(right.takes, true, ENGLISH)).toEqual([`Spin alone gets into the zone, ± ${movementText(right.takes.doubtM, ENGLISH, 1)} by the published lift laws.`]);
     expect(targetReasons(right.proposal, ENGLISH)[0]).toBe('A changeup of this family usually moves 6 in up and 14 in to arm side (from memory); the fastball does the rest.');
   });
 
   test('a target that spin does not reach says by how much, and to a device that cannot see it that nobody will know', () => {
     const { verticalM, armSideM } = far.toZone.leftOver;
     expect(Math.hypot(verticalM, armSideM)).toBeGreaterThan(inchesToM(0.1));
-    expect(leftOverWords(far, true, ENGLISH)).toEqual([`Spin alone falls short by ${wayWords({ verticalM, armSideM }, ENGLISH)}: a seam effect would have to add that.`]);
+    expect(leftOverWords(far, true, ENGLISH)).toEqual([`Spin alone falls short by ${wayWords({ verticalM, armSideM }, ENGLISH)}, ± ${movementText(far.doubtM, ENGLISH, 1)} by the published lift laws: a seam effect would have to add that.`]);
     expect(leftOverWords(far, false, ENGLISH)[1]).toBe('Whether it does is not visible to this device.');
+  });
+
+  test('how far the published lift laws are apart there stands beside it: eight to twelve per cent of what the spin does', () => {
+    const { separation } = right.takes.toZone;
+    const movedM = Math.hypot(right.baseline.verticalM + separation.verticalM, right.baseline.armSideM + separation.armSideM);
+    expect(right.takes.doubtM / movedM).toBeGreaterThan(0.05);
+    expect(right.takes.doubtM / movedM).toBeLessThan(0.25);
   });
 
   test('a left-hander’s tilt is that of his own clock: the mirror of a right-hander’s', () => {

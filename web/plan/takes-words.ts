@@ -31,10 +31,11 @@ export function nearestWords({ toCentre: { thrown } }: ZoneTakes, hand: Hand, fa
 }
 
 /** What spin leaves over to the edge of the zone, and what that would ask of the seams. */
-export function leftOverWords({ toZone: { leftOver } }: ZoneTakes, visible: boolean, speech: Speech): readonly string[] {
+export function leftOverWords({ toZone: { leftOver }, doubtM }: ZoneTakes, visible: boolean, speech: Speech): readonly string[] {
   const { target } = speech.words.plan;
-  if (Math.hypot(leftOver.verticalM, leftOver.armSideM) < NOTHING_M) return [target.reached];
-  return [target.leftOver(wayWords(leftOver, speech)), ...(visible ? [] : [target.leftUnseen])];
+  const doubt = movementText(doubtM, speech, 1);
+  if (Math.hypot(leftOver.verticalM, leftOver.armSideM) < NOTHING_M) return [target.reached(doubt)];
+  return [target.leftOver(wayWords(leftOver, speech), doubt), ...(visible ? [] : [target.leftUnseen])];
 }
 
 /** "3.1 in down, 1.0 in arm side"; a part that is nothing is left out. */
@@ -86,11 +87,9 @@ function targetReasonWords({ code, numbers }: TargetReason, speech: Speech): str
     case 'leaves-to-seam-effect':
     case 'leaves-to-split': return because[code](wayWords({ verticalM: numbers['verticalM'] ?? 0, armSideM: numbers['armSideM'] ?? 0 }, speech));
     case 'smaller-to-fit-reach': return because[code];
-    case 'tilt-from-movement': return because[code](tiltText(numbers['aimRad'] ?? 0));
     case 'little-vertical-room':
     case 'gap-carries-it':
     case 'no-room-within-reach':
-    case 'reach-unknown':
-    case 'tilt-does-not-describe-it': return because[code];
+    case 'reach-unknown': return because[code];
   }
 }

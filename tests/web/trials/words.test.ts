@@ -100,7 +100,7 @@ test('too few throws say how many there are, and a verdict that an excluded thro
 
 test('a spread that changed is said with the trial that scatters more, whichever it is', () => {
   const wide = [1, 5, 3, 6, 0];
-  const said = (a: number[], b: number[]) => {
+  const said = (a: readonly number[], b: readonly number[]) => {
     const { found, names } = comparedIn(recordOf(evening('s1', [['A', a], ['B', b]]).say(opened('s1', 1)).facts));
     return [ENGLISH, SPANISH].map((speech) => cautionWords(found.compared, found.taken, names, true, speech).find((sentence) => sentence.includes('times') || sentence.includes('veces')));
   };
