@@ -18,7 +18,7 @@ interface Thrown extends Pick<ThrowView, 'trial' | 'excluded' | 'problem'> {
  */
 export function triedFamilies(trials: readonly Trial[], thrown: readonly Thrown[], comfort: { readonly trial: string; readonly comfortable: boolean } | null): TriedFamily[] {
   return FAMILIES.flatMap((family): TriedFamily[] => {
-    const letters = new Set(trials.filter((trial) => familyOf(trial) === family).map(({ letter }) => letter));
+    const letters = new Set(trials.filter((trial) => familyOfTrial(trial) === family).map(({ letter }) => letter));
     const own = thrown.filter(({ trial, excluded, problem }) => trial !== null && letters.has(trial) && excluded === null && problem === null);
     if (own.length === 0) return [];
     return [{
@@ -31,7 +31,8 @@ export function triedFamilies(trials: readonly Trial[], thrown: readonly Thrown[
   });
 }
 
-function familyOf({ family, intent }: Trial): Family | null {
+/** The family that a trial counts for; null where nobody said. */
+export function familyOfTrial({ family, intent }: Pick<Trial, 'family' | 'intent'>): Family | null {
   return family ?? (intent === 'split' ? 'split' : null);
 }
 

@@ -97,7 +97,7 @@ function plateView(lastHighIn: number, lastArmSideIn: number, armSideOn: 'left' 
     const last = marks.at(-1)!;
     const words = drawn ? [plateHeightWords(last.verticalM, speech), plateSideWords(last.armSideM, speech)] : [plate.placeMissing(measures.missing['not-sent'])];
     drawPlateView(svg, {
-      generation: 'one', armSideOn, marks, last: { drawn, words }, ruling: speech.units === 'imperial' ? { perSi: mToInches(1), unit: 'in' } : { perSi: 100, unit: 'cm' },
+      generation: 'one', armSideOn, marks, aim: null, last: { drawn, words }, ruling: speech.units === 'imperial' ? { perSi: mToInches(1), unit: 'in' } : { perSi: 100, unit: 'cm' },
       texts: { name: plate.title, description: '', armSide: trade.armSide, gloveSide: trade.gloveSide },
     }, room);
   };

@@ -18,10 +18,20 @@ export interface PlateData {
   readonly armSideOn: 'left' | 'right';
   /** Oldest first, each by its height over the ground and its distance from the middle towards the arm side. */
   readonly marks: readonly PlaneMark[];
+  /** The region that is aimed at; null where none is asked for. It is no batter's zone. */
+  readonly aim: PlateAim | null;
   /** The last throw's place in words; or, where it is not drawn, why. */
   readonly last: { readonly drawn: boolean; readonly words: readonly string[] };
   readonly ruling: Ruling;
   readonly texts: { readonly name: string; readonly description: string; readonly armSide: string; readonly gloveSide: string };
+}
+
+/** In metres over the ground and from the middle, arm side positive. */
+interface PlateAim {
+  readonly lowM: number;
+  readonly highM: number;
+  readonly gloveSideM: number;
+  readonly armSideM: number;
 }
 
 export interface PlateOptions {
@@ -48,6 +58,7 @@ export function drawPlateView(element: SVGSVGElement, data: PlateData, options: 
   const footPx = (Math.max(...sides.map(({ lines }) => lines.length)) * LINE + 0.3) * textPx;
   const scale = plateScale(data.marks, options, footPx, data.armSideOn === 'right' ? 1 : -1);
   drawGround(layer(svg, 'ground'), scale, options);
+  drawAim(layer(svg, 'aimed'), data.aim, scale);
   const heights = layer(svg, 'heights');
   const ruled = drawHeights(heights, scale, data.ruling, textPx);
   drawSides(layer(svg, 'sides'), sides, height - footPx, options);
@@ -68,6 +79,12 @@ function drawGround(group: Layer, scale: PlateScale, { width }: PlateOptions): v
     .attr('x1', ({ x1 }) => x1).attr('x2', ({ x2 }) => x2).attr('y1', ({ y1 }) => y1).attr('y2', ({ y2 }) => y2);
   const outline = `M${plateOutline(scale).map((point) => point.join(',')).join('L')}Z`;
   group.selectAll<SVGPathElement, string>('path').data([outline]).join('path').attr('class', 'plate').attr('d', (path) => path);
+}
+
+function drawAim(group: Layer, aim: PlateAim | null, { x, y }: PlateScale): void {
+  group.selectAll<SVGRectElement, PlateAim>('rect').data(aim === null ? [] : [aim]).join('rect').attr('class', 'plate-aim')
+    .attr('x', ({ gloveSideM, armSideM }) => Math.min(x(gloveSideM), x(armSideM))).attr('width', ({ gloveSideM, armSideM }) => Math.abs(x(armSideM) - x(gloveSideM)))
+    .attr('y', ({ highM }) => y(highM)).attr('height', ({ lowM, highM }) => y(lowM) - y(highM));
 }
 
 /** Heights over the ground at the left edge. Gives the boxes of their words. */

@@ -102,7 +102,7 @@ function Planned(props: { readonly view: MoundView; readonly session: SessionVie
   };
   return (
     <>
-      <Target session={props.session} family={props.family} reach={reach()} proposal={proposal()} planned={shown()} onSet={(target, reason) => void set(target, reason)}
+      <Target session={props.session} baseline={props.baseline} family={props.family} reach={reach()} proposal={proposal()} planned={shown()} onSet={(target, reason) => void set(target, reason)}
         onPlanned={(target) => setMoved({ family: props.family, planned: target })} />
       <div class="plan-column plan-ways">
         <Takes takes={takes()} hand={props.session.athlete.hand} fastballMps={props.baseline.speedMps} visible={seamEffectVisible(props.view)} assumed={own().assumed} />

@@ -1,9 +1,11 @@
 import { createSignal, For, Show } from 'solid-js';
 import type { ProposedTarget } from '../../core/coaching/propose-target.ts';
-import type { SessionView } from '../../core/facts/views.ts';
+import type { BaselineView, SessionView } from '../../core/facts/views.ts';
 import type { Family } from '../../core/facts/vocabulary.ts';
 import type { ReachRegion } from '../../core/flight/reach.ts';
+import { Aims } from '../aims/aims.tsx';
 import { Answer } from '../desk/answer.tsx';
+import { useDesk } from '../desk/desk.ts';
 import { TextField } from '../desk/text-field.tsx';
 import { bandWords, centreWords } from '../words/target-words.ts';
 import { useSpeech } from '../words/use-words.tsx';
@@ -14,6 +16,7 @@ import { targetReasons } from './takes-words.ts';
 /** The separation plane with what the arm reaches, the planned target on it, and the button that sets it. */
 export function Target(props: {
   readonly session: SessionView;
+  readonly baseline: BaselineView;
   readonly family: Family;
   readonly reach: ReachRegion | null;
   readonly proposal: ProposedTarget;
@@ -22,6 +25,7 @@ export function Target(props: {
   readonly onPlanned: (planned: PlannedTarget | null) => void;
   readonly onSet: (planned: PlannedTarget, reason: string) => void;
 }) {
+  const desk = useDesk();
   const speech = useSpeech();
   const say = () => speech().words.plan.target;
   const [typed, setTyped] = createSignal<string | null>(null);
@@ -55,6 +59,7 @@ export function Target(props: {
         )}
       </Show>
       <Answer corner="target" />
+      <Show when={zone()}>{(at) => <Aims view={desk.view()} session={props.session} baseline={props.baseline} family={props.family} zone={at()} />}</Show>
       <Show when={props.planned?.origin === 'proposed'}>
         <h3>{say().why}</h3>
         <ul class="sentences quiet small"><For each={targetReasons(props.proposal, speech())}>{(reason) => <li>{reason}</li>}</For></ul>

@@ -1,4 +1,5 @@
 import { createEffect, createMemo, For, Show } from 'solid-js';
+import { sessionAimWords } from '../aims/aim-words.ts';
 import { drawLetteredPlane } from '../charts/lettered-plane.ts';
 import { StandingWord } from '../standing/frame.tsx';
 import { armOn } from '../trials/arm.ts';
@@ -82,10 +83,11 @@ function Facts(props: { readonly folded: FoldedSession }) {
     [say().throws, [throwsWords(props.folded.view.throws, speech())]],
     [say().baseline, baselineWords(session().baseline, session().timeZone, speech())],
     [say().target, targetWords(session().zone, session().speedBand, speech())],
+    [speech().words.aims.title, sessionAimWords(session(), speech())],
   ];
   return (
     <dl class="sheet-facts">
-      <For each={lines()}>{([name, said]) => <div><dt>{name}</dt><dd><For each={said}>{(line) => <span>{line}</span>}</For></dd></div>}</For>
+      <For each={lines().filter(([, said]) => said.length > 0)}>{([name, said]) => <div><dt>{name}</dt><dd><For each={said}>{(line) => <span>{line}</span>}</For></dd></div>}</For>
     </dl>
   );
 }

@@ -3,6 +3,8 @@ import type { SpeedBand, TargetZone } from '../../../core/facts/coach.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { bandWords, centreWords } from '../../words/target-words.ts';
 import { useSpeech } from '../../words/use-words.tsx';
+import { familyAimedAt } from '../../aims/aim-of.ts';
+import { Aims } from '../../aims/aims.tsx';
 import { Answer } from '../../desk/answer.tsx';
 import { useDesk } from '../../desk/desk.ts';
 import { TextField } from '../../desk/text-field.tsx';
@@ -54,6 +56,12 @@ export function TargetPart(props: { readonly session: SessionView }) {
     const { zone: stands, speedBand } = props.session;
     return stands === null ? say().noZone : `${speech().words.plan.target.centre(centreWords(stands, speech()))}, ${bandWords(speedBand, speech())}.`;
   };
+  /** What an aim rests on; null while target, fastball or family is missing. */
+  const aimed = () => {
+    const { baseline } = props.session;
+    const [at, family] = [zone(), familyAimedAt(props.session)];
+    return at === null || family === null || baseline.kind !== 'baseline' ? null : { zone: at, family, baseline };
+  };
   const toggleBand = () => setTyped({ ...draft(), band: draft().band === null ? draftOf(STARTING_ZONE, STARTING_BAND, speech().units).band : null });
 
   return (
@@ -80,6 +88,7 @@ export function TargetPart(props: { readonly session: SessionView }) {
           </Show>
         </form>
       </Show></Show>
+      <Show when={aimed()}>{(known) => <Aims view={desk.view()} session={props.session} {...known()} />}</Show>
       <Baseline session={props.session} />
     </section>
   );

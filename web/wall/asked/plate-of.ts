@@ -21,7 +21,7 @@ export function plateOf(view: MoundView, speech: Speech): Shown<PlateData> {
   if (session === null || last === null) return inWords(words.wall.noThrow);
   if (!STAGE_HAS_PLATE[session.stage]) return inWords(words.asked.plate.placeMissing(words.measures.missing['not-defined']));
   const { hand } = session.athlete;
-  const placed = view.throws.filter(({ stage, excluded }) => stage === session.stage && excluded === null).flatMap((thrown) => markOf(thrown, hand, speech) ?? []);
+  const placed = view.throws.filter(({ stage, excluded }) => stage === session.stage && excluded === null).flatMap((thrown) => plateMark(thrown, hand, speech) ?? []);
   if (placed.length === 0) return inWords(whyNotDrawn(last, session.stage, speech));
   const marks = placed.slice(-THROWS_DRAWN);
   const newest = marks.at(-1)!;
@@ -34,6 +34,7 @@ export function plateOf(view: MoundView, speech: Speech): Shown<PlateData> {
       generation: `${session.id} ${session.stage} ${view.generation}`,
       armSideOn: hand === 'right' ? 'left' : 'right',
       marks,
+      aim: null,
       last: { drawn, words: lastWords },
       ruling: movementRuling(speech.units),
       texts: { name: say.title, description: say.description(words.wall.plane.lastThrow(whatWords(last, speech), lastWords.join(', ')), say.drawn(marks.length)), armSide: words.trade.armSide, gloveSide: words.trade.gloveSide },
@@ -49,7 +50,8 @@ function whyNotDrawn({ excluded, stage, plateHeightM, plateRightM }: ThrowView, 
   return words.asked.plate.placeMissing(words.measures.missing[missing]);
 }
 
-function markOf({ place, number, trial, fastball, inferred, miss, plateHeightM, plateRightM }: ThrowView, hand: Hand, speech: Speech): PlaneMark | null {
+/** Where a throw crossed the plate; null where that is not known. */
+export function plateMark({ place, number, trial, fastball, inferred, miss, plateHeightM, plateRightM }: ThrowView, hand: Hand, speech: Speech): PlaneMark | null {
   if (typeof plateHeightM !== 'number' || typeof plateRightM !== 'number') return null;
   const at = { verticalM: plateHeightM, armSideM: hand === 'right' ? -plateRightM : plateRightM };
   return { place, trial, fastball, inferred, onTarget: miss?.onTarget ?? null, ...at, said: [speech.words.trade.throwNumber(number), ...placeWords(at, speech)].join(', ') };

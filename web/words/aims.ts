@@ -1,0 +1,43 @@
+import { inBoth } from './in-both.ts';
+
+/** Where a changeup is aimed beside its target zone: by tilt, and at the plate. Amounts arrive with their unit. */
+export const aims = inBoth(
+  {
+    title: 'Aim',
+    tilt: 'Tilt',
+    tiltIs: (aim: string, from: string, to: string) => `${aim} (${from} to ${to})`,
+    noTilt: (family: string) => `none: tilt does not describe ${family}`,
+    plate: 'At the plate',
+    plateIs: (low: string, high: string, glove: string, arm: string) => `${low} to ${high} high, ${glove} to ${arm}`,
+    noPlate: 'no plate in this stage',
+    line: (family: string, tilt: string, plate: string) => `${family}, tilt ${tilt}; at the plate ${plate}`,
+    tiltFrom: 'Tilt: along the movement that the middle of the target asks for; half an hour either way is a house rule.',
+    plateFrom: 'At the plate: common practice for a batter of usual height, held against the middle of its front. No batter was measured.',
+    soFar: (letter: string, inside: number, known: number) => `${inside} of ${known} in trial ${letter}`,
+    clock: 'Tilt on the clock that the pitcher sees',
+    clockSays: (aim: string, drawn: string) => `The aim is ${aim}. ${drawn}`,
+    plateSays: (aim: string, drawn: string) => `The aim is ${aim}. ${drawn}`,
+    drawn: (count: number) => (count === 1 ? '1 throw drawn.' : `${count} throws drawn.`),
+    clockKey: 'A filled dot on the clock lies within the aim.',
+    plateKey: 'At the plate a filled mark was on target.',
+  },
+  {
+    title: 'Mira',
+    tilt: 'Eje',
+    tiltIs: (aim, from, to) => `${aim} (${from} a ${to})`,
+    noTilt: (family) => `ninguno: el eje no describe ${family}`,
+    plate: 'En home',
+    plateIs: (low, high, glove, arm) => `de ${low} a ${high} de alto, ${glove} a ${arm}`,
+    noPlate: 'esta etapa no tiene home',
+    line: (family, tilt, plate) => `${family}, eje ${tilt}; en home ${plate}`,
+    tiltFrom: 'Eje: a lo largo del movimiento que pide el centro del blanco; media hora a cada lado es regla de la casa.',
+    plateFrom: 'En home: práctica común para un bateador de estatura usual, desde el medio del frente. No se midió a ningún bateador.',
+    soFar: (letter, inside, known) => `${inside} de ${known} en ensayo ${letter}`,
+    clock: 'Eje en el reloj que ve el lanzador',
+    clockSays: (aim, drawn) => `La mira es ${aim}. ${drawn}`,
+    plateSays: (aim, drawn) => `La mira es ${aim}. ${drawn}`,
+    drawn: (count) => (count === 1 ? '1 tiro dibujado.' : `${count} tiros dibujados.`),
+    clockKey: 'Un punto lleno en el reloj está dentro de la mira.',
+    plateKey: 'En home una marca llena estuvo en el blanco.',
+  },
+);
