@@ -1,5 +1,6 @@
 import './of-glance.ts';
 import './of-pictures.ts';
+import { aims } from './aims.ts';
 import { bench } from './bench.ts';
 import { learn } from './language.ts';
 import { plan } from './plan.ts';
@@ -9,4 +10,4 @@ import { throwNumbers } from './throw-numbers.ts';
 import { trials } from './trials.ts';
 
 /** What the screens of coach and staff say: everything. */
-learn({ bench, plan, playback, report, throwNumbers, trials });
+learn({ aims, bench, plan, playback, report, throwNumbers, trials });

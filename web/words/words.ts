@@ -1,3 +1,4 @@
+import type { aims } from './aims.ts';
 import type { arm } from './arm.ts';
 import type { asked } from './asked.ts';
 import type { bench } from './bench.ts';
@@ -17,6 +18,7 @@ import type { wall } from './wall.ts';
 /** Every text a person reads, by the part of the product that says it, each in English and Spanish. */
 export interface BothWords {
   readonly trade: typeof trade;
+  readonly aims: typeof aims;
   readonly arm: typeof arm;
   readonly feedback: typeof feedback;
   readonly measures: typeof measures;
