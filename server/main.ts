@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { startServer, StartFailure, type RunningServer } from './serve.ts';
+import { startServer, type RunningServer } from './serve.ts';
+import { StartFailure } from './start-failure.ts';
 
 /** The program: reads what was typed, starts the server, says that it is ready or why not, and stops when asked to. */
 async function run(): Promise<void> {
@@ -9,15 +10,16 @@ async function run(): Promise<void> {
   process.send?.({ kind: 'ready', address: server.address, tokenFile: server.tokenFile });
 }
 
-function typed(): { port: number; host: string; dataFolder: string } {
+function typed(): { port: number; host: string; dataFolder: string; passphraseFile?: string } {
   try {
-    const { values } = parseArgs({ options: { port: { type: 'string', default: '8080' }, host: { type: 'string', default: '127.0.0.1' }, data: { type: 'string', default: 'data/own' } } });
+    const { values } = parseArgs({ options: { port: { type: 'string', default: '8080' }, host: { type: 'string', default: '127.0.0.1' }, data: { type: 'string', default: 'data/own' }, 'passphrase-file': { type: 'string' } } });
     const port = Number(values.port);
     if (!/^\d+$/.test(values.port) || port > 65_535) throw new StartFailure(`--port is "${values.port}"; give a whole number from 0 to 65535.`);
-    return { port, host: values.host, dataFolder: values.data };
+    const passphraseFile = values['passphrase-file'];
+    return { port, host: values.host, dataFolder: values.data, ...(passphraseFile === undefined ? {} : { passphraseFile }) };
   } catch (error) {
     if (error instanceof StartFailure) throw error;
-    throw new StartFailure(`${(error as Error).message.split('. ')[0]}; the options are --port, --host and --data.`);
+    throw new StartFailure(`${(error as Error).message.split('. ')[0]}; the options are --port, --host, --data and --passphrase-file.`);
   }
 }
 

@@ -3,18 +3,25 @@ import type { AddressInfo } from 'node:net';
 import path from 'node:path';
 import type { Duplex } from 'node:stream';
 import { pino } from 'pino';
+import { inAddress } from './access/addresses.ts';
+import { slowAttempts } from './access/attempts.ts';
+import { glanceCodes } from './access/codes.ts';
+import { keepGrants, UnreadableGrants, type Grants } from './access/grants.ts';
 import { foreignness } from './access/origin.ts';
+import { passphraseOf } from './access/passphrase-file.ts';
 import { deviceToken } from './access/token.ts';
+import { whoAsks } from './access/who-asks.ts';
 import { httpApp } from './api/app.ts';
 import { buildOf, pages } from './api/pages.ts';
 import { apiRoutes } from './api/routes.ts';
-import { newId, newSecret } from './chance.ts';
+import { newId, newSecret, newShortId, newShortSecret } from './chance.ts';
 import { systemClock, type Clock } from './clock.ts';
 import { openDoor } from './devices/door.ts';
 import { keepPresence } from './devices/presence.ts';
 import { stageOf } from './devices/stage-of.ts';
 import { followLedgers } from './ledgers.ts';
 import { openSqliteLog } from './log/sqlite-log.ts';
+import { StartFailure } from './start-failure.ts';
 import { serveScreens } from './viewers/screens.ts';
 
 export interface ServerOptions {
@@ -24,21 +31,20 @@ export interface ServerOptions {
   readonly dataFolder: string;
   /** Where the built screens are. */
   readonly webFolder: string;
+  /** Where the coaches' passphrase stands, for the first time or to change it; needed where other machines reach the server. */
+  readonly passphraseFile?: string;
   readonly clock?: Clock;
   readonly logLevel?: 'info' | 'silent';
 }
 
 export interface RunningServer {
-  /** Such as http://127.0.0.1:8080. */
+  /** As this machine itself reaches it, such as http://127.0.0.1:8080. */
   readonly address: string;
   readonly port: number;
   /** Holds the token that devices show. */
   readonly tokenFile: string;
   close(): Promise<void>;
 }
-
-/** Why a server did not start; the message is one sentence that says what to do. */
-export class StartFailure extends Error {}
 
 /**
  * Wires the rooms together and listens.
@@ -55,12 +61,20 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   try {
     const token = deviceToken(dataFolder, newSecret);
     const ledgers = followLedgers(log, onTrouble);
+    const passphrase = await passphraseOf(options, newSecret);
+    const grants = grantsIn(dataFolder, clock);
+    const codes = glanceCodes({ nowMs: clock.nowMs, newId: newShortId, newSecret: newShortSecret });
+    const asks = whoAsks({ grants, listenHost: host, isOpen: (mound, session) => ledgers.of(mound).sessions[session]?.closedAtMs === null });
     const presence = keepPresence(clock);
     const build = buildOf(webFolder);
-    const http = createServer(httpApp({ api: apiRoutes({ log, ledgers, presence, build }), pages: pages(webFolder), listenHost: host, onTrouble }));
+    const http = createServer(httpApp({ api: apiRoutes({ log, ledgers, presence, build, grants, codes, passphrase, attempts: slowAttempts(clock.nowMs), whoAsks: asks, listening: { host, tls: false }, nowMs: clock.nowMs }), pages: pages(webFolder, asks), listenHost: host, onTrouble }));
     const door = openDoor({ log, clock, presence, tokenMatches: token.matches, stageOf: (mound, place) => stageOf(ledgers.of(mound), place), onTrouble });
     http.on('upgrade', (request: IncomingMessage, socket: Duplex, head: Buffer) => upgrade(request, socket, head, host, door.upgrade));
-    const screens = serveScreens(http, { log, ledgers, presence, clock, listenHost: host, build, onTrouble });
+    const screens = serveScreens(http, { log, ledgers, presence, clock, listenHost: host, whoAsks: asks, build, onTrouble });
+    grants.onEnded(screens.look);
+    log.onAppended(({ mound, said }) => {
+      if (said.kind === 'session-closed') grants.end(({ to }) => to.kind === 'glance' && to.mound === mound && to.session === said.session);
+    });
     await listen(http, port, host);
     const address = addressOf(http, host);
     logger.info({ address, dataFolder, log: log.id }, 'listening');
@@ -85,11 +99,20 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   }
 }
 
+/** @throws {StartFailure} when what is kept there cannot be understood */
+function grantsIn(dataFolder: string, clock: Clock): Grants {
+  try {
+    return keepGrants({ dataFolder, nowMs: clock.nowMs, newId: newShortId, newSecret });
+  } catch (error) {
+    throw error instanceof UnreadableGrants ? new StartFailure(error.message) : error;
+  }
+}
+
 /** Devices come in at /device; socket.io looks after its own path. */
 function upgrade(request: IncomingMessage, socket: Duplex, head: Buffer, host: string, toDevices: (request: IncomingMessage, socket: Duplex, head: Buffer) => void): void {
   const { pathname } = new URL(request.url ?? '/', 'http://any');
   if (pathname.startsWith('/socket.io/')) return;
-  if (foreignness(request.headers, host) !== null) return void socket.end('HTTP/1.1 403 Forbidden\r\nConnection: close\r\n\r\n');
+  if (foreignness(request, host) !== null) return void socket.end('HTTP/1.1 403 Forbidden\r\nConnection: close\r\n\r\n');
   if (pathname !== '/device') return void socket.end('HTTP/1.1 404 Not Found\r\nConnection: close\r\n\r\n');
   toDevices(request, socket, head);
 }
@@ -113,7 +136,8 @@ function whyNotListening({ code, message }: NodeJS.ErrnoException, port: number,
 
 function addressOf(http: Server, host: string): string {
   const { port } = http.address() as AddressInfo;
-  return `http://${host.includes(':') ? `[${host}]` : host}:${port}`;
+  const here = host === '0.0.0.0' ? '127.0.0.1' : host === '::' ? '::1' : host;
+  return `http://${inAddress(here)}:${port}`;
 }
 
 function once(act: () => Promise<void>): () => Promise<void> {

@@ -15,6 +15,8 @@ const Playback = lazy(() => import('./playback/playback.tsx'));
 const Trials = lazy(() => import('./trials/trials.tsx'));
 const Report = lazy(() => import('./report/report.tsx'));
 const Start = lazy(() => import('./start/start.tsx'));
+const Open = lazy(() => import('./door/open.tsx'));
+const SignIn = lazy(() => import('./door/sign-in.tsx'));
 const MOUND_SCREENS = { wall: Wall, bench: Bench, glance: Glance, plan: Plan } as const;
 
 function Screen(props: { readonly route: Route }) {
@@ -31,6 +33,10 @@ function Screen(props: { readonly route: Route }) {
       return <Trials athlete={route.athlete} />;
     case 'report':
       return <Report session={route.session} />;
+    case 'open':
+      return <Open />;
+    case 'sign-in':
+      return <SignIn />;
     case 'start':
       return <Start />;
     case 'nowhere':

@@ -12,11 +12,13 @@ export interface Settings {
   readonly windows: boolean;
   /** Whether Playback shows the numbers of the last throw. */
   readonly numbers: boolean;
+  /** The one that a Glance belongs to; otherwise whoever has the mound is followed. */
+  readonly session: string | null;
   /** The picture shown beside the separation plane. */
   readonly picture: Asked | null;
 }
 
-/** Reads the settings of a query string: lang, units, theme, diagonal, distance, windows, numbers, picture. */
+/** Reads the settings of a query string: lang, units, theme, diagonal, distance, windows, numbers, session, picture. */
 export function settingsIn(search: string): Settings {
   const query = new URLSearchParams(search);
   return {
@@ -27,6 +29,7 @@ export function settingsIn(search: string): Settings {
     distanceM: between(query.get('distance'), 0.2, 60),
     windows: query.get('windows') === '1',
     numbers: query.get('numbers') === '1',
+    session: query.get('session'),
     picture: oneOf(query.get('picture'), ASKED),
   };
 }

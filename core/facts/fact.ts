@@ -38,7 +38,7 @@ export interface Fact {
   readonly mound: string;
   /** Milliseconds since 1970 on the server's clock when the fact arrived. */
   readonly atMs: number;
-  /** `device:<id>`, `coach`, `athlete` or `server`. */
+  /** `device:<id>`, `coach:<name>`, `athlete` or `server`; a fact from before coaches signed in says `coach`. */
   readonly by: string;
   readonly version: number;
   readonly said: Said;

@@ -9,7 +9,7 @@ import type { MoundHead, MoundView, ThrowView } from './views.ts';
 const SPEAKERS = ['coach', 'athlete'] as const;
 export type Speaker = (typeof SPEAKERS)[number];
 
-/** With what a screen connects: who speaks there. On Glance it is the athlete. */
+/** With what a screen connects: who speaks there. It gives up rights and never gains any: who a browser is, the server knows. */
 export const screenHelloSchema = z.object({ speaker: z.enum(SPEAKERS).default('coach') });
 
 export const watchSchema = z.strictObject({

@@ -9,7 +9,7 @@ export function httpApp({ api, pages, listenHost, onTrouble }: { api: Router; pa
   app.disable('x-powered-by');
   app.use(protections());
   app.use((request, response, next) => {
-    const foreign = foreignness(request.headers, listenHost);
+    const foreign = foreignness(request, listenHost);
     if (foreign === null) next();
     else refuse(response, 403, 'foreign', '', foreign);
   });
@@ -41,9 +41,9 @@ function protections(): ReturnType<typeof helmet> {
 
 /** A bad address is the caller's; anything else is a bug: reported in full to the log, in one sentence to the caller. */
 function failures(onTrouble: (error: unknown) => void): ErrorRequestHandler {
-  return (error: { readonly status?: number }, _, response, next) => {
+  return (error: { readonly status?: number; readonly type?: string }, _, response, next) => {
     if (response.headersSent) return next(error);
-    if (error.status !== undefined && error.status < 500) return refuse(response, error.status, 'malformed', '', 'This address cannot be read; check its spelling.');
+    if (error.status !== undefined && error.status < 500) return refuse(response, error.status, 'malformed', '', error.type === undefined ? 'This address cannot be read; check its spelling.' : 'What was sent cannot be read; send JSON, and less of it.');
     onTrouble(error);
     refuse(response, 500, 'internal', '', 'The server met a fault of its own; its log says which. What was thrown is safe.');
   };

@@ -37,3 +37,8 @@ export function listAthleteSessions(ledgers: readonly Ledger[], athlete: string)
 export function listAllSessions(ledgers: readonly Ledger[]): SessionListing[] {
   return ledgers.flatMap(listSessions).sort((a, b) => b.openedAtMs - a.openedAtMs);
 }
+
+/** The state of the mound that holds a session. */
+export function moundOf(ledgers: readonly Ledger[], session: string): Ledger | undefined {
+  return ledgers.find((ledger) => Object.hasOwn(ledger.sessions, session));
+}

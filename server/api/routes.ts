@@ -1,23 +1,37 @@
 import { Router, type Response } from 'express';
-import type { Ledger } from '../../core/session/ledger.ts';
 import { sliceOf } from '../../core/session/recorded.ts';
 import { sessionRecord } from '../../core/session/session-record.ts';
 import type { Presence } from '../devices/presence.ts';
-import type { Ledgers } from '../ledgers.ts';
 import type { FactLog } from '../log/fact-log.ts';
+import { accessRoutes, openRoutes, type AccessParts } from './access-routes.ts';
+import { onlyFor } from './only-for.ts';
 import { athleteDays } from './athlete-days.ts';
 import { athleteRecords } from './athlete-records.ts';
-import { listAllSessions, listAthletes, listAthleteSessions, listMounds } from './mounds.ts';
+import { listAllSessions, listAthletes, listAthleteSessions, listMounds, moundOf } from './mounds.ts';
 import { refuse } from './refuse.ts';
+import { signInRoutes, type SignInParts } from './sign-in.ts';
 
-/** What screens read besides the live views; all of it under /api. */
-export function apiRoutes({ log, ledgers, presence, build }: { log: FactLog; ledgers: Ledgers; presence: Presence; build: string }): Router {
+interface ApiParts extends AccessParts, SignInParts {
+  readonly log: FactLog;
+  readonly presence: Presence;
+  readonly build: string;
+}
+
+/** What screens read besides the live views; all of it under /api. What stands behind `onlyFor` is a coach's alone. */
+export function apiRoutes(parts: ApiParts): Router {
+  const { log, ledgers, presence, build } = parts;
   const routes = Router();
   routes.use((_, response, next) => {
     response.set('Cache-Control', 'no-store');
     next();
   });
-  routes.get('/health', (_, response) => void response.json({ kind: 'healthy', build, log: log.id, refusals: log.refusals(), damaged: log.damaged() }));
+  routes.get('/health', (request, response) => {
+    const inside = { log: log.id, refusals: log.refusals(), damaged: log.damaged() };
+    response.json({ kind: 'healthy', build, ...(parts.whoAsks(request).kind === 'coach' ? inside : {}) });
+  });
+  routes.use(openRoutes(parts), signInRoutes(parts));
+  routes.use(onlyFor(parts.whoAsks, { kind: 'ask' }));
+  routes.use(accessRoutes(parts));
   routes.get('/athletes', (_, response) => void response.json(listAthletes(ledgers.all())));
   routes.get('/athletes/:id/days', (request, response) => {
     const days = athleteDays(ledgers.all(), request.params.id);
@@ -38,23 +52,19 @@ export function apiRoutes({ log, ledgers, presence, build }: { log: FactLog; led
   routes.get('/sessions', (_, response) => void response.json(listAllSessions(ledgers.all())));
   routes.get('/sessions/:id', (request, response) => {
     const { id } = request.params;
-    const mound = moundOf(ledgers, id)?.mound;
+    const mound = moundOf(ledgers.all(), id)?.mound;
     const slice = mound === undefined ? null : sliceOf(ledgers.history(mound), id);
     if (mound === undefined || slice === null) return unknownSession(response);
     response.json({ session: id, mound, log: log.id, ...slice });
   });
   routes.get('/sessions/:id/record', (request, response) => {
     const { id } = request.params;
-    const ledger = moundOf(ledgers, id);
+    const ledger = moundOf(ledgers.all(), id);
     if (ledger === undefined) return unknownSession(response);
     response.json(sessionRecord(ledger, id));
   });
   routes.use((request, response) => refuse(response, 404, 'unknown-address', '', `There is no ${request.method} ${request.baseUrl}${request.path}.`));
   return routes;
-}
-
-function moundOf(ledgers: Ledgers, session: string): Ledger | undefined {
-  return ledgers.all().find((ledger) => ledger.sessions[session] !== undefined);
 }
 
 function unknownSession(response: Response): void {

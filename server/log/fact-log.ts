@@ -3,7 +3,7 @@ import type { Fact, Said } from '../../core/facts/fact.ts';
 /** What somebody wants to have written down. */
 export interface Entry {
   readonly mound: string;
-  /** `device:<id>`, `coach`, `athlete` or `server`. */
+  /** `device:<id>`, `coach:<name>`, `athlete` or `server`. */
   readonly by: string;
   readonly said: Said;
   /** The coach's request id: the same request is stored once. */

@@ -1,5 +1,6 @@
 import type { Observable, Subscription } from 'rxjs';
 import type { Fact } from '../../core/facts/fact.ts';
+import type { MoundView } from '../../core/facts/views.ts';
 import type { ViewMessage } from '../../core/facts/wire.ts';
 import { changeBetween, type ViewChange } from '../../core/session/change.ts';
 import type { Ledger } from '../../core/session/ledger.ts';
@@ -15,6 +16,8 @@ export interface ChannelSource {
   readonly log: string;
   readonly session: string | null;
   ledger(): Ledger;
+  /** What of a view those who watch may see. */
+  shown(view: MoundView): MoundView;
   readonly facts$: Observable<Fact>;
   onTrouble(error: unknown): void;
 }
@@ -76,7 +79,7 @@ export class Channel {
     const { facts$, session, onTrouble } = this.#source;
     this.#following = viewsOf(facts$, this.#source.ledger(), session).subscribe({
       next: ({ view }) => {
-        this.#ring.add(view);
+        this.#ring.add(this.#source.shown(view));
         this.#changes = new Map();
         for (const [viewer, watching] of this.#watching) this.#offer(viewer, watching);
       },

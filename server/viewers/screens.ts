@@ -1,9 +1,13 @@
 import type { Server as HttpServer } from 'node:http';
 import { Server, type Socket } from 'socket.io';
 import { PULSE_SECONDS } from '../../core/facts/heartbeat.ts';
-import { screenHelloSchema, watchSchema, type Pulse, type SayReply, type ViewMessage, type WatchReply } from '../../core/facts/wire.ts';
+import { screenHelloSchema, watchSchema, type Pulse, type Refusal, type SayReply, type ViewMessage, type WatchReply } from '../../core/facts/wire.ts';
 import { SCIENCE_VERSION } from '../../core/session/analyse.ts';
+import { NOT_LET_IN, notTheirs } from '../access/may.ts';
 import { foreignness } from '../access/origin.ts';
+import { shownTo } from '../access/shown-to.ts';
+import type { WhoAsks } from '../access/who-asks.ts';
+import { speakingAs, type Who } from '../access/who.ts';
 import type { Clock } from '../clock.ts';
 import { complaint } from '../complaint.ts';
 import type { Presence } from '../devices/presence.ts';
@@ -13,6 +17,8 @@ import { Channel } from './channel.ts';
 import { backlogOf, type Viewer } from './line.ts';
 import { takeStatements } from './speaking.ts';
 
+/** A line that nobody is let in by does not stay. */
+const LET_IN_WITHIN_MS = 5000;
 const LARGEST_MESSAGE_BYTES = 256 * 1024;
 /** Channels that nobody watches, kept for viewers that come back. */
 const IDLE_CHANNELS = 32;
@@ -24,6 +30,8 @@ interface Up {
 interface Down {
   view(message: ViewMessage): void;
   pulse(pulse: Pulse): void;
+  /** The last word to a screen that may no longer see what it sees. */
+  ended(why: Refusal): void;
 }
 type Screen = Socket<Up, Down>;
 
@@ -33,36 +41,42 @@ export interface ScreensParts {
   readonly presence: Presence;
   readonly clock: Clock;
   readonly listenHost: string;
+  readonly whoAsks: WhoAsks;
   readonly build: string;
   onTrouble(error: unknown): void;
 }
 
 interface Watched {
   readonly mound: string;
+  readonly session: string | null;
   readonly channel: Channel;
 }
 
 /** Serves the screens: views and pulses down, what coaches and athletes say up. */
-export function serveScreens(http: HttpServer, parts: ScreensParts): { close(): Promise<void> } {
-  const { log, ledgers, presence, clock, listenHost, build, onTrouble } = parts;
+export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): void; close(): Promise<void> } {
+  const { log, ledgers, presence, clock, listenHost, whoAsks, build, onTrouble } = parts;
   const io = new Server<Up, Down>(http, {
     serveClient: false,
     destroyUpgrade: false,
     maxHttpBufferSize: LARGEST_MESSAGE_BYTES,
+    connectTimeout: LET_IN_WITHIN_MS,
     allowRequest: (request, answer) => {
-      const foreign = foreignness(request.headers, listenHost);
+      const foreign = foreignness(request, listenHost);
       answer(foreign, foreign === null);
     },
   });
   const channels = new Map<string, Channel>();
   const watched = new Map<Viewer, Watched>();
+  /** Who each screen is, asked at every use. */
+  const screens = new Map<Screen, { readonly viewer: Viewer; who(): Who }>();
   const speak = takeStatements(log, ledgers);
 
-  function channelOf(mound: string, session: string | null): Channel {
-    const key = `${mound} ${session ?? ''}`;
+  function channelOf(mound: string, session: string | null, who: Who): Channel {
+    const key = `${mound} ${session ?? ''} ${who.kind === 'glance' ? 'glance' : ''}`;
     const channel = channels.get(key) ?? new Channel({
       log: `${log.id}-science-${SCIENCE_VERSION}`,
       session,
+      shown: shownTo(who),
       ledger: () => ledgers.of(mound),
       facts$: ledgers.facts(mound),
       onTrouble,
@@ -83,14 +97,16 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { close(): 
     for (const [viewer, { mound }] of watched) if ((only === null || mound === only) && !viewer.isSlow()) viewer.pulse(pulseOf(mound));
   }
 
-  function watch(viewer: Viewer, value: unknown): WatchReply {
+  function watch(viewer: Viewer, who: Who, value: unknown): WatchReply {
     const request = watchSchema.safeParse(value);
     if (!request.success) return { kind: 'refused', code: 'malformed', ...complaint(request.error) };
     const { mound, session, place, log: knownLog } = request.data;
-    const channel = channelOf(mound, session);
+    const notAllowed = notTheirs(who, { kind: 'watch', mound, session });
+    if (notAllowed !== null) return { kind: 'refused', ...notAllowed };
+    const channel = channelOf(mound, session, who);
     const before = watched.get(viewer);
     before?.channel.leave(viewer);
-    watched.set(viewer, { mound, channel });
+    watched.set(viewer, { mound, session, channel });
     // What was painted of another mound or session cannot be changed into this one.
     const known = before === undefined || before.channel === channel;
     if (channel.watch(viewer, known ? place : null, known ? knownLog : null)) {
@@ -111,21 +127,43 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { close(): 
       view: (message) => void screen.emit('view', message),
       pulse: (message) => void screen.emit('pulse', message),
     };
-    screen.on('watch', (request, reply) => answer(reply, watch(viewer, request)));
+    const who = (): Who => speakingAs(whoAsks(screen.request), speaker);
+    screens.set(screen, { viewer, who });
+    screen.on('watch', (request, reply) => answer(reply, watch(viewer, who(), request)));
     screen.on('say', (request, reply) => {
-      speak(speaker, request).then((said) => answer(reply, said), onTrouble);
+      speak(who(), request).then((said) => answer(reply, said), onTrouble);
     });
     screen.on('disconnect', () => {
       watched.get(viewer)?.channel.leave(viewer);
       watched.delete(viewer);
+      screens.delete(screen);
     });
   }
 
+  /** Ends the line of every screen that may no longer see what it sees. */
+  function look(): void {
+    for (const [screen, { viewer, who }] of [...screens]) {
+      const now = who();
+      const seeing = watched.get(viewer);
+      const notAllowed = seeing === undefined ? (now.kind === 'nobody' ? NOT_LET_IN : null) : notTheirs(now, { kind: 'watch', ...seeing });
+      if (notAllowed === null) continue;
+      screen.emit('ended', { kind: 'refused', ...notAllowed });
+      screen.disconnect(true);
+    }
+  }
+
+  io.use((screen, next) => {
+    next(whoAsks(screen.request).kind === 'nobody' ? Object.assign(new Error(NOT_LET_IN.code), { data: { kind: 'refused', ...NOT_LET_IN } }) : undefined);
+  });
   io.on('connection', connected);
-  const stopPulse = clock.every(PULSE_SECONDS * 1000, () => pulse(null));
+  const stopPulse = clock.every(PULSE_SECONDS * 1000, () => {
+    look();
+    pulse(null);
+  });
   const stopPresence = presence.onChange(pulse);
 
   return {
+    look,
     async close() {
       stopPulse();
       stopPresence();

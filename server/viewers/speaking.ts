@@ -1,10 +1,11 @@
 import type { CoachSays } from '../../core/facts/coach.ts';
 import { FACT_VERSION } from '../../core/facts/fact.ts';
-import { saySchema, type Refusal, type SayReply, type Speaker } from '../../core/facts/wire.ts';
+import { saySchema, type Refusal, type SayReply } from '../../core/facts/wire.ts';
 import { objection } from '../../core/session/admit.ts';
 import { foldFact } from '../../core/session/fold.ts';
 import type { Ledger } from '../../core/session/ledger.ts';
-import { notTheirs } from '../access/may-say.ts';
+import { notTheirs } from '../access/may.ts';
+import { signature, type Who } from '../access/who.ts';
 import { complaint } from '../complaint.ts';
 import type { Ledgers } from '../ledgers.ts';
 import type { FactLog } from '../log/fact-log.ts';
@@ -14,25 +15,27 @@ import { toldAfter, toldBefore } from './other-mounds.ts';
  * Takes what coaches and athletes say, one statement after the other: each is judged by a state that holds the one before, so two
  * coaches cannot both close the same session. A request that is said again gets the answer it had.
  */
-export function takeStatements(log: FactLog, ledgers: Ledgers): (speaker: Speaker, value: unknown) => Promise<SayReply> {
+export function takeStatements(log: FactLog, ledgers: Ledgers): (who: Who, value: unknown) => Promise<SayReply> {
   let turn: Promise<unknown> = Promise.resolve();
 
-  async function speak(speaker: Speaker, value: unknown): Promise<SayReply> {
+  async function speak(who: Who, value: unknown): Promise<SayReply> {
     const said = saySchema.safeParse(value);
     if (!said.success) return refused({ code: 'malformed', ...complaint(said.error) });
     const { request, mound, says } = said.data;
+    const notAllowed = notTheirs(who, { kind: 'say', mound, says });
+    if (notAllowed !== null) return refused(within(notAllowed));
     const again = log.knowsRequest(request);
     const tellings = again ? [] : toldBefore(ledgers.all(), mound, says);
     if (!again) {
-      const objected = notTheirs(speaker, says) ?? elsewhere(mound, says) ?? objection(havingHeard(ledgers.of(mound), tellings), says);
-      if (objected !== null) return refused({ ...objected, path: `says.${objected.path}` });
+      const objected = elsewhere(mound, says) ?? objection(havingHeard(ledgers.of(mound), tellings), says);
+      if (objected !== null) return refused(within(objected));
     }
     for (const telling of tellings) {
       // A session that opens without knowing of pain elsewhere would advise throws: rather no session.
       const told = await log.append({ ...telling, by: 'server' });
       if (told.kind === 'failed') return refused({ code: 'storage-failed', path: '', sentence: told.sentence });
     }
-    const reply = await log.append({ mound, by: speaker, said: says, request });
+    const reply = await log.append({ mound, by: signature(who), said: says, request });
     switch (reply.kind) {
       case 'stored': {
         for (const telling of again ? [] : toldAfter(ledgers.all(), mound, says)) await log.append({ ...telling, by: 'server' });
@@ -50,8 +53,8 @@ export function takeStatements(log: FactLog, ledgers: Ledgers): (speaker: Speake
     return other === undefined ? null : { code: 'session-known', path: 'session', sentence: `There is already a session ${says.session} on mound ${other.mound}; choose another id.` };
   }
 
-  return (speaker, value) => {
-    const answered = turn.then(() => speak(speaker, value));
+  return (who, value) => {
+    const answered = turn.then(() => speak(who, value));
     turn = answered.catch(() => {});
     return answered;
   };
@@ -60,6 +63,11 @@ export function takeStatements(log: FactLog, ledgers: Ledgers): (speaker: Speake
 /** The state of a mound as it will be once it was told; what is refused then is never told. */
 function havingHeard(ledger: Ledger, tellings: ReturnType<typeof toldBefore>): Ledger {
   return tellings.reduce((before, { mound, said }) => foldFact(before, { place: before.place + 1, mound, atMs: before.atMs, by: 'server', version: FACT_VERSION, said }), ledger);
+}
+
+/** An objection to what was said, where it stands in the request. */
+function within<Objected extends { readonly path: string }>(objected: Objected): Objected {
+  return { ...objected, path: objected.path === '' ? 'says' : `says.${objected.path}` };
 }
 
 function refused({ code, path, sentence }: { readonly code: string; readonly path: string; readonly sentence: string }): Refusal {

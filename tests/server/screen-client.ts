@@ -16,9 +16,12 @@ export class ScreenClient {
   log: string | null = null;
   #waiting: { readonly until: () => boolean; readonly resolve: () => void }[] = [];
 
-  /** @param auth what it says when it connects; nothing is a coach's screen */
-  constructor(server: RunningServer, auth: Record<string, unknown> = {}) {
-    this.socket = io(server.address, { transports: ['websocket'], forceNew: true, auth });
+  /**
+   * @param auth what it says when it connects; nothing is a coach's screen
+   * @param headers what its browser sends along, such as cookies
+   */
+  constructor(server: RunningServer, auth: Record<string, unknown> = {}, headers: Record<string, string> = {}) {
+    this.socket = io(server.address, { transports: ['websocket'], forceNew: true, auth, extraHeaders: headers });
     onTestFinished(() => void this.socket.close());
     this.socket.on('view', (message: ViewMessage) => this.#take(message));
     this.socket.on('pulse', (pulse: Pulse) => {

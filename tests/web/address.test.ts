@@ -14,15 +14,16 @@ describe('an address', () => {
     expect(routeOf('/playback')).toEqual({ screen: 'playback', session: null });
   });
   test('alone is the start', () => expect(routeOf('/')).toEqual({ screen: 'start' }));
-  test.each(['/wall', '/wall/a/b', '/other', '/%E0%A4%A'])('%s belongs to no screen', (pathname) => {
+  test.each(['open', 'sign-in'] as const)('/%s is the door', (screen) => expect(routeOf(`/${screen}`)).toEqual({ screen }));
+  test.each(['/wall', '/open/x', '/wall/a/b', '/other', '/%E0%A4%A'])('%s belongs to no screen', (pathname) => {
     expect(routeOf(pathname)).toEqual({ screen: 'nowhere', pathname });
   });
 
   test('carries the settings of its viewer', () => {
-    expect(settingsIn('?lang=es&units=metric&theme=dark&diagonal=65&distance=8&windows=1&numbers=1&picture=seam-map')).toEqual({ language: 'es', units: 'metric', theme: 'dark', diagonalIn: 65, distanceM: 8, windows: true, numbers: true, picture: 'seam-map' });
+    expect(settingsIn('?lang=es&units=metric&theme=dark&diagonal=65&distance=8&windows=1&numbers=1&session=s-1&picture=seam-map')).toEqual({ language: 'es', units: 'metric', theme: 'dark', diagonalIn: 65, distanceM: 8, windows: true, numbers: true, session: 's-1', picture: 'seam-map' });
   });
   test('with settings that make no sense leaves them to the screen', () => {
-    expect(settingsIn('?lang=fr&units=ells&theme=pink&diagonal=0&distance=far&picture=cat')).toEqual({ language: null, units: null, theme: null, diagonalIn: null, distanceM: null, windows: false, numbers: false, picture: null });
+    expect(settingsIn('?lang=fr&units=ells&theme=pink&diagonal=0&distance=far&picture=cat')).toEqual({ language: null, units: null, theme: null, diagonalIn: null, distanceM: null, windows: false, numbers: false, session: null, picture: null });
   });
   test('keeps its other settings when one changes', () => {
     expect(withSetting('?lang=es', 'windows', '1')).toBe('?lang=es&windows=1');

@@ -3,6 +3,7 @@ import { createEffect, createMemo, Match, Show, Switch, type JSX } from 'solid-j
 import type { MoundView, SessionView } from '../../core/facts/views.ts';
 import { reloadOnNewBuild } from '../live/use-build.ts';
 import { useMound } from '../live/use-mound.ts';
+import { settingsIn } from '../settings.ts';
 import { StandingFrame, StandingWord } from '../standing/frame.tsx';
 import { standingOf } from '../standing/standing.ts';
 import { Speaking, useWords } from '../words/use-words.tsx';
@@ -18,7 +19,7 @@ import './glance.css';
 
 /** Glance of one mound, on the athlete's phone: the last throw in one look, when the coach wants it shown, and how the arm feels. */
 export default function Glance(props: { readonly mound: string }) {
-  const live = useMound(props.mound, null, 'athlete');
+  const live = useMound(props.mound, settingsIn(location.search).session, 'athlete');
   const voice = createVoice(live.say);
   reloadOnNewBuild(live.build);
   const standing = createMemo(() => standingOf(live.view(), live.link()));

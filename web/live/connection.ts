@@ -1,6 +1,6 @@
 import { io } from 'socket.io-client';
 import type { CoachSays } from '../../core/facts/coach.ts';
-import type { Pulse, SayReply, Speaker, ViewMessage, WatchReply, WatchRequest } from '../../core/facts/wire.ts';
+import type { Pulse, Refusal, SayReply, Speaker, ViewMessage, WatchReply, WatchRequest } from '../../core/facts/wire.ts';
 import { nowMs } from './clock.ts';
 import { nextLink, UNLINKED, type LinkEvent, type LinkState } from './link.ts';
 import { sayTo } from './say.ts';
@@ -40,6 +40,11 @@ export function connect(mound: string, session: string | null, speaker: Speaker,
   socket.on('disconnect', () => happened({ kind: 'disconnected' }));
   socket.on('view', (message: ViewMessage) => happened({ kind: 'view', message, atMs: nowMs() }));
   socket.on('pulse', (pulse: Pulse) => happened({ kind: 'pulse', pulse, atMs: nowMs() }));
+  socket.on('ended', (refusal: Refusal) => happened({ kind: 'refused', refusal }));
+  // Only a server that refuses says why; a line that breaks comes again by itself.
+  socket.on('connect_error', ({ data }: Error & { readonly data?: Refusal }) => {
+    if (data !== undefined) happened({ kind: 'refused', refusal: data });
+  });
   const looking = setInterval(() => happened({ kind: 'tick', atMs: nowMs() }), LOOK_EVERY_MS);
   return {
     say: (says) => sayTo(socket, mound, says),

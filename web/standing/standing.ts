@@ -19,12 +19,15 @@ export type Standing =
 
 /** The standing of a live screen. What makes the picture untrue comes before what makes it quiet. */
 export function standingOf(view: MoundView | null, link: Freshness): Standing {
+  const closedAtMs = view?.session?.closedAtMs ?? null;
+  // The Glance of a session is let go of when that closes: what it shows is the end, not a fault.
+  if (closedAtMs !== null && link.refused?.code === 'not-let-in') return { kind: 'closed', atMs: closedAtMs };
   if (link.refused !== null) return { kind: 'refused', sentence: link.refused.sentence };
   if (link.server === 'stale') return { kind: 'server-silent', sinceMs: link.sinceMs ?? 0 };
   if (view === null) return { kind: 'connecting' };
   if (link.behind !== null) return { kind: 'catching-up', ...link.behind };
   if (view.session === null) return { kind: 'waiting' };
-  if (view.session.closedAtMs !== null) return { kind: 'closed', atMs: view.session.closedAtMs };
+  if (closedAtMs !== null) return { kind: 'closed', atMs: closedAtMs };
   if (link.device.verdict === 'stale') return { kind: 'device-silent', sinceMs: link.device.sinceMs };
   if (link.device.verdict === 'unknown') return { kind: 'device-unknown' };
   return { kind: 'live' };

@@ -2,6 +2,7 @@ import type { aims } from './aims.ts';
 import type { arm } from './arm.ts';
 import type { asked } from './asked.ts';
 import type { bench } from './bench.ts';
+import type { door } from './door.ts';
 import type { feedback } from './feedback.ts';
 import type { glance } from './glance.ts';
 import type { measures } from './measures.ts';
@@ -26,6 +27,7 @@ export interface BothWords {
   readonly start: typeof start;
   readonly wall: typeof wall;
   readonly bench: typeof bench;
+  readonly door: typeof door;
   readonly glance: typeof glance;
   readonly playback: typeof playback;
   readonly plan: typeof plan;

@@ -33,7 +33,7 @@ test('an athlete on Glance says how the arm and the grip feel and what the throw
   expect(coach.view?.session?.armCare).toMatchObject({ kind: 'pain-reported', report: { said: 'pain', areas: ['elbow'], from: 'glance' } });
   expect(coach.view?.session?.comfort?.comfortable).toBe(true);
   const { facts } = await get<{ facts: Fact[] }>(server, '/api/sessions/s-1');
-  expect(facts.map(({ by }) => by)).toEqual(['coach', 'device:eye-1', 'athlete', 'athlete', 'athlete', 'athlete']);
+  expect(facts.map(({ by }) => by)).toEqual(['coach:this-machine', 'device:eye-1', 'athlete', 'athlete', 'athlete', 'athlete']);
 });
 
 test.each([

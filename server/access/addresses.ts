@@ -1,0 +1,35 @@
+import type { IncomingMessage } from 'node:http';
+import { hostname, networkInterfaces } from 'node:os';
+import { isLoopback } from './loopback.ts';
+
+/** How the server listens, as far as others have to find it. */
+export interface Listening {
+  readonly host: string;
+  readonly tls: boolean;
+}
+
+/** Where a phone in the building finds the server, such as http://192.168.4.20:8080. `this-machine`: it does not, no other machine can. */
+export interface PhoneAddress {
+  readonly address: string;
+  readonly reach: 'network' | 'this-machine';
+}
+
+/** The address that the asking browser itself used is best: it works. From this machine's own name for itself a phone gets nowhere. */
+export function addressForPhones({ headers, socket }: IncomingMessage, { host, tls }: Listening): PhoneAddress {
+  const scheme = tls ? 'https' : 'http';
+  const used = headers.host ?? '';
+  if (isLoopback(host)) return { address: `${scheme}://${used}`, reach: 'this-machine' };
+  const name = used.replace(/:\d+$/, '');
+  return { address: `${scheme}://${isLoopback(name) ? `${inAddress(hostsOf(host)[0]!)}:${socket.localPort}` : used}`, reach: 'network' };
+}
+
+/** The addresses and names under which others reach a server that listens on this host, the likeliest first. */
+function hostsOf(listenHost: string): string[] {
+  if (listenHost !== '0.0.0.0' && listenHost !== '::') return [listenHost];
+  const own = Object.values(networkInterfaces()).flatMap((all) => (all ?? []).flatMap(({ family, internal, address }) => (family === 'IPv4' && !internal ? [address] : [])));
+  return [...own, hostname()];
+}
+
+export function inAddress(host: string): string {
+  return host.includes(':') ? `[${host}]` : host;
+}

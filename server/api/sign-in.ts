@@ -1,0 +1,56 @@
+import { json, Router, type Response } from 'express';
+import { z } from 'zod';
+import type { Attempts } from '../access/attempts.ts';
+import { giveToken, takeTokens, tokensOf } from '../access/cookies.ts';
+import type { Grants } from '../access/grants.ts';
+import type { Passphrase } from '../access/passphrase.ts';
+import { readBody } from './read-body.ts';
+import { refuse } from './refuse.ts';
+
+/** A working day: whoever has the tablet tomorrow signs in again. */
+const COACH_LASTS_MS = 12 * 3600_000;
+
+const signInSchema = z.strictObject({
+  name: z.string().trim().min(1).max(40).regex(/^[\p{L}\p{M}\p{N} .'’_-]+$/u, 'must be made of letters, digits, spaces and . \' _ -'),
+  passphrase: z.string().min(1).max(1000),
+});
+
+export interface SignInParts {
+  readonly grants: Grants;
+  readonly attempts: Attempts;
+  /** Null where only this machine reaches the server: whoever sits there is coach. */
+  readonly passphrase: Passphrase | null;
+  nowMs(): number;
+}
+
+/** Signs coaches in, by the passphrase that they share and the name that each gives, and out. */
+export function signInRoutes({ grants, attempts, passphrase, nowMs }: SignInParts): Router {
+  const routes = Router();
+  routes.post('/sign-in', json({ limit: '4kb' }), (request, response) => {
+    const body = readBody(signInSchema, request, response);
+    if (body === null) return;
+    if (passphrase === null) return refuse(response, 409, 'no-passphrase', '', 'Only this machine reaches this server, and whoever sits at it is coach; nobody signs in.');
+    const address = request.socket.remoteAddress ?? '';
+    const waitMs = attempts.begin(address);
+    if (waitMs > 0) return tooSoon(response, Math.ceil(waitMs / 1000));
+    return passphrase.matches(body.passphrase).then((matches) => {
+      if (!matches) return refuse(response, 401, 'wrong-passphrase', 'passphrase', 'This is not the passphrase of this server.');
+      attempts.succeeded(address);
+      const { token } = grants.make({ kind: 'coach', name: body.name }, nowMs() + COACH_LASTS_MS);
+      giveToken(response, 'coach', token, COACH_LASTS_MS);
+      response.json({ kind: 'coach', name: body.name });
+    });
+  });
+  routes.post('/sign-out', (request, response) => {
+    const own = new Set(tokensOf(request).map((token) => grants.of(token)?.id));
+    grants.end(({ id, to }) => to.kind !== 'viewer' && own.has(id));
+    takeTokens(response);
+    response.json({ kind: 'nobody' });
+  });
+  return routes;
+}
+
+function tooSoon(response: Response, seconds: number): void {
+  response.set('Retry-After', String(seconds));
+  refuse(response, 429, 'too-many-attempts', '', `There were too many attempts; try again in ${seconds} s.`);
+}

@@ -1,0 +1,38 @@
+import { inBoth } from './in-both.ts';
+
+export const door = inBoth(
+  {
+    opening: 'Opening …',
+    opened: 'Opened.',
+    noCode: 'This address carries no code. Ask the coach for one.',
+    over: 'This code was used already or is over. Ask the coach for a new one.',
+    unreachable: 'The server did not answer. Check the network and try again.',
+    again: 'Try again',
+    signIn: 'Sign in',
+    forCoaches: 'For coaches. An athlete asks the coach for a code instead.',
+    name: 'Your name',
+    nameWhy: 'It stands with everything that you change.',
+    passphrase: 'Passphrase of this server',
+    wrong: 'That is not the passphrase of this server.',
+    malformed: 'Give a name of letters and digits, and the passphrase.',
+    tooMany: (seconds: number) => `Too many attempts. Try again in ${seconds} s.`,
+    unencrypted: 'This connection is not encrypted: others in this network could read the passphrase. The server offers TLS.',
+  },
+  {
+    opening: 'Abriendo …',
+    opened: 'Abierto.',
+    noCode: 'Esta dirección no trae código. Pídelo al entrenador.',
+    over: 'Este código ya se usó o venció. Pide uno nuevo al entrenador.',
+    unreachable: 'El servidor no respondió. Revise la red e intente otra vez.',
+    again: 'Intentar otra vez',
+    signIn: 'Entrar',
+    forCoaches: 'Para entrenadores. Un atleta pide un código al entrenador.',
+    name: 'Su nombre',
+    nameWhy: 'Queda escrito con todo lo que usted cambie.',
+    passphrase: 'Frase de acceso de este servidor',
+    wrong: 'Esa no es la frase de acceso de este servidor.',
+    malformed: 'Dé un nombre de letras y cifras, y la frase de acceso.',
+    tooMany: (seconds) => `Demasiados intentos. Pruebe otra vez en ${seconds} s.`,
+    unencrypted: 'Esta conexión no está cifrada: otros en esta red podrían leer la frase de acceso. El servidor ofrece TLS.',
+  },
+);
