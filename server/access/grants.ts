@@ -2,7 +2,7 @@ import { createHash, timingSafeEqual } from 'node:crypto';
 import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { z } from 'zod';
-import { idSchema } from '../../core/facts/vocabulary.ts';
+import { idSchema } from '../../core/facts/spelling.ts';
 import { writeWhole } from './write-whole.ts';
 
 /** What a secret lets its holder do. */

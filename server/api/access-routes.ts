@@ -1,6 +1,6 @@
 import { json, Router, type Request } from 'express';
 import { z } from 'zod';
-import { idSchema } from '../../core/facts/vocabulary.ts';
+import { idSchema } from '../../core/facts/spelling.ts';
 import { addressForPhones, type Listening } from '../access/addresses.ts';
 import type { GlanceCodes } from '../access/codes.ts';
 import { giveToken } from '../access/cookies.ts';
