@@ -1,6 +1,10 @@
 import type { Athlete } from '../core/facts/coach.ts';
 import { ASKED, type Asked } from './wall/asked/asked.ts';
 
+/** What Playback can show beside its picture, one at a time: the numbers of the throw, notes and bookmarks, its high-speed video. */
+export const PANELS = ['numbers', 'notes', 'video'] as const;
+export type Panel = (typeof PANELS)[number];
+
 /** What a viewer may ask for in the address. An absent or unreadable setting is null: the screen then decides. */
 export interface Settings {
   readonly language: 'en' | 'es' | null;
@@ -10,15 +14,15 @@ export interface Settings {
   readonly diagonalIn: number | null;
   readonly distanceM: number | null;
   readonly windows: boolean;
-  /** Whether Playback shows the numbers of the last throw. */
-  readonly numbers: boolean;
+  /** What Playback shows beside its picture. */
+  readonly panel: Panel | null;
   /** The one that a Glance belongs to; otherwise whoever has the mound is followed. */
   readonly session: string | null;
   /** The picture shown beside the separation plane. */
   readonly picture: Asked | null;
 }
 
-/** Reads the settings of a query string: lang, units, theme, diagonal, distance, windows, numbers, session, picture. */
+/** Reads the settings of a query string: lang, units, theme, diagonal, distance, windows, panel, session, picture. */
 export function settingsIn(search: string): Settings {
   const query = new URLSearchParams(search);
   return {
@@ -28,7 +32,7 @@ export function settingsIn(search: string): Settings {
     diagonalIn: between(query.get('diagonal'), 3, 300),
     distanceM: between(query.get('distance'), 0.2, 60),
     windows: query.get('windows') === '1',
-    numbers: query.get('numbers') === '1',
+    panel: oneOf(query.get('panel'), PANELS),
     session: query.get('session'),
     picture: oneOf(query.get('picture'), ASKED),
   };

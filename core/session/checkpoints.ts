@@ -1,5 +1,6 @@
 import type { Fact } from '../facts/fact.ts';
 import { foldFact } from './fold.ts';
+import { held, type SessionGrowth } from './growth.ts';
 import { unclaimedThrough, type Ledger } from './ledger.ts';
 import type { Recording } from './playhead.ts';
 import type { SessionSlice } from './recorded.ts';
@@ -19,22 +20,28 @@ export interface Checkpoints {
   readonly entersAt: ReadonlyMap<number, number>;
 }
 
+/** A recording with the times at which its facts came, milliseconds since 1970. */
+export interface RecordedTimes extends Recording {
+  readonly arrivedMs: readonly number[];
+}
+
 export function checkpointsOf({ carry, facts }: SessionSlice, session: string): Checkpoints {
   return continued({ session, facts: [], ledgers: [carry], newest: carry, entersAt: new Map() }, facts);
 }
 
 /**
- * The same recording after it has grown. Facts already folded are kept as they are, unless the carry now holds more:
- * an older throw was moved into the session.
+ * The same recording after it has grown; facts already folded are kept as they are. Null where the carry now holds more,
+ * because an older throw was moved into the session: then only the whole slice tells what was.
  */
-export function grown(before: Checkpoints, { carry, facts }: SessionSlice): Checkpoints {
-  if (held(before.ledgers[0]!) !== held(carry)) return checkpointsOf({ carry, facts }, before.session);
-  return continued(before, facts.slice(before.facts.length));
+export function grown(before: Checkpoints, { held: heldNow, facts }: SessionGrowth): Checkpoints | null {
+  if (held(before.ledgers[0]!) !== heldNow) return null;
+  const known = newestPlace(before);
+  return continued(before, facts.filter(({ place }) => place > known));
 }
 
-/** A carry only ever gains throws and sessions. */
-function held({ throws, sessions }: Ledger): number {
-  return Object.keys(throws).length + Object.keys(sessions).length;
+/** The newest place of the log that a recording knows. */
+export function newestPlace({ facts }: Pick<SessionSlice, 'facts'>): number {
+  return facts.at(-1)?.place ?? 0;
 }
 
 /** The ledger after the first `applied` facts. */
@@ -44,11 +51,13 @@ export function ledgerAt({ facts, ledgers, newest }: Checkpoints, applied: numbe
   return facts.slice(index * EVERY, applied).reduce(foldFact, ledgers[index]!);
 }
 
-/** The recording as the playhead sees it. */
-export function recordingOf({ facts, newest, session, entersAt }: Checkpoints, foldQuiet: boolean): Recording {
+/** The recording as the playhead sees it. What is said after the close, however much later, comes at its end. */
+export function recordingOf({ facts, newest, session, entersAt }: Checkpoints, foldQuiet: boolean): RecordedTimes {
   const entering = new Set(entersAt.values());
+  const arrivedMs = facts.map(({ atMs }) => Math.min(atMs, newest.sessions[session]?.closedAtMs ?? Infinity));
   return {
-    timelineMs: timelineOf(facts.map(({ atMs }) => atMs), foldQuiet),
+    arrivedMs,
+    timelineMs: timelineOf(arrivedMs, foldQuiet),
     isThrow: facts.map((_, index) => entering.has(index + 1)),
     open: newest.sessions[session]?.closedAtMs === null,
   };

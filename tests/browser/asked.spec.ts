@@ -67,7 +67,7 @@ test('Wall and Playback keep every word apart and large enough with a picture be
           expect(await page.evaluate(() => document.documentElement.scrollHeight <= innerHeight && document.documentElement.scrollWidth <= innerWidth), address).toBe(true);
         }
       }
-      await page.goto(`${server.address}/playback/s-1?picture=${picture}&at=12`);
+      await page.goto(`${server.address}/playback/s-1?picture=${picture}&throw=12`);
       await page.locator('.wall-picture svg').waitFor();
       await readable(page, `Playback with ${picture} at ${viewport.width}`, 9);
       await expectAccessible(page);

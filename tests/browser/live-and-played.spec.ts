@@ -114,7 +114,7 @@ function checkByHand(live: readonly Painted[]): void {
 
 async function expectLinksToOpenThere(page: Page, address: string, live: readonly Painted[]): Promise<void> {
   for (const painted of [live[7]!, live[12]!]) {
-    await page.goto(`${address}/playback/${SESSION}?windows=1&at=${painted.place}`);
+    await page.goto(`${address}/playback/${SESSION}?windows=1&throw=${painted.place}`);
     expect(await paintedAt(page, painted.place)).toEqual(painted);
     await expect(page.locator('.player')).toHaveAttribute('data-mode', 'paused');
   }

@@ -101,8 +101,12 @@ test.describe('a closed session', () => {
     await expect(page.getByRole('combobox', { name: 'Rate' })).toHaveValue('0.5');
     await press('w');
     await expect(page.locator('.wall-windows')).toBeVisible();
-    await page.locator('.keys summary').click();
-    await expect(page.locator('.keys')).toContainText('play or pause');
+    await press('?');
+    const list = page.getByRole('dialog', { name: 'Keys' });
+    await expect(list).toContainText('play or pause');
+    await expect(list).not.toContainText('back to live');
+    await press('Escape');
+    await expect(list).toBeHidden();
     await expect(page.getByRole('button', { name: 'Back to live' })).toHaveCount(0);
   });
 
@@ -140,7 +144,7 @@ test.describe('a closed session', () => {
 
   test('the scrubber has every throw as a tick, and stays exactly where the hand has put it', async ({ page, server }) => {
     await page.goto(`${server.address}/playback/s1`);
-    await expect(page.locator('.ticks i')).toHaveCount(10);
+    await expect(page.locator('.session-strip .ticks path')).toHaveCount(10);
     const box = (await scrubber(page).boundingBox())!;
     await page.mouse.move(box.x + 12, box.y + box.height / 2);
     await page.mouse.down();
@@ -158,11 +162,11 @@ test.describe('a closed session', () => {
   });
 
   test('a link opens at its throw, paused, and the address follows the hand', async ({ page, server }) => {
-    await page.goto(`${server.address}/playback/s1?at=12`);
+    await page.goto(`${server.address}/playback/s1?throw=12`);
     await expect(player(page)).toHaveAttribute('data-place', '12');
     await expect(page.locator('.wall-place-words')).toHaveText('2 in glove side');
     await page.keyboard.press('ArrowRight');
-    await expect(page).toHaveURL(/[?&]at=13\b/);
+    await expect(page).toHaveURL(/[?&]throw=13\b/);
     await page.reload();
     await expect(player(page)).toHaveAttribute('data-place', '13');
     await expect(player(page)).toHaveAttribute('data-mode', 'paused');
@@ -171,9 +175,10 @@ test.describe('a closed session', () => {
   for (const [language, width, height, theme] of [['en', 1920, 1080, 'light'], ['es', 390, 844, 'dark'], ['es', 1920, 1080, 'light'], ['en', 820, 1180, 'dark']] as const) {
     test(`passes the accessibility check in ${language} at ${width}×${height}, ${theme}`, async ({ page, server }) => {
       await page.setViewportSize({ width, height });
-      await page.goto(`${server.address}/playback/s1?lang=${language}&theme=${theme}&at=13`);
+      await page.goto(`${server.address}/playback/s1?lang=${language}&theme=${theme}&throw=13`);
       await page.locator('g.mark').first().waitFor();
-      await page.locator('.keys summary').click();
+      await expectAccessible(page);
+      await page.locator('.keys').click();
       await expectAccessible(page);
       expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
       await page.goto(`${server.address}/playback?lang=${language}&theme=${theme}`);
@@ -203,7 +208,7 @@ test('a session that is still open is followed until it is touched, says how far
   await page.keyboard.press('Home');
   await page.getByRole('button', { name: 'Back to live' }).click();
   await expect(player(page)).toHaveAttribute('data-mode', 'following');
-  await expect(page).not.toHaveURL(/at=/);
+  await expect(page).not.toHaveURL(/throw=/);
 
   await coach.say({ kind: 'session-closed', session: 's1' });
   await expect(player(page)).toHaveAttribute('data-mode', 'paused');

@@ -1,6 +1,7 @@
 import type { MoundView } from '../../core/facts/views.ts';
-import { checkpointsOf, grown, ledgerAt } from '../../core/session/checkpoints.ts';
+import { checkpointsOf, grown, ledgerAt, newestPlace } from '../../core/session/checkpoints.ts';
 import { foldFact } from '../../core/session/fold.ts';
+import { growthSince } from '../../core/session/growth.ts';
 import { emptyLedger, type Ledger } from '../../core/session/ledger.ts';
 import { sliceOf } from '../../core/session/recorded.ts';
 import { moundView } from '../../core/session/view.ts';
@@ -26,7 +27,7 @@ export function growthsThatDiffer({ facts, sessions }: Day): string[] {
     let followed = checkpointsOf(sliceOf(facts.slice(0, opening), session)!, session);
     return facts.slice(opening).flatMap((fact) => {
       const slice = sliceOf(facts.slice(0, fact.place), session)!;
-      followed = grown(followed, slice);
+      followed = grown(followed, growthSince(slice, newestPlace(followed))) ?? checkpointsOf(slice, session);
       return differs(checkpointsOf(slice, session).newest, followed.newest, session) ?? [];
     });
   });

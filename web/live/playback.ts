@@ -1,14 +1,14 @@
 import { animationFrames, BehaviorSubject, distinctUntilChanged, EMPTY, map, merge, pairwise, scan, shareReplay, startWith, Subject, switchMap, type Observable } from 'rxjs';
 import type { MoundView } from '../../core/facts/views.ts';
-import { checkpointsOf, grown, ledgerAt, recordingOf, type Checkpoints } from '../../core/session/checkpoints.ts';
-import { movePlayhead, playheadAtStart, type Playhead, type PlayheadMove, type Recording } from '../../core/session/playhead.ts';
+import { checkpointsOf, ledgerAt, recordingOf, type Checkpoints, type RecordedTimes } from '../../core/session/checkpoints.ts';
+import { movePlayhead, playheadAtStart, type Playhead, type PlayheadMove } from '../../core/session/playhead.ts';
 import type { SessionSlice } from '../../core/session/recorded.ts';
 import { moundView } from '../../core/session/view.ts';
 
 /** A recording as a screen shows it. */
 export interface PlaybackState {
   readonly checkpoints: Checkpoints;
-  readonly recording: Recording;
+  readonly recording: RecordedTimes;
   readonly foldQuiet: boolean;
   readonly playhead: Playhead;
   readonly view: MoundView;
@@ -17,16 +17,19 @@ export interface PlaybackState {
 export interface Playback {
   readonly state$: Observable<PlaybackState>;
   move(move: PlayheadMove): void;
+  /** To where the throw, or what was said, of that place of the log is first there. */
+  goTo(place: number): void;
   foldQuiet(on: boolean): void;
-  /** The session has grown: its slice as it is now. */
-  grow(slice: SessionSlice): void;
+  /** The session has grown. */
+  grow(checkpoints: Checkpoints): void;
   close(): void;
 }
 
 type PlaybackEvent =
   | { readonly kind: 'move'; readonly move: PlayheadMove }
+  | { readonly kind: 'go-to'; readonly place: number }
   | { readonly kind: 'fold-quiet'; readonly on: boolean }
-  | { readonly kind: 'grow'; readonly slice: SessionSlice };
+  | { readonly kind: 'grow'; readonly checkpoints: Checkpoints };
 
 /** A page that was hidden, or a screen that stuttered, does not play on behind the viewer's back. */
 const LONGEST_FRAME_MS = 250;
@@ -49,8 +52,9 @@ export function playBack(slice: SessionSlice, session: string, at: number | null
   return {
     state$,
     move: (move) => events$.next({ kind: 'move', move }),
+    goTo: (place) => events$.next({ kind: 'go-to', place }),
     foldQuiet: (on) => events$.next({ kind: 'fold-quiet', on }),
-    grow: (longer) => events$.next({ kind: 'grow', slice: longer }),
+    grow: (checkpoints) => events$.next({ kind: 'grow', checkpoints }),
     close: () => {
       watching.unsubscribe();
       mode$.complete();
@@ -83,8 +87,9 @@ function appliedAt({ facts, entersAt }: Checkpoints, place: number): number {
 function nextPlayback(state: PlaybackState, event: PlaybackEvent): PlaybackState {
   switch (event.kind) {
     case 'move': return moved(state, event.move);
+    case 'go-to': return moved(state, { kind: 'seek', applied: appliedAt(state.checkpoints, event.place) });
     case 'fold-quiet': return rerecorded(state, state.checkpoints, event.on);
-    case 'grow': return rerecorded(state, grown(state.checkpoints, event.slice), state.foldQuiet);
+    case 'grow': return rerecorded(state, event.checkpoints, state.foldQuiet);
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Athlete } from '../../core/facts/coach.ts';
 import type { AthleteDays, Refusal, SessionListing } from '../../core/facts/wire.ts';
+import type { SessionGrowth } from '../../core/session/growth.ts';
 import type { SessionSlice } from '../../core/session/recorded.ts';
 import type { SessionRecord } from '../../core/session/session-record.ts';
 
@@ -21,6 +22,11 @@ export function askForSessions(): Promise<Answer<readonly SessionListing[]>> {
 /** One session: the state before its first fact, and its facts. */
 export function askForSession(session: string): Promise<Answer<RecordedSession>> {
   return ask(`/api/sessions/${encodeURIComponent(session)}`);
+}
+
+/** What one session has gained behind a place of its log. */
+export function askForGrowth(session: string, place: number): Promise<Answer<SessionGrowth & { readonly log: string }>> {
+  return ask(`/api/sessions/${encodeURIComponent(session)}/since/${place}`);
 }
 
 /** Everybody who has had a session, by name. */

@@ -15,7 +15,7 @@ export function NumbersPanel(props: { readonly view: MoundView }) {
     return session === null || thrown === null ? null : { session, thrown };
   };
   return (
-    <aside class="player-numbers" aria-label={say().title}>
+    <aside class="player-panel player-numbers" aria-label={say().title}>
       <Show when={shown()} fallback={<p class="quiet">{say().before}</p>}>
         {(now) => (
           <>

@@ -1,27 +1,49 @@
-import { createMemo, For } from 'solid-js';
-import type { PlayheadMove } from '../../core/session/playhead.ts';
-import type { PlaybackState } from '../live/playback.ts';
+import { createMemo } from 'solid-js';
+import { drawSessionStrip, throwNear } from '../charts/session-strip.ts';
+import '../charts/session-strip.css';
+import { Drawn, type Size } from '../wall/drawn.tsx';
 import { timeText } from '../words/moments.ts';
 import { useSpeech } from '../words/use-words.tsx';
+import type { RecordingModel } from './recording-model.ts';
+import { stripOf } from './strip-of.ts';
 import { throwWords } from './where.ts';
 
-/** The whole timeline under the hand, with every throw as a tick on it. It stays exactly where the hand leaves it. */
-export function Scrubber(props: { readonly state: PlaybackState; readonly moment: number; readonly timeZone: string; readonly move: (move: PlayheadMove) => void }) {
+/** Half of the knob of the range, and the size of the strip's letters, in pixels. */
+const INSET_PX = 12;
+const TEXT_PX = 13;
+
+/** The whole timeline under the hand, with every throw as a tick over it. It stays exactly where the hand leaves it; a tap on a tick goes to its throw. */
+export function Scrubber(props: { readonly model: RecordingModel; readonly held: number | null }) {
+  const { model } = props;
   const speech = useSpeech();
-  const lengthMs = () => props.state.recording.timelineMs.at(-1) ?? 0;
-  const recording = createMemo(() => props.state.recording);
-  const ticks = createMemo(() => {
-    const { timelineMs, isThrow } = recording();
-    return timelineMs.filter((_, index) => isThrow[index]).map((timeMs) => timeMs / Math.max(1, timelineMs.at(-1) ?? 1));
+  const checkpoints = createMemo(() => model.state().checkpoints);
+  const recording = createMemo(() => model.state().recording);
+  const part = createMemo(() => model.state().playhead.part);
+  const strip = createMemo(() => {
+    const over = part();
+    const atMs = (applied: number) => recording().timelineMs[applied - 1] ?? 0;
+    return stripOf({ checkpoints: checkpoints(), recording: recording(), foldQuiet: model.state().foldQuiet }, model.throws(), { part: over === null ? null : { fromMs: atMs(over.from), toMs: atMs(over.to) }, held: props.held }, speech());
   });
-  const said = () => speech().words.playback.scrubbed(throwWords(props.state, speech()), timeText(props.moment, props.timeZone, speech().language));
+  let size: Size = { width: 1, height: 1 };
+  const options = () => ({ ...size, textPx: TEXT_PX, insetPx: INSET_PX });
+  const tap = (event: MouseEvent & { readonly currentTarget: HTMLElement }) => {
+    const place = throwNear(strip(), options(), event.clientX - event.currentTarget.getBoundingClientRect().left);
+    if (place !== null) model.goTo(place);
+  };
+  const lengthMs = () => recording().timelineMs.at(-1) ?? 0;
+  const share = () => (lengthMs() === 0 ? 0 : model.state().playhead.reachedMs / lengthMs());
+  const said = () => speech().words.playback.scrubbed(throwWords(model.state(), speech()), timeText(model.moment(), model.session().timeZone, speech().language));
   return (
-    <div class="scrubber">
-      <div class="ticks" aria-hidden="true"><For each={ticks()}>{(share) => <i style={{ '--share': share }} />}</For></div>
+    <div class="scrubber" data-current={model.thrown()?.place}>
+      {/* For a hand that points; the keyboard steps from throw to throw. */}
+      <div class="strip" title={speech().words.playback.ticks} onClick={tap}>
+        <Drawn draw={(svg, now) => { size = now; drawSessionStrip(svg, strip(), options()); }} />
+        <i class="now" style={{ '--share': share() }} />
+      </div>
       <input
-        type="range" min={0} max={lengthMs()} step="any" value={props.state.playhead.reachedMs}
+        type="range" min={0} max={lengthMs()} step="any" value={model.state().playhead.reachedMs}
         aria-label={speech().words.playback.scrubber} aria-valuetext={said()}
-        onInput={(event) => props.move({ kind: 'scrub', reachedMs: event.currentTarget.valueAsNumber })}
+        onInput={(event) => model.move({ kind: 'scrub', reachedMs: event.currentTarget.valueAsNumber })}
       />
     </div>
   );

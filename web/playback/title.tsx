@@ -23,6 +23,6 @@ export function Title(props: { readonly session: SessionEntry; readonly mound: s
 /** The list keeps every setting but the place in this session. */
 function listSearch(): string {
   const query = new URLSearchParams(location.search);
-  query.delete('at');
+  for (const own of ['throw', 'against', 'panel']) query.delete(own);
   return query.size === 0 ? '' : `?${query}`;
 }

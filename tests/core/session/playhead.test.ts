@@ -14,7 +14,10 @@ const EMPTY: Recording = { timelineMs: [], isThrow: [], open: false };
 const paused = (applied: number, recording = CLOSED): Playhead => movePlayhead(playheadAtStart({ ...recording, open: false }), { kind: 'seek', applied }, recording);
 const playing = (applied: number, recording = CLOSED): Playhead => movePlayhead(paused(applied, recording), { kind: 'play' }, recording);
 const following = (): Playhead => playheadAtStart(OPEN);
-const seen = ({ mode, applied, reachedMs }: Playhead): string => `${mode} ${applied} at ${reachedMs}`;
+const seen = ({ mode, applied, reachedMs, part: over }: Playhead): string => `${mode} ${applied} at ${reachedMs}${over === null ? '' : `, over ${over.from} to ${over.to}`}`;
+/** Paused at the end of a part. */
+const part = (from: number, to: number): Playhead =>
+  ([{ kind: 'part-from-here' }, { kind: 'seek', applied: to }, { kind: 'part-to-here' }] as const).reduce<Playhead>((head, move) => movePlayhead(head, move, CLOSED), paused(from));
 
 /** Every move in every mode, written down: from → move → to. */
 const TABLE: readonly (readonly [from: () => Playhead, recording: Recording, move: PlayheadMove, to: string])[] = [
@@ -28,6 +31,9 @@ const TABLE: readonly (readonly [from: () => Playhead, recording: Recording, mov
   [() => paused(2), CLOSED, { kind: 'step-throw', by: -1 }, 'paused 1 at 0'],
   [() => paused(2), CLOSED, { kind: 'tick', elapsedMs: 5000 }, 'paused 2 at 1000'],
   [() => paused(2), CLOSED, { kind: 'recording-changed' }, 'paused 2 at 1000'],
+  [() => paused(2), CLOSED, { kind: 'part-from-here' }, 'paused 2 at 1000, over 2 to 6'],
+  [() => paused(3), CLOSED, { kind: 'part-to-here' }, 'paused 3 at 4000, over 1 to 3'],
+  [() => part(2, 4), CLOSED, { kind: 'whole' }, 'paused 4 at 5000'],
   [() => paused(6), CLOSED, { kind: 'play' }, 'playing 1 at 0'],
 
   [() => playing(2), CLOSED, { kind: 'play' }, 'playing 2 at 1000'],
@@ -45,6 +51,13 @@ const TABLE: readonly (readonly [from: () => Playhead, recording: Recording, mov
   [() => playing(2), OPEN, { kind: 'tick', elapsedMs: 60_000 }, 'following 6 at 10000'],
   [() => playing(2), CLOSED, { kind: 'recording-changed' }, 'playing 2 at 1000'],
 
+  [() => playing(2), CLOSED, { kind: 'part-from-here' }, 'playing 2 at 1000, over 2 to 6'],
+  [() => playing(3), CLOSED, { kind: 'part-to-here' }, 'playing 3 at 4000, over 1 to 3'],
+  [() => playing(3), CLOSED, { kind: 'whole' }, 'playing 3 at 4000'],
+
+  [following, OPEN, { kind: 'part-from-here' }, 'following 6 at 10000, over 6 to 6'],
+  [following, OPEN, { kind: 'part-to-here' }, 'following 6 at 10000, over 1 to 6'],
+  [following, OPEN, { kind: 'whole' }, 'following 6 at 10000'],
   [following, OPEN, { kind: 'play' }, 'following 6 at 10000'],
   [following, OPEN, { kind: 'pause' }, 'paused 6 at 10000'],
   [following, OPEN, { kind: 'follow' }, 'following 6 at 10000'],
@@ -70,7 +83,7 @@ describe('the table of moves', () => {
 
   it('holds every move in every mode', () => {
     const rows = new Set(TABLE.map(([from, , move]) => `${from().mode} ${move.kind}`));
-    const kinds = ['play', 'pause', 'follow', 'rate', 'seek', 'scrub', 'step-throw', 'tick', 'recording-changed'];
+    const kinds = ['play', 'pause', 'follow', 'rate', 'seek', 'scrub', 'step-throw', 'part-from-here', 'part-to-here', 'whole', 'tick', 'recording-changed'];
     expect([...rows].toSorted()).toEqual(['paused', 'playing', 'following'].flatMap((mode) => kinds.map((kind) => `${mode} ${kind}`)).toSorted());
   });
 });
@@ -116,15 +129,41 @@ describe('a playhead', () => {
     expect(movePlayhead(start, { kind: 'seek', applied: 2 }, CLOSED).generation).toBe(start.generation);
   });
 
+  it('plays a part over and over, its last fact seen for a moment, until the whole is asked for', () => {
+    const over = movePlayhead(part(2, 3), { kind: 'seek', applied: 2 }, CLOSED);
+    const start = movePlayhead(over, { kind: 'play' }, CLOSED);
+    const after = (elapsedMs: number): string => seen(movePlayhead(start, { kind: 'tick', elapsedMs }, CLOSED));
+    // From 1000 to the third fact at 4000; the fourth comes at 5000, sooner than the moment would be over.
+    expect(after(3500)).toBe('playing 3 at 4500, over 2 to 3');
+    expect(after(4000)).toBe('playing 2 at 1000, over 2 to 3');
+    expect(after(4000 * 7 + 3200)).toBe('playing 3 at 4200, over 2 to 3');
+    const late = movePlayhead(start, { kind: 'tick', elapsedMs: 3900 }, CLOSED);
+    expect(movePlayhead(late, { kind: 'tick', elapsedMs: 100 }, CLOSED).generation).toBe(late.generation + 1);
+    expect(seen(movePlayhead(movePlayhead(start, { kind: 'whole' }, CLOSED), { kind: 'tick', elapsedMs: 4000 }, CLOSED))).toBe('playing 4 at 5000');
+  });
+
+  it('does not come back to a part that the hand has gone beyond', () => {
+    const beyond = movePlayhead(movePlayhead(part(2, 3), { kind: 'seek', applied: 4 }, CLOSED), { kind: 'play' }, CLOSED);
+    expect(seen(movePlayhead(beyond, { kind: 'tick', elapsedMs: 60_000 }, CLOSED))).toBe('paused 6 at 10000, over 2 to 3');
+  });
+
+  it('an end before the beginning of the part, or a beginning after its end, is moved out of the way', () => {
+    const to = (applied: number, kind: 'part-from-here' | 'part-to-here') => seen(movePlayhead(movePlayhead(part(3, 4), { kind: 'seek', applied }, CLOSED), { kind }, CLOSED));
+    expect(to(2, 'part-to-here')).toBe('paused 2 at 1000, over 1 to 2');
+    expect(to(5, 'part-from-here')).toBe('paused 5 at 9000, over 5 to 6');
+  });
+
   it('keeps its fact when quiet is folded or spread out again', () => {
     const folded: Recording = { ...CLOSED, timelineMs: [0, 1000, 2000, 3000, 4000, 5000] };
     expect(seen(movePlayhead(paused(4), { kind: 'recording-changed' }, folded))).toBe('paused 4 at 3000');
   });
 
-  it('stays where it is while an open session grows behind its back', () => {
+  it('stays where it is, between two facts too, while an open session grows behind its back', () => {
     const longer: Recording = { timelineMs: [...OPEN.timelineMs, 12_000], isThrow: [...OPEN.isThrow, true], open: true };
     const scrubbed = movePlayhead(following(), { kind: 'seek', applied: 3 }, OPEN);
     expect(seen(movePlayhead(scrubbed, { kind: 'recording-changed' }, longer))).toBe('paused 3 at 4000');
+    const between = movePlayhead(scrubbed, { kind: 'scrub', reachedMs: 4321 }, OPEN);
+    expect(seen(movePlayhead(between, { kind: 'recording-changed' }, longer))).toBe('paused 3 at 4321');
   });
 
   it('has nowhere to go in a recording without facts', () => {
@@ -143,7 +182,7 @@ const recordings = fc.array(fc.record({ gapMs: fc.nat(400_000), isThrow: fc.bool
   }));
 const anyNumber = fc.oneof(fc.integer({ min: -100, max: 100 }), fc.double());
 const moves: fc.Arbitrary<PlayheadMove> = fc.oneof(
-  fc.constantFrom<PlayheadMove>({ kind: 'play' }, { kind: 'pause' }, { kind: 'follow' }, { kind: 'step-throw', by: 1 }, { kind: 'step-throw', by: -1 }, { kind: 'recording-changed' }),
+  fc.constantFrom<PlayheadMove>({ kind: 'play' }, { kind: 'pause' }, { kind: 'follow' }, { kind: 'step-throw', by: 1 }, { kind: 'step-throw', by: -1 }, { kind: 'part-from-here' }, { kind: 'part-to-here' }, { kind: 'whole' }, { kind: 'recording-changed' }),
   anyNumber.map((rate): PlayheadMove => ({ kind: 'rate', rate })),
   anyNumber.map((applied): PlayheadMove => ({ kind: 'seek', applied })),
   fc.oneof(fc.integer({ min: -1000, max: 4_000_000 }), fc.double()).map((reachedMs): PlayheadMove => ({ kind: 'scrub', reachedMs })),

@@ -20,7 +20,7 @@ function builtScreens(): string {
   return folder;
 }
 
-test.each(['/', '/wall/north-1', '/bench/north-1', '/glance/north-1', '/plan/north-1', '/playback', '/playback/s-1?at=12'])('the page is served at %s and always asked for anew', async (address) => {
+test.each(['/', '/wall/north-1', '/bench/north-1', '/glance/north-1', '/plan/north-1', '/playback', '/playback/s-1?throw=12'])('the page is served at %s and always asked for anew', async (address) => {
   const server = await serverForTest({ webFolder: builtScreens() });
   const response = await fetch(`${server.address}${address}`);
   expect([response.status, response.headers.get('cache-control'), await response.text()]).toEqual([200, 'no-cache', PAGE]);

@@ -1,0 +1,18 @@
+import type { Fact } from '../facts/fact.ts';
+import type { Ledger } from './ledger.ts';
+import type { SessionSlice } from './recorded.ts';
+
+/** What a recording has gained behind a place of its log, and how much its carry holds now. */
+export interface SessionGrowth {
+  readonly held: number;
+  readonly facts: readonly Fact[];
+}
+
+export function growthSince({ carry, facts }: SessionSlice, place: number): SessionGrowth {
+  return { held: held(carry), facts: facts.filter((fact) => fact.place > place) };
+}
+
+/** A carry only ever gains throws and sessions: one that holds as many as before is the same. */
+export function held({ throws, sessions }: Ledger): number {
+  return Object.keys(throws).length + Object.keys(sessions).length;
+}

@@ -1,0 +1,53 @@
+import { inBoth } from '../in-both.ts';
+
+/** Two throws laid over each other. */
+export const against = inBoth(
+  {
+    title: (one: string, other: string) => `${one} against ${other}`,
+    another: (number: string) => `${number} is held. Step to another throw to lay it over this one.`,
+    letGo: 'Let go',
+    measure: 'Measure',
+    difference: 'Difference',
+    rows: {
+      speed: 'Speed', pace: 'Against the fastball', vertical: 'Separation, vertical', side: 'Separation, horizontal', arrival: 'Arrival', decision: 'Gap at the decision point', plate: 'Gap at the plate',
+      spin: 'Spin rate', efficiency: 'Spin efficiency', releaseHeight: 'Release height', releaseSide: 'Release side', target: 'Target',
+    },
+    alike: 'none',
+    unsure: 'A difference stands with its 95 % interval where both measurements give their errors; elsewhere it stands alone, and may be chance.',
+    stages: 'The two were thrown in different stages: each stands against the fastball of its own, and no verdict crosses stages.',
+    hands: 'The two athletes throw with different hands: arm side is the arm side of each.',
+    noPlane: 'Neither can be laid on the plane: there is no separation to draw.',
+    onlyOne: (thrown: string, why: string) => `${thrown} is not on the plane: ${why}.`,
+    noSeparation: 'no separation is known',
+    gap: 'Gap lines',
+    gapDescription: (parts: string) => `Distance from the fastball over the time from release. ${parts}`,
+    gapOne: (thrown: string, decision: string, plate: string) => `${thrown}: ${decision} at the decision point, ${plate} at the plate.`,
+    noGap: (thrown: string, why: string) => `${thrown} has no gap line: ${why}.`,
+    planeDescription: (parts: string) => parts,
+    widthsAxis: 'ball widths',
+  },
+  {
+    title: (one, other) => `${one} frente a ${other}`,
+    another: (number) => `Se compara con ${number}. Vaya a otro tiro para ponerlo encima.`,
+    letGo: 'Soltar',
+    measure: 'Medida',
+    difference: 'Diferencia',
+    rows: {
+      speed: 'Velocidad', pace: 'Frente a la recta', vertical: 'Separación vertical', side: 'Separación horizontal', arrival: 'Llegada', decision: 'Distancia en la decisión', plate: 'Distancia en home',
+      spin: 'Giro', efficiency: 'Eficiencia del giro', releaseHeight: 'Altura de salida', releaseSide: 'Lado de salida', target: 'Blanco',
+    },
+    alike: 'ninguna',
+    unsure: 'Una diferencia lleva su intervalo del 95 % donde ambas medidas dan su error; donde no, va sola y puede ser azar.',
+    stages: 'Se lanzaron en etapas distintas: cada uno se mide con la recta de la suya, y ningún veredicto cruza etapas.',
+    hands: 'Los dos atletas lanzan con manos distintas: el lado del brazo es el de cada uno.',
+    noPlane: 'Ninguno se puede poner en el plano: no hay separación que dibujar.',
+    onlyOne: (thrown, why) => `${thrown} no está en el plano: ${why}.`,
+    noSeparation: 'no se conoce su separación',
+    gap: 'Líneas de distancia',
+    gapDescription: (parts) => `Distancia a la recta según el tiempo desde la salida. ${parts}`,
+    gapOne: (thrown, decision, plate) => `${thrown}: ${decision} en la decisión, ${plate} en home.`,
+    noGap: (thrown, why) => `${thrown} no tiene línea de distancia: ${why}.`,
+    planeDescription: (parts) => parts,
+    widthsAxis: 'pelotas',
+  },
+);
