@@ -17,7 +17,7 @@ export interface Playhead {
 }
 
 /** A part of a recording, in facts that have come; `from` is never after `to`. */
-export interface Part {
+interface Part {
   readonly from: number;
   readonly to: number;
 }
@@ -44,7 +44,7 @@ export type PlayheadMove =
 export const SLOWEST_RATE = 0.5;
 export const FASTEST_RATE = 50;
 /** How long the last fact of a part is seen before the part begins again, on the timeline, unless the next comes sooner. House rule. */
-export const PART_RESTS_MS = 2000;
+const PART_RESTS_MS = 2000;
 
 /** What the machine needs to know of a recording. */
 export interface Recording {

@@ -142,6 +142,44 @@ test.describe('a closed session', () => {
     await expect(player(page)).toHaveAttribute('data-place', '15');
   });
 
+  test('a part is played over and over, from one throw to another, by keys and by buttons', async ({ page, server }) => {
+    await page.clock.install({ time: new Date('2026-05-01T12:00:00Z') });
+    await page.goto(`${server.address}/playback/s1?throw=10`);
+    await expect(where(page)).toContainText('Throw 6 of 10');
+    await page.clock.pauseAt(new Date('2026-05-01T13:00:00Z'));
+    await page.keyboard.press('i');
+    await page.keyboard.press('ArrowRight');
+    await page.getByRole('button', { name: 'To here' }).click();
+    await expect(page.locator('.part-buttons')).toContainText('Over and over: 0:18 to 0:20');
+    await page.keyboard.press(' ');
+    // Two throws, two seconds each.
+    await page.clock.runFor(2400);
+    await expect(where(page)).toContainText('Throw 6 of 10');
+    await page.clock.runFor(2000);
+    await expect(where(page)).toContainText('Throw 7 of 10');
+    await page.clock.runFor(2000);
+    await expect(where(page)).toContainText('Throw 6 of 10');
+    await page.keyboard.press('x');
+    await page.clock.runFor(6000);
+    await expect(where(page)).toContainText('Throw 9 of 10');
+  });
+
+  test('a tap on the tick of a throw goes there, and its link opens there, copied by one key', async ({ page, server, context }) => {
+    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+    await page.goto(`${server.address}/playback/s1`);
+    await page.locator('.session-strip .ticks path').nth(7).waitFor();
+    const tick = (await page.locator('.session-strip .ticks path').nth(7).boundingBox())!;
+    await page.mouse.click(tick.x + tick.width / 2, tick.y + tick.height / 2);
+    await expect(where(page)).toContainText('Throw 8 of 10');
+    await page.keyboard.press('c');
+    await expect(page.locator('.throw-link')).toContainText('Link copied');
+    const link = await page.evaluate(() => navigator.clipboard.readText());
+    expect(link).toBe(`${server.address}/playback/s1?throw=12`);
+    await page.goto(link);
+    await expect(where(page)).toContainText('Throw 8 of 10');
+    await expect(player(page)).toHaveAttribute('data-mode', 'paused');
+  });
+
   test('the scrubber has every throw as a tick, and stays exactly where the hand has put it', async ({ page, server }) => {
     await page.goto(`${server.address}/playback/s1`);
     await expect(page.locator('.session-strip .ticks path')).toHaveCount(10);
@@ -191,6 +229,8 @@ test.describe('a closed session', () => {
 
 test('a session that is still open is followed until it is touched, says how far behind it is, and returns to live by one key and one button', async ({ page, server, coach, device }) => {
   await sitting(coach, device);
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(new URL(request.url()).pathname));
   await page.goto(`${server.address}/playback/s1`);
   await expect(player(page)).toHaveAttribute('data-mode', 'following');
   await expect(page.getByRole('status')).toHaveText('Live');
@@ -213,6 +253,34 @@ test('a session that is still open is followed until it is touched, says how far
   await coach.say({ kind: 'session-closed', session: 's1' });
   await expect(player(page)).toHaveAttribute('data-mode', 'paused');
   await expect(page.getByRole('status')).toHaveText(/^Played back/);
+  // The whole recording once; then only what came behind it.
+  expect(asked.filter((address) => address.startsWith('/api/sessions/s1'))).toEqual(['/api/sessions/s1', ...[14, 15, 16].map((place) => `/api/sessions/s1/since/${place}`)]);
+});
+
+test('a throw is bookmarked by one key and a note written by another, live and long after, and both are facts that say when', async ({ page, server, coach, device }) => {
+  await sitting(coach, device);
+  await page.goto(`${server.address}/playback/s1`);
+  await expect(where(page)).toContainText('Throw 10 of 10');
+  await page.keyboard.press('b');
+  await expect(page.getByRole('button', { name: 'Bookmarked' })).toHaveAttribute('aria-pressed', 'true');
+  await coach.say({ kind: 'session-closed', session: 's1' });
+  await expect(player(page)).toHaveAttribute('data-mode', 'paused');
+  await page.keyboard.press('ArrowLeft');
+  await page.keyboard.press('ArrowLeft');
+  await expect(where(page)).toContainText('Throw 9 of 10');
+  await page.keyboard.press('t');
+  await page.keyboard.type('Wrist stayed behind it, x ? b');
+  await page.keyboard.press('Enter');
+  const remarks = page.locator('.remark');
+  await expect(remarks).toHaveText([/^Throw 9, Changeup A.*Wrist stayed behind it, x \? b.*written .* after the session$/, /^Throw 10, Changeup A.*Bookmark$/]);
+  await expect(page.locator('.session-strip .flags path')).toHaveCount(2);
+  await page.getByRole('textbox').blur();
+  await remarks.nth(1).click();
+  await expect(where(page)).toContainText('Throw 10 of 10');
+  await page.getByRole('button', { name: 'Take the bookmark off throw 10' }).click();
+  await expect(remarks).toHaveCount(1);
+  const { facts } = (await (await fetch(`${server.address}/api/sessions/s1`)).json()) as Recorded;
+  expect(facts.slice(-4).map(({ said }) => said)).toMatchObject([{ kind: 'throw-bookmarked', place: 14, on: true }, { kind: 'session-closed' }, { kind: 'note-written', place: 13 }, { kind: 'throw-bookmarked', place: 14, on: false }]);
 });
 
 test('an older throw that is moved into an open session comes into the recording that is followed', async ({ page, server, coach, device }) => {

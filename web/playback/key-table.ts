@@ -19,7 +19,7 @@ export interface Deeds {
   readonly list: () => void;
 }
 
-export interface KeyRow {
+interface KeyRow {
   /** As they are written on the keys. */
   readonly names: readonly string[];
   readonly does: string;

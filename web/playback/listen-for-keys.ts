@@ -14,6 +14,11 @@ export function listenForKeys(groups: () => readonly KeyGroup[]): void {
   onCleanup(() => document.removeEventListener('keydown', listen));
 }
 
+/** A button that was pressed by a pointer does not take the keys from the playhead: the next Space plays. */
+export function leaveFocus(event: MouseEvent): void {
+  if (event.target instanceof Element && event.target.closest('button') !== null && event.target.closest('dialog') === null) event.preventDefault();
+}
+
 /** Whether the element under the focus needs this key for itself. */
 function keepsKey(element: Element | null, key: string): boolean {
   if (!(element instanceof HTMLElement)) return false;

@@ -8,7 +8,7 @@ import { DeckMore } from './deck-more.tsx';
 import { keyGroups } from './key-table.ts';
 import { KeyList } from './key-list.tsx';
 import { createThrowLink, LinkButton } from './link-to-throw.tsx';
-import { listenForKeys } from './listen-for-keys.ts';
+import { leaveFocus, listenForKeys } from './listen-for-keys.ts';
 import { createMarking } from './marking.ts';
 import { NotesPanel } from './notes-panel.tsx';
 import { NumbersPanel } from './numbers-panel.tsx';
@@ -46,7 +46,7 @@ function OnePlayer(props: { readonly model: RecordingModel }) {
   }, words()));
   listenForKeys(keys);
   return (
-    <main class="player" data-mode={model.state().playhead.mode} data-place={model.view().place}>
+    <main class="player" data-mode={model.state().playhead.mode} data-place={model.view().place} onMouseDown={leaveFocus}>
       <Title session={model.session()} mound={model.recorded.mound} />
       <div class="player-room">
         <div class="player-picture"><MoundPicture view={model.view()} standing={model.standing()} windows={requests.windows.asked()} picture={requests.picture()} /></div>

@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import type { SessionGrowth } from '../../../core/session/growth.ts';
+import { DeviceClient } from '../device-client.ts';
+import { opened, summary } from '../frames.ts';
+import { get, serverForTest } from '../running.ts';
+import { ScreenClient } from '../screen-client.ts';
+
+test('a recording that is known up to a place gets what came behind it, and hears when an older throw was moved in', async () => {
+  const server = await serverForTest();
+  const coach = new ScreenClient(server);
+  const { client } = await DeviceClient.greet(server.address, server.token);
+  const throwOne = (sequence: number) => client.ask({ kind: 'throw', sequence, time: sequence, body: summary() });
+  await throwOne(1);
+  await coach.say(opened('s-1'));
+  await throwOne(2);
+  await throwOne(3);
+  const since = (place: number) => get<SessionGrowth>(server, `/api/sessions/s-1/since/${place}`);
+  const places = ({ facts }: SessionGrowth) => facts.map(({ place }) => place);
+  const whole = await since(0);
+  expect(places(whole)).toEqual([2, 3, 4]);
+  expect(places(await since(3))).toEqual([4]);
+  expect(await since(4)).toMatchObject({ held: whole.held, facts: [] });
+  await coach.say({ kind: 'session-closed', session: 's-1' });
+  await coach.say(opened('s-2'));
+  await throwOne(4);
+  expect(places(await since(4))).toEqual([5]);
+  await coach.say({ kind: 'throw-bookmarked', session: 's-1', place: 4, on: true });
+  expect(places(await since(5)).at(-1)).toBe(8);
+  const answer = await fetch(`${server.address}/api/sessions/s-1/since/never`);
+  expect([answer.status, await answer.json()]).toMatchObject([400, { code: 'not-a-place', path: 'place' }]);
+});
