@@ -1,5 +1,5 @@
 // Writes docs/device-schemas from the schemas that the device door checks with; `npm run schemas` builds them first.
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { inRoot } from './prepare/places.mjs';
@@ -9,7 +9,7 @@ const frames = await import(pathToFileURL(inRoot('dist', 'node', 'core', 'facts'
 const folder = inRoot('docs', 'device-schemas');
 rmSync(folder, { recursive: true, force: true });
 mkdirSync(folder, { recursive: true });
-for (const [name, text] of schemaDocuments(frames)) {
+for (const [name, text] of schemaDocuments(frames, readFileSync(inRoot('docs', 'device-protocol.md'), 'utf8'))) {
   writeFileSync(path.join(folder, name), text);
   console.log(`docs/device-schemas/${name}`);
 }
