@@ -4,17 +4,12 @@ import path from 'node:path';
 import type { Duplex } from 'node:stream';
 import { pino } from 'pino';
 import { inAddress } from './access/addresses.ts';
-import { slowAttempts } from './access/attempts.ts';
-import { glanceCodes } from './access/codes.ts';
-import { keepGrants, UnreadableGrants, type Grants } from './access/grants.ts';
+import { keepAccess } from './access/keep-access.ts';
 import { foreignness } from './access/origin.ts';
-import { passphraseOf } from './access/passphrase-file.ts';
-import { deviceToken } from './access/token.ts';
-import { whoAsks } from './access/who-asks.ts';
 import { httpApp } from './api/app.ts';
 import { buildOf, pages } from './api/pages.ts';
 import { apiRoutes } from './api/routes.ts';
-import { newId, newSecret, newShortId, newShortSecret } from './chance.ts';
+import { newId } from './chance.ts';
 import { systemClock, type Clock } from './clock.ts';
 import { openDoor } from './devices/door.ts';
 import { keepPresence } from './devices/presence.ts';
@@ -41,7 +36,7 @@ export interface RunningServer {
   /** As this machine itself reaches it, such as http://127.0.0.1:8080. */
   readonly address: string;
   readonly port: number;
-  /** Holds the token that devices show. */
+  /** Holds the token that devices on this machine show. */
   readonly tokenFile: string;
   close(): Promise<void>;
 }
@@ -59,19 +54,17 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const { log, keptCopy } = opened;
   if (keptCopy !== null) logger.info({ keptCopy }, 'the log was brought to a newer format; a copy as it was is kept');
   try {
-    const token = deviceToken(dataFolder, newSecret);
     const ledgers = followLedgers(log, onTrouble);
-    const passphrase = await passphraseOf(options, newSecret);
-    const grants = grantsIn(dataFolder, clock);
-    const codes = glanceCodes({ nowMs: clock.nowMs, newId: newShortId, newSecret: newShortSecret });
-    const asks = whoAsks({ grants, listenHost: host, isOpen: (mound, session) => ledgers.of(mound).sessions[session]?.closedAtMs === null });
+    const access = await keepAccess({ ...options, nowMs: clock.nowMs, isOpen: (mound, session) => ledgers.of(mound).sessions[session]?.closedAtMs === null });
+    const { grants } = access;
     const presence = keepPresence(clock);
     const build = buildOf(webFolder);
-    const http = createServer(httpApp({ api: apiRoutes({ log, ledgers, presence, build, grants, codes, passphrase, attempts: slowAttempts(clock.nowMs), whoAsks: asks, listening: { host, tls: false }, nowMs: clock.nowMs }), pages: pages(webFolder, asks), listenHost: host, onTrouble }));
-    const door = openDoor({ log, clock, presence, tokenMatches: token.matches, stageOf: (mound, place) => stageOf(ledgers.of(mound), place), onTrouble });
+    const http = createServer(httpApp({ api: apiRoutes({ ...access, log, ledgers, presence, build, listening: { host, tls: false } }), pages: pages(webFolder, access.whoAsks), listenHost: host, onTrouble }));
+    const door = openDoor({ log, clock, presence, entryFor: access.devices.entryFor, stageOf: (mound, place) => stageOf(ledgers.of(mound), place), onTrouble });
     http.on('upgrade', (request: IncomingMessage, socket: Duplex, head: Buffer) => upgrade(request, socket, head, host, door.upgrade));
-    const screens = serveScreens(http, { log, ledgers, presence, clock, listenHost: host, whoAsks: asks, build, onTrouble });
+    const screens = serveScreens(http, { log, ledgers, presence, clock, listenHost: host, whoAsks: access.whoAsks, build, onTrouble });
     grants.onEnded(screens.look);
+    grants.onEnded(door.look);
     log.onAppended(({ mound, said }) => {
       if (said.kind === 'session-closed') grants.end(({ to }) => to.kind === 'glance' && to.mound === mound && to.session === said.session);
     });
@@ -81,7 +74,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     return {
       address,
       port: (http.address() as AddressInfo).port,
-      tokenFile: token.file,
+      tokenFile: access.devices.file,
       close: once(async () => {
         door.close();
         presence.close();
@@ -96,15 +89,6 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   } catch (error) {
     log.close();
     throw error;
-  }
-}
-
-/** @throws {StartFailure} when what is kept there cannot be understood */
-function grantsIn(dataFolder: string, clock: Clock): Grants {
-  try {
-    return keepGrants({ dataFolder, nowMs: clock.nowMs, newId: newShortId, newSecret });
-  } catch (error) {
-    throw error instanceof UnreadableGrants ? new StartFailure(error.message) : error;
   }
 }
 

@@ -3,6 +3,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { z } from 'zod';
 import { idSchema } from '../../core/facts/spelling.ts';
+import { StartFailure } from '../start-failure.ts';
 import { writeWhole } from './write-whole.ts';
 
 /** What a secret lets its holder do. */
@@ -45,7 +46,10 @@ interface GrantsParts {
   newSecret(): string;
 }
 
-/** Keeps who was let in, in `grants.json` of the data folder; only its owner can read it, and no secret stands in it. */
+/**
+ * Keeps who was let in, in `grants.json` of the data folder; only its owner can read it, and no secret stands in it.
+ * @throws {StartFailure} when that file cannot be understood
+ */
 export function keepGrants({ dataFolder, nowMs, newId, newSecret }: GrantsParts): Grants {
   const file = path.join(dataFolder, 'grants.json');
   const listeners: (() => void)[] = [];
@@ -89,18 +93,15 @@ export function keepGrants({ dataFolder, nowMs, newId, newSecret }: GrantsParts)
   };
 }
 
-/** @throws {Error} with a sentence when the file is there and cannot be understood */
+/** @throws {StartFailure} when the file is there and cannot be understood */
 function readGrants(file: string): Grant[] {
   if (!existsSync(file)) return [];
   try {
     return z.array(grantSchema).parse(JSON.parse(readFileSync(file, 'utf8')));
   } catch {
-    throw new UnreadableGrants(`${file} is damaged, so nobody who was let in is known; move it away and start again: everybody then has to be let in anew.`);
+    throw new StartFailure(`${file} is damaged, so nobody who was let in is known; move it away and start again: everybody then has to be let in anew.`);
   }
 }
-
-/** Its message is one sentence that says what to do. */
-export class UnreadableGrants extends Error {}
 
 export function hashOf(secret: string): string {
   return createHash('sha256').update(secret).digest('hex');

@@ -3,7 +3,7 @@ import { StartFailure } from '../start-failure.ts';
 import { isLoopback } from './loopback.ts';
 import { keepPassphrase, keptPassphrase, tooWeak, type Passphrase } from './passphrase.ts';
 
-interface Told {
+export interface PassphraseTold {
   readonly host: string;
   readonly dataFolder: string;
   /** Read for the first time or for a change; afterwards the hash in the data folder is enough. */
@@ -14,7 +14,7 @@ interface Told {
  * What coaches sign in with; null where only this machine reaches the server.
  * @throws {StartFailure} when there is none, or none that will do
  */
-export async function passphraseOf({ host, dataFolder, passphraseFile }: Told, newSalt: () => string): Promise<Passphrase | null> {
+export async function passphraseOf({ host, dataFolder, passphraseFile }: PassphraseTold, newSalt: () => string): Promise<Passphrase | null> {
   if (passphraseFile !== undefined) await keepPassphrase(dataFolder, passphraseIn(passphraseFile), newSalt());
   if (isLoopback(host)) return null;
   const kept = keptPassphrase(dataFolder);

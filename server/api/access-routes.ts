@@ -2,22 +2,16 @@ import { json, Router, type Request } from 'express';
 import { z } from 'zod';
 import { idSchema } from '../../core/facts/spelling.ts';
 import { addressForPhones, type Listening } from '../access/addresses.ts';
-import type { GlanceCodes } from '../access/codes.ts';
 import { giveToken } from '../access/cookies.ts';
-import type { Grants } from '../access/grants.ts';
-import type { WhoAsks } from '../access/who-asks.ts';
+import type { Access } from '../access/keep-access.ts';
 import type { Ledgers } from '../ledgers.ts';
 import { moundOf } from './mounds.ts';
 import { readBody } from './read-body.ts';
 import { refuse } from './refuse.ts';
 
-export interface AccessParts {
+export interface AccessParts extends Access {
   readonly ledgers: Ledgers;
-  readonly grants: Grants;
-  readonly codes: GlanceCodes;
-  readonly whoAsks: WhoAsks;
   readonly listening: Listening;
-  nowMs(): number;
 }
 
 /** A session that nobody closes does not keep its phones for ever. */

@@ -11,9 +11,9 @@ import { athleteDays } from './athlete-days.ts';
 import { athleteRecords } from './athlete-records.ts';
 import { listAllSessions, listAthletes, listAthleteSessions, listMounds, moundOf } from './mounds.ts';
 import { refuse } from './refuse.ts';
-import { signInRoutes, type SignInParts } from './sign-in.ts';
+import { signInRoutes } from './sign-in.ts';
 
-interface ApiParts extends AccessParts, SignInParts {
+interface ApiParts extends AccessParts {
   readonly log: FactLog;
   readonly presence: Presence;
   readonly build: string;

@@ -1,9 +1,7 @@
 import { json, Router, type Response } from 'express';
 import { z } from 'zod';
-import type { Attempts } from '../access/attempts.ts';
 import { giveToken, takeTokens, tokensOf } from '../access/cookies.ts';
-import type { Grants } from '../access/grants.ts';
-import type { Passphrase } from '../access/passphrase.ts';
+import type { Access } from '../access/keep-access.ts';
 import { readBody } from './read-body.ts';
 import { refuse } from './refuse.ts';
 
@@ -15,16 +13,8 @@ const signInSchema = z.strictObject({
   passphrase: z.string().min(1).max(1000),
 });
 
-export interface SignInParts {
-  readonly grants: Grants;
-  readonly attempts: Attempts;
-  /** Null where only this machine reaches the server: whoever sits there is coach. */
-  readonly passphrase: Passphrase | null;
-  nowMs(): number;
-}
-
 /** Signs coaches in, by the passphrase that they share and the name that each gives, and out. */
-export function signInRoutes({ grants, attempts, passphrase, nowMs }: SignInParts): Router {
+export function signInRoutes({ grants, attempts, passphrase, nowMs }: Access): Router {
   const routes = Router();
   routes.post('/sign-in', json({ limit: '4kb' }), (request, response) => {
     const body = readBody(signInSchema, request, response);

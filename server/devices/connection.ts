@@ -24,7 +24,10 @@ export interface Wire {
 export interface DoorSide {
   readonly log: FactLog;
   stageOf(mound: string, place: number | null): StageHere | null;
-  tokenMatches(token: string): boolean;
+  /** Whether its token lets a device in; otherwise the reason why not. */
+  unknown(hello: Hello): string | null;
+  /** Whether the token that it showed reaches a mound. */
+  reaches(mound: string): boolean;
   /** Lets a device onto its mound, or gives the reason why not. */
   admit(hello: Hello): string | null;
   heard(hello: Hello): void;
@@ -68,7 +71,8 @@ export class Connection {
       if (hello.code === 'wrong-protocol') this.#wire.close(1008, hello.code);
       return;
     }
-    if (!this.#door.tokenMatches(hello.token)) return this.#turnAway('wrong-token', 'token', 'The token is not the one of this server; it stands in the file device-token of its data folder.', 1008);
+    const unknown = this.#door.unknown(hello);
+    if (unknown !== null) return this.#turnAway('wrong-token', 'token', unknown, 1008);
     const busy = this.#door.admit(hello);
     if (busy !== null) return this.#turnAway('mound-busy', 'mound', busy, 1013);
     this.hello = hello;
@@ -106,6 +110,9 @@ export class Connection {
     if (log.find({ device, run, sequence }) !== null) return null;
     const late = this.#newestTimeMs - time > LATE_MS;
     const original = said.kind === 'throw-corrected' ? log.find({ device, ...said.corrects }) : null;
+    if (original?.kind === 'stored' && !this.#door.reaches(original.mound)) {
+      return { kind: 'refusal', code: 'nothing-to-correct', path: 'corrects', sentence: `That throw lies on mound ${original.mound}, which this token does not open; correct it with the token of that mound.`, sequence, final: true };
+    }
     const stage = original?.kind === 'stored' ? this.#door.stageOf(original.mound, original.place) : late ? null : this.#door.stageOf(mound, null);
     const impossible = impossibility(said.body, units, stage);
     if (impossible === null) return null;

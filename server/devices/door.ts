@@ -2,6 +2,7 @@ import type { IncomingMessage } from 'node:http';
 import type { Duplex } from 'node:stream';
 import { WebSocketServer, type RawData, type WebSocket } from 'ws';
 import { LARGEST_FRAME_BYTES } from '../../core/facts/frames.ts';
+import type { DeviceTokens, Welcome } from '../access/device-tokens.ts';
 import type { Clock } from '../clock.ts';
 import type { FactLog } from '../log/fact-log.ts';
 import { Connection, type DoorSide, type Wire } from './connection.ts';
@@ -22,6 +23,8 @@ const MOST_UNREAD_BYTES = 1024 * 1024;
 export interface DeviceDoor {
   /** Takes over a request for the WebSocket at /device. */
   upgrade(request: IncomingMessage, socket: Duplex, head: Buffer): void;
+  /** Closes the line of every device whose token was ended. */
+  look(): void;
   close(): void;
 }
 
@@ -29,19 +32,27 @@ export interface DoorParts {
   readonly log: FactLog;
   readonly clock: Clock;
   readonly presence: Presence;
-  tokenMatches(token: string): boolean;
+  entryFor: DeviceTokens['entryFor'];
   stageOf(mound: string, place: number | null): StageHere | null;
   onTrouble(error: unknown): void;
 }
 
-export function openDoor({ log, clock, presence, tokenMatches, stageOf, onTrouble }: DoorParts): DeviceDoor {
+export function openDoor({ log, clock, presence, entryFor, stageOf, onTrouble }: DoorParts): DeviceDoor {
   const server = new WebSocketServer({ noServer: true, maxPayload: LARGEST_READ_BYTES, perMessageDeflate: false, clientTracking: true });
   const taken = moundsTaken(presence);
+  const entered = new Map<WebSocket, Welcome>();
 
   server.on('connection', (socket: WebSocket, { socket: stream }: IncomingMessage) => {
     const wire = wireOver(socket, stream);
     const side: DoorSide = {
-      log, stageOf, tokenMatches,
+      log, stageOf,
+      unknown(hello) {
+        const entry = entryFor(hello, stream);
+        if (entry.kind === 'refused') return entry.sentence;
+        entered.set(socket, entry);
+        return null;
+      },
+      reaches: (mound) => entered.get(socket)?.reaches(mound) ?? false,
       admit: (hello) => taken.admit(hello, wire),
       heard: ({ mound, device }) => presence.heard(mound, device),
     };
@@ -60,11 +71,15 @@ export function openDoor({ log, clock, presence, tokenMatches, stageOf, onTroubl
     socket.on('close', () => {
       callOff();
       taken.leave(wire);
+      entered.delete(socket);
     });
   });
 
   return {
     upgrade: (request, socket, head) => server.handleUpgrade(request, socket, head, (opened) => server.emit('connection', opened, request)),
+    look() {
+      for (const [socket, { holds }] of entered) if (!holds()) socket.close(1008, 'the token was ended');
+    },
     close() {
       for (const socket of server.clients) socket.close(1001, 'the server is stopping');
       setTimeout(() => server.clients.forEach((socket) => socket.terminate()), FAREWELL_MS).unref();

@@ -24,6 +24,7 @@ export class ScreenClient {
     this.socket = io(server.address, { transports: ['websocket'], forceNew: true, auth, extraHeaders: headers });
     onTestFinished(() => void this.socket.close());
     this.socket.on('view', (message: ViewMessage) => this.#take(message));
+    this.socket.on('disconnect', () => this.#look());
     this.socket.on('pulse', (pulse: Pulse) => {
       this.pulses.push(pulse);
       this.#look();
