@@ -57,6 +57,7 @@ export const coachSaysSchema = z.discriminatedUnion('kind', [
     .describe('A new trial; its letter follows from the order in the session. `family` is how it is meant to get its separation; absent where nobody said.'),
   z.strictObject({ kind: z.literal('trial-resumed'), session: idSchema, trial: trialSchema }),
   z.strictObject({ kind: z.literal('zone-set'), session: idSchema, zone: zoneSchema, speedBand: speedBandSchema.nullable(), reason: text(200).nullable() }),
+  z.strictObject({ kind: z.literal('zone-removed'), session: idSchema, reason: text(200) }).describe('The present stage has no target any more, and no speed band: its gate is comfort alone.'),
   z.strictObject({ kind: z.literal('baseline-renewed'), session: idSchema, stage: stageSchema }).describe('The baseline is formed anew from the last five fastballs of the stage.'),
   z.strictObject({ kind: z.literal('throws-tagged'), session: idSchema, places: placesSchema, intent: intentSchema, trial: trialSchema.nullable() }),
   z.strictObject({ kind: z.literal('throws-excluded'), session: idSchema, places: placesSchema, reason: text(200) }),

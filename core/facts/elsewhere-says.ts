@@ -33,7 +33,7 @@ export const athleteElsewhereSchema = z.strictObject({
   athlete: idSchema,
   session: idSchema.nullable(),
   scienceVersion: z.int().describe('With which the baselines were computed.'),
-  targets: z.array(z.strictObject({ stage: stageSchema, zone: zoneSchema, speedBand: speedBandSchema.nullable(), saidAtMs: z.int() })).describe('The newest of each stage.'),
+  targets: z.array(z.strictObject({ stage: stageSchema, zone: zoneSchema.nullable(), speedBand: speedBandSchema.nullable(), saidAtMs: z.int() })).describe('The newest of each stage; null where it was taken away.'),
   baselines: z.array(z.strictObject({ newest: baselineSchema, highestNumber: z.int().min(1) })).describe('The newest of each stage; the highest number may be another’s.'),
   tried: z.array(z.strictObject({
     stage: stageSchema,

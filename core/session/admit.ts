@@ -4,6 +4,7 @@ import { fastballsOf } from './fastballs.ts';
 import { toComparison } from './admit-comparison.ts';
 import { throwsOf, unclaimedThrough, type Ledger, type SessionEntry } from './ledger.ts';
 import type { Objection } from './objection.ts';
+import { zoneIn } from './targets.ts';
 
 /** Whether a well-formed statement makes sense in the present state of its mound; null when it does. */
 export function objection(ledger: Ledger, says: CoachSays): Objection | null {
@@ -79,6 +80,8 @@ function inSession(ledger: Ledger, session: SessionEntry, says: Exclude<CoachSay
     case 'comparison-opened':
     case 'comparison-continued':
       return toComparison(ledger, session, says);
+    case 'zone-removed':
+      return zoneIn(session, session.stage) === null ? { code: 'no-target', path: 'session', sentence: 'The present stage has no target zone to take away.' } : null;
     case 'observation-ticked':
     case 'note-written':
       return says.place === null ? null : notOfSession(ledger, session, [says.place]);

@@ -54,6 +54,7 @@ export function foldFact(ledger: Ledger, fact: Fact): Ledger {
     case 'trial-begun':
     case 'trial-resumed':
     case 'zone-set':
+    case 'zone-removed':
     case 'baseline-renewed':
     case 'note-written': return inSession(next, fact, said);
   }
@@ -147,7 +148,7 @@ function plansAtClosing(ledger: Ledger, session: SessionEntry, plans: PlansBroug
   };
 }
 
-type SessionSays = Extract<CoachSays, { kind: 'session-closed' | 'stage-set' | 'intent-set' | 'trial-begun' | 'trial-resumed' | 'zone-set' | 'baseline-renewed' | 'note-written' }>;
+type SessionSays = Extract<CoachSays, { kind: 'session-closed' | 'stage-set' | 'intent-set' | 'trial-begun' | 'trial-resumed' | 'zone-set' | 'zone-removed' | 'baseline-renewed' | 'note-written' }>;
 
 function inSession(ledger: Ledger, fact: Fact, said: SessionSays): Ledger {
   const changed = withAthlete(ledger, said.session, (session, athlete) => ({ session: sessionAfter(session, fact, said), athlete: athleteAfter(ledger, session, athlete, fact, said) }));
@@ -158,9 +159,12 @@ function athleteAfter(ledger: Ledger, session: SessionEntry, athlete: AthleteEnt
   switch (said.kind) {
     case 'session-closed': return session.closedAtMs === null ? { ...athlete, plans: plansAtClosing(ledger, session, athlete.plans) } : athlete;
     case 'zone-set': return { ...athlete, targets: withTarget(athlete.targets, session.stage, said, atMs) };
+    case 'zone-removed': return { ...athlete, targets: withTarget(athlete.targets, session.stage, NO_TARGET, atMs) };
     default: return athlete;
   }
 }
+
+const NO_TARGET = { zone: null, speedBand: null } as const;
 
 /** A target holds for the stage in which it was said, here and in the athlete's next sessions. */
 function withTarget(targets: TargetsByStage, stage: Stage, { zone, speedBand }: Pick<StageTarget, 'zone' | 'speedBand'>, saidAtMs: number): TargetsByStage {
@@ -181,6 +185,7 @@ function sessionAfter(session: SessionEntry, fact: Fact, said: SessionSays): Ses
       return trial === undefined ? session : { ...session, intent: trial.intent, trial: trial.letter };
     }
     case 'zone-set': return { ...session, targets: withTarget(session.targets, session.stage, said, fact.atMs) };
+    case 'zone-removed': return { ...session, targets: withTarget(session.targets, session.stage, NO_TARGET, fact.atMs) };
     case 'baseline-renewed': return { ...session, renewals: [...session.renewals, { stage: said.stage, place: fact.place }] };
     case 'note-written': return { ...session, notes: [...session.notes, { atMs: fact.atMs, text: said.text, place: said.place }] };
   }

@@ -3,7 +3,8 @@ import type { Stage } from '../facts/vocabulary.ts';
 
 /** What is worked towards in one stage. */
 export interface StageTarget {
-  readonly zone: TargetZone;
+  /** Null once it was taken away. */
+  readonly zone: TargetZone | null;
   readonly speedBand: SpeedBand | null;
   /** When it was said: of two mounds the later one holds. */
   readonly saidAtMs: number;

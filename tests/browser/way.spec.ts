@@ -37,6 +37,7 @@ test('the way shows every gate with what is missing, and one tap passes a stage 
   await stage(page, 'Catch play').locator('summary').first().click();
   await expect(stage(page, 'Catch play')).toContainText('No target zone in this stage: the gate is comfort alone, and the athlete says it.');
 
+  await expect(mound.getByRole('button', { name: 'Not met, passed all the same: on to Hitters' })).toBeVisible();
   await mound.getByText('Set the gate of Mound').click();
   await mound.getByLabel('On-target share above').fill('40');
   await mound.getByLabel('On-target share above').press('Enter');
@@ -56,6 +57,19 @@ test('the way shows every gate with what is missing, and one tap passes a stage 
   await expect(mound).toHaveAttribute('aria-current', 'step');
   await goTo(page, 'Target');
   await expect(page.getByLabel('Centre, below fastball')).toHaveValue('8');
+  await goTo(page, 'Session');
+  await mound.getByLabel('On-target share above').fill('80');
+  await mound.getByLabel('On-target share above').press('Enter');
+  await expect(mound.locator('.way-mark')).toHaveText('passed by the coach, not met');
+  await expect(mound.locator('.way-more')).toContainText(/The coach passed it on .* as it stands now the gate is not met\./);
+  await goTo(page, 'Target');
+  await page.getByRole('button', { name: 'Take the target of Mound away' }).click();
+  await page.getByLabel('Why', { exact: true }).fill('back to feel');
+  await page.getByRole('button', { name: 'Take it away' }).click();
+  await expect(page.locator('.part.target')).toContainText('No target zone yet.');
+  await goTo(page, 'Session');
+  await expect(mound.locator('.way-more')).toContainText('No target zone in this stage: the gate is comfort alone, and the athlete says it.');
+  await expect(mound.locator('.way-mark')).toHaveText('passed');
 });
 
 test('a fastball that sinks is told, and one tap forms the baseline anew; the body’s line opens to its evidence', async ({ page, server, coach, device }) => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Stage } from '../../../core/facts/vocabulary.ts';
 import { foldFact } from '../../../core/session/fold.ts';
+import { objection } from '../../../core/session/admit.ts';
 import { sliceOf } from '../../../core/session/recorded.ts';
 import { moundView } from '../../../core/session/view.ts';
 import { fiveFastballs, Story, ZONE } from './story.ts';
@@ -44,6 +45,21 @@ describe('the target of a stage', () => {
     expect(viewOf(story).session).toMatchObject({ zone: { verticalM: -0.05 }, speedBand: null });
     expect(moundView(slice.facts.reduce(foldFact, slice.carry), 's2').session).toEqual(viewOf(story, 's2').session);
     expect(viewOf(go(story, 's2', 'catch-play')).session?.zone).toBeNull();
+  });
+
+  it('can be taken away with a reason: nothing is judged there then, and the gate is comfort alone, in the next session too', () => {
+    const away = { kind: 'zone-removed', session: 's1', reason: 'back to feel' } as const;
+    const story = go(twoStages(), 's1', 'mound').say({ kind: 'trial-begun', session: 's1', intent: 'changeup', grip: null, cue: null });
+    story.throw(82, 8, -10);
+    const gate = () => viewOf(story).session!.progress.stages.find(({ stage }) => stage === 'mound')!;
+    expect([gate().hasZone, gate().work?.state.comfortAlone, gate().work?.judged]).toEqual([true, false, 1]);
+    expect(objection(story.ledger(), away)).toBeNull();
+    story.say(away);
+    expect(viewOf(story).session).toMatchObject({ zone: null, speedBand: null });
+    expect([gate().hasZone, gate().work?.state.comfortAlone, gate().work?.judged]).toEqual([false, true, 0]);
+    expect(objection(story.ledger(), away)).toMatchObject({ code: 'no-target', path: 'session' });
+    story.say({ kind: 'session-closed', session: 's1' }).open('s2', 'ada');
+    expect(viewOf(story).session?.zone).toBeNull();
   });
 
   it('of one athlete is not another’s', () => {

@@ -39,7 +39,15 @@ describe('the words of a gate', () => {
   test('before a trial there is nothing to tell, and passed is said before met', () => {
     expect(gateSentences(progress({ work: null }), ZONE, ENGLISH)).toEqual([]);
     expect(gateMark(progress({ work: null }), ENGLISH)).toBe('');
-    expect(gateMark(progress({ passed: [{ stage: 'mound', trial: 'A', atMs, reason: null }] }), ENGLISH)).toBe('passed');
+    const passed = [{ stage: 'mound', trial: 'A', atMs, reason: null }] as const;
+    expect(gateMark(progress({ passed, work: work({ state: { kind: 'met', comfortAlone: false, needs: [] } }) }), ENGLISH)).toBe('passed');
+  });
+
+  test('passed by the coach although it is not met says both, with the day it was said', () => {
+    const passed = [{ stage: 'mound', trial: 'A', atMs, reason: null }] as const;
+    expect(gateMark(progress({ passed }), ENGLISH)).toBe('passed by the coach, not met');
+    expect(gateSentences(progress({ passed }), ZONE, ENGLISH).at(-1)).toBe('The coach passed it on Sep 21, 2026; as it stands now the gate is not met.');
+    expect(gateSentences(progress({ passed }), ZONE, SPANISH).at(-1)).toMatch(/^El entrenador la dio por pasada el .*no está cumplida\.$/);
   });
 
   test('its history names every day and the passing with its reason', () => {

@@ -10,6 +10,7 @@ import { useDesk } from '../../desk/desk.ts';
 import { TextField } from '../../desk/text-field.tsx';
 import { createOnItsWay } from '../../desk/on-its-way.ts';
 import { Baseline } from './baseline.tsx';
+import { TakeAway } from './take-away.tsx';
 import { ZonePlane } from './zone-plane.tsx';
 import { ZoneFields } from './zone-fields.tsx';
 import { draftOf, STARTING_BAND, STARTING_ZONE, sameTarget, zoneFrom, type ZoneDraft, type ZonePart } from './zone-draft.ts';
@@ -87,6 +88,7 @@ export function TargetPart(props: { readonly session: SessionView }) {
             </div>
           </Show>
         </form>
+        <TakeAway session={props.session} />
       </Show></Show>
       <Show when={aimed()}>{(known) => <Aims view={desk.view()} session={props.session} {...known()} />}</Show>
       <Baseline session={props.session} />

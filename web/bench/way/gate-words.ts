@@ -5,12 +5,12 @@ import type { Speech } from '../../words/speech.ts';
 
 /** One or two words beside the name of a stage; none where no trial is worked on. */
 export function gateMark({ work, passed }: StageProgress, { words: { bench: { way } } }: Speech): string {
-  if (passed.length > 0) return way.passed;
+  if (passed.length > 0) return work?.state.kind === 'open' ? way.passedOpen : way.passed;
   return work === null ? '' : work.state.kind === 'met' ? way.met : way.open;
 }
 
 /** What the gate asks for and what there is of it, each a sentence. */
-export function gateSentences({ gate, hasZone, work }: StageProgress, timeZone: string, speech: Speech): string[] {
+export function gateSentences({ gate, hasZone, work, passed }: StageProgress, timeZone: string, speech: Speech): string[] {
   const { way } = speech.words.bench;
   if (work === null) return [];
   const { comfort, state } = work;
@@ -20,6 +20,7 @@ export function gateSentences({ gate, hasZone, work }: StageProgress, timeZone: 
   return [
     ...(state.comfortAlone ? [hasZone ? way.comfortOnly : way.noZone] : [shareWords(gate.shareAbove!, work, speech)]),
     ...(asked ? [comfortable] : []),
+    ...(state.kind === 'open' && passed.length > 0 ? [way.passedNotMet(date(passed.at(-1)!.atMs))] : []),
   ];
 }
 

@@ -13,7 +13,8 @@ export function Steps(props: { readonly session: SessionView }) {
   const stage = () => words().trade.stage;
   const ways = () => neighbours(props.session.stage);
   const advice = () => props.session.progress.advice?.kind ?? null;
-  const comfort = () => props.session.progress.stages.find((one) => one.stage === props.session.stage)?.work?.comfort ?? null;
+  const work = () => props.session.progress.stages.find((one) => one.stage === props.session.stage)?.work ?? null;
+  const comfort = () => work()?.comfort ?? null;
   const sayComfort = (comfortable: boolean) => void desk.say('way', { kind: 'comfort-said', session: props.session.id, from: 'bench', comfortable });
   return (
     <>
@@ -28,12 +29,20 @@ export function Steps(props: { readonly session: SessionView }) {
         </Show>
         <Show when={props.session.trial !== null}>
           <button type="button" classList={{ main: advice() === 'go-on' || advice() === 'last-stage' }} onClick={() => void desk.sayAll('way', passing(props.session))}>
-            {ways().after === null ? say().passLast : say().pass(stage()[ways().after!])}
+            {passWords()}
           </button>
         </Show>
       </div>
     </>
   );
+
+  /** Who passes a gate that is not met is told so before it is said. */
+  function passWords(): string {
+    const { after } = ways();
+    const met = work()?.state.kind === 'met';
+    if (after === null) return met ? say().passLast : say().passLastOpen;
+    return (met ? say().pass : say().passOpen)(stage()[after]);
+  }
 
   function adviceWords(): string | null {
     const { advice: given } = props.session.progress;
