@@ -1,7 +1,8 @@
 import type { TriedFamily } from '../facts/advice-view.ts';
-import type { Family, Intent, Sight } from '../facts/vocabulary.ts';
+import type { Family, Intent, Observation, Sight } from '../facts/vocabulary.ts';
 import { inchesToM } from '../units/convert.ts';
 import { EFFICIENCY_HIGH, EFFICIENCY_LOW, favoursNeither, type FastballEfficiency } from './fastball-efficiency.ts';
+import { observedWeight, type ObservedFamily } from './observed.ts';
 import { ramp, rampOver } from './ramp.ts';
 
 export interface FamilyInput {
@@ -13,6 +14,8 @@ export interface FamilyInput {
   /** The verdict on movement that spin does not explain, over the athlete's seam-effect trials; null before one. */
   readonly seamEffect: 'seen' | 'not-seen' | 'cannot-tell' | 'too-few' | null;
   readonly tried: readonly TriedFamily[];
+  /** What the coach has seen today. */
+  readonly observed: readonly ObservedFamily[];
 }
 
 /** Why a family fits more or less. `weight` is what it adds in log-odds: above 0 it speaks for the family. */
@@ -21,6 +24,7 @@ export interface FamilyReason {
     | 'efficiency-favours' | 'efficiency-speaks-against' | 'efficiency-between' | 'straddles-95' | 'straddles-80' | 'efficiency-unknown'
     | 'little-vertical-room' | 'room-for-split' | 'scatters-most' | 'first-try-needs-no-clever-grip'
     | 'seam-effect-seen' | 'seam-effect-not-seen' | 'device-cannot-see-it'
+    | `seen-${Observation}`
     | 'tried-near-target' | 'tried-off-target' | 'tried-too-few' | 'slower-copy' | 'not-comfortable' | 'comfortable';
   readonly weight: number;
   /** What the reason rests on, in SI, by name. */
@@ -52,6 +56,7 @@ export function familyReasons(family: Family, input: FamilyInput): FamilyReason[
     ...byRoom(family, input, fades),
     ...bySeamEffect(family, input),
     ...(family === 'split' ? [reason('scatters-most', -0.4 * fades)] : []),
+    ...input.observed.filter((one) => one.family === family).map((one) => reason(`seen-${one.what}`, observedWeight(one))),
     ...(tried === undefined || tried.throws === 0 ? [reason('first-try-needs-no-clever-grip', 0)] : byTrials(family, tried)),
   ];
 }

@@ -1,7 +1,7 @@
 import type { ArmCare, IsoDay } from './care-view.ts';
 import type { Cue, Grip, TargetZone } from './coach.ts';
 import type { Gate } from './plan-says.ts';
-import type { Family, Intent, Stage } from './vocabulary.ts';
+import type { Family, Intent, Observation, Stage } from './vocabulary.ts';
 
 /** What a screen gets of advice. Reasons are codes with numbers; words come on the screen. */
 
@@ -130,7 +130,7 @@ export interface ComparisonEntry {
 
 export interface ObservationView {
   readonly atMs: number;
-  readonly what: 'loose-wrist-and-forearm';
+  readonly what: Observation;
   readonly seen: boolean;
   readonly place: number | null;
   readonly trial: string | null;

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { idSchema, stageSchema, trialSchema } from './spelling.ts';
+import { idSchema, observationSchema, stageSchema, trialSchema } from './spelling.ts';
 import { zoneSchema } from './zone.ts';
 
 /** What the coach says about the way through the stages, the size of the bullpen, comparisons, and what was seen. */
@@ -33,7 +33,7 @@ export const countPlannedSchema = z.strictObject({
 export const observationTickedSchema = z.strictObject({
   kind: z.literal('observation-ticked'),
   session: idSchema,
-  what: z.literal('loose-wrist-and-forearm'),
+  what: observationSchema,
   seen: z.boolean(),
   place: z.int().min(1).nullable().describe('Of the throw it was seen on; null for the trial as a whole.'),
 });

@@ -1,11 +1,12 @@
 import { z } from 'zod';
-import { AXES, EFFORTS, FAMILIES, INTENTS, SIGHTS, STAGES } from './vocabulary.ts';
+import { AXES, EFFORTS, FAMILIES, INTENTS, OBSERVATIONS, SIGHTS, STAGES } from './vocabulary.ts';
 
 /** How the words of the vocabulary, and names, are spelled in frames and facts. Apart from the vocabulary, so that a screen that only reads words carries no checks. */
 export const stageSchema = z.enum(STAGES);
 export const effortSchema = z.enum(EFFORTS);
 export const intentSchema = z.enum(INTENTS);
 export const familySchema = z.enum(FAMILIES);
+export const observationSchema = z.enum(OBSERVATIONS);
 export const sightSchema = z.enum(SIGHTS);
 export const axisSchema = z.enum(AXES);
 /** The letter of a trial in its session: A … Z, AA, AB … */

@@ -6,6 +6,8 @@ export const EFFORTS = ['easy', 'firm', 'full'] as const;
 export const INTENTS = ['four-seam', 'sinker', 'cutter', 'changeup', 'split', 'curve', 'slider', 'other'] as const;
 /** How a changeup gets its separation. */
 export const FAMILIES = ['turnover', 'seam-effect', 'split'] as const;
+/** What a coach sees of a throw and no device measures. */
+export const OBSERVATIONS = ['loose-wrist-and-forearm', 'forced-turn', 'slight-cut', 'straight-behind'] as const;
 export const HANDS = ['right', 'left'] as const;
 export const SIGHTS = ['full-flight', 'spin-only'] as const;
 export const AXES = ['measured', 'inferred', 'none'] as const;
@@ -14,6 +16,7 @@ export type Stage = (typeof STAGES)[number];
 export type Effort = (typeof EFFORTS)[number];
 export type Intent = (typeof INTENTS)[number];
 export type Family = (typeof FAMILIES)[number];
+export type Observation = (typeof OBSERVATIONS)[number];
 export type Hand = (typeof HANDS)[number];
 export type Sight = (typeof SIGHTS)[number];
 export type AxisKnowledge = (typeof AXES)[number];

@@ -1,6 +1,7 @@
 import { rankFamilies, type FamilyAdvice } from '../coaching/families.ts';
 import type { FamilyInput } from '../coaching/family-reasons.ts';
 import { fastballEfficiency, type FastballEfficiency } from '../coaching/fastball-efficiency.ts';
+import { observedFamilies } from '../coaching/observed.ts';
 import { triedFamilies } from '../coaching/tried-families.ts';
 import { triedOverDays } from '../coaching/tried-over-days.ts';
 import type { MoundView, SessionView, TrialView } from '../facts/views.ts';
@@ -13,7 +14,7 @@ export interface FamilyEvidence {
 
 /** From the throws of the session, and from what the days before it have shown of each family. */
 export function familyEvidence(view: MoundView, session: SessionView): FamilyEvidence {
-  const { baseline, comfort, trial, trials, athlete, stage, triedBefore } = session;
+  const { baseline, comfort, trial, trials, athlete, stage, triedBefore, observations } = session;
   const thrown = view.throws.filter((one) => one.stage === stage && one.excluded === null && one.problem === null);
   const efficiency = fastballEfficiency(thrown.filter(({ fastball }) => fastball).map((one) => one.efficiency));
   const today = triedFamilies(trials, thrown, comfort === null || trial === null ? null : { trial: trial.letter, comfortable: comfort.comfortable });
@@ -25,6 +26,7 @@ export function familyEvidence(view: MoundView, session: SessionView): FamilyEvi
     sight: seamEffectVisible(view) ? 'full-flight' : 'spin-only',
     seamEffect: seamEffectIn(trials),
     tried: triedOverDays([triedBefore, today]),
+    observed: observedFamilies(trials, observations),
   });
   return { efficiency, advice };
 }

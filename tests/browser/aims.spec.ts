@@ -40,6 +40,15 @@ test('where a changeup is aimed follows the target on Plan, stands by it on Benc
   await expect(aims.locator('.tilt-clock .tilt[data-within="yes"]')).toHaveCount(2);
   await expect(aims.locator('.plate-aim')).toHaveCount(1);
 
+  // What the coach sees: one tap, and it stands among the reasons.
+  await page.getByRole('radio', { name: /Plan with Seam effect/ }).check();
+  await page.getByRole('button', { name: 'Begin trial B with this grip' }).click();
+  const seam = page.locator('.family').filter({ hasText: 'Seam effect' });
+  await page.getByRole('group', { name: 'Seen on trial B' }).getByLabel('Slight cut speaks for seam effect').check();
+  await expect(seam).toContainText('a slight cut, the coach saw');
+  await coach.say({ kind: 'trial-resumed', session: 'one', trial: 'A' });
+  await expect(page.getByRole('group', { name: 'Seen on trial A' }).getByLabel('Slight cut')).not.toBeChecked();
+
   for (const [width, height] of [[390, 844], [1280, 800]] as const) {
     await page.setViewportSize({ width, height });
     await page.goto(`${server.address}/plan/north-1?lang=es`);
@@ -49,6 +58,9 @@ test('where a changeup is aimed follows the target on Plan, stands by it on Benc
     if (width === 390) await page.getByRole('navigation', { name: 'Partes de Banca' }).getByRole('button', { name: 'Blanco' }).click();
     await aims.scrollIntoViewIfNeeded();
     await expect(aims).toContainText('2 de 3 en ensayo A');
+    await expectFits(page, BENCH);
+    await page.getByRole('navigation', { name: 'Partes de Banca' }).getByRole('button', { name: 'Ensayo', exact: true }).click();
+    await expect(page.getByRole('group', { name: 'Visto en el ensayo A' }).getByRole('checkbox')).toHaveCount(4);
     await expectFits(page, BENCH);
   }
   await expectAccessible(page);

@@ -4,7 +4,7 @@ import type { MoundView, SessionView } from '../../core/facts/views.ts';
 import type { Refusal } from '../../core/facts/wire.ts';
 
 /** Where on a coach's screen something was said, so that waiting and refusals show beside it. */
-export type Corner = 'intent' | 'mound' | 'opening' | 'session' | 'closing' | 'target' | 'baseline' | 'trial' | 'throws' | 'unclaimed' | 'notes' | 'arm' | 'pain' | 'feedback' | 'decision' | 'way' | 'next-day';
+export type Corner = 'intent' | 'mound' | 'opening' | 'session' | 'closing' | 'target' | 'baseline' | 'trial' | 'throws' | 'unclaimed' | 'notes' | 'arm' | 'pain' | 'feedback' | 'decision' | 'way' | 'next-day' | 'observed';
 
 /** What every part of a coach's screen, Bench or Plan, needs: what the server shows, and a way to say something. */
 export interface Desk {

@@ -6,6 +6,7 @@ import { reachRegion } from '../../core/flight/reach.ts';
 import { seamEffectVisible } from '../../core/session/family-evidence.ts';
 import { useDesk } from '../desk/desk.ts';
 import { createOnItsWay } from '../desk/on-its-way.ts';
+import { Observed } from '../observed/observed.tsx';
 import { armToPlan } from '../reach/arm-to-plan.ts';
 import { useWords } from '../words/use-words.tsx';
 import { mayAdvise } from './care.ts';
@@ -50,6 +51,7 @@ export function SessionPlan(props: { readonly view: MoundView; readonly session:
             <div class="plan-column">
               <Known session={props.session} baseline={baseline()} evidence={evidence()} view={props.view} />
               <Families advice={evidence().advice} chosen={family()} onChoose={setChosen} mayThrow={may() === 'throw' && props.session.closedAtMs === null} />
+              <Observed session={props.session} />
             </div>
             <Show when={baseline()} fallback={<Unplanned evidence={evidence()} session={props.session} family={family()} mayThrow={may() === 'throw'} />}>
               {(from) => <Planned view={props.view} session={props.session} baseline={from()} family={family()} chosen={chosen() !== null} mayThrow={may() === 'throw'} />}

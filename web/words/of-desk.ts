@@ -3,6 +3,7 @@ import './of-pictures.ts';
 import { aims } from './aims.ts';
 import { bench } from './bench.ts';
 import { learn } from './language.ts';
+import { observed } from './observed.ts';
 import { plan } from './plan.ts';
 import { playback } from './playback.ts';
 import { report } from './report.ts';
@@ -10,4 +11,4 @@ import { throwNumbers } from './throw-numbers.ts';
 import { trials } from './trials.ts';
 
 /** What the screens of coach and staff say: everything. */
-learn({ aims, bench, plan, playback, report, throwNumbers, trials });
+learn({ aims, bench, observed, plan, playback, report, throwNumbers, trials });

@@ -6,6 +6,7 @@ import type { door } from './door.ts';
 import type { feedback } from './feedback.ts';
 import type { glance } from './glance.ts';
 import type { measures } from './measures.ts';
+import type { observed } from './observed.ts';
 import type { plan } from './plan.ts';
 import type { playback } from './playback.ts';
 import type { report } from './report.ts';
@@ -30,6 +31,7 @@ export interface BothWords {
   readonly door: typeof door;
   readonly glance: typeof glance;
   readonly playback: typeof playback;
+  readonly observed: typeof observed;
   readonly plan: typeof plan;
   readonly trials: typeof trials;
   readonly report: typeof report;

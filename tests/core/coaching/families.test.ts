@@ -9,7 +9,7 @@ import { inchesToM } from '../../../core/units/convert.ts';
 
 const known = (mean: number, half = 0.005): FamilyInput['efficiency'] => ({ kind: 'known', mean, low: mean - half, high: mean + half, count: 8 });
 const athlete = (more: Partial<FamilyInput> = {}): FamilyInput => ({
-  efficiency: known(0.97), fastball: { verticalM: inchesToM(16), armSideM: inchesToM(6) }, mainFastball: 'four-seam', sight: 'full-flight', seamEffect: null, tried: [], ...more,
+  efficiency: known(0.97), fastball: { verticalM: inchesToM(16), armSideM: inchesToM(6) }, mainFastball: 'four-seam', sight: 'full-flight', seamEffect: null, tried: [], observed: [], ...more,
 });
 const tried = (family: Family, throws: number, meanMiss: number, more: Partial<TriedFamily> = {}): TriedFamily => ({ family, throws, meanMiss, separation: null, comfortable: null, ...more });
 const order = (input: FamilyInput): Family[] => rankFamilies(input).ranking.map(({ family }) => family);
@@ -17,6 +17,15 @@ const degree = (family: Family, input: FamilyInput): number => rankFamilies(inpu
 const codes = (family: Family, input: FamilyInput): string[] => rankFamilies(input).ranking.find((fit) => fit.family === family)!.reasons.map(({ code }) => code);
 
 describe('which family suits whom', () => {
+  it('moves by what the coach has seen on its own trials, and tells it among its reasons', () => {
+    const seen = (what: 'slight-cut' | 'forced-turn' | 'loose-wrist-and-forearm', family: Family = 'seam-effect') => athlete({ observed: [{ family, what }] });
+    expect(degree('seam-effect', seen('slight-cut'))).toBeGreaterThan(degree('seam-effect', athlete()));
+    expect(degree('seam-effect', seen('forced-turn'))).toBeLessThan(degree('seam-effect', athlete()));
+    expect(degree('turnover', seen('forced-turn'))).toBe(degree('turnover', athlete()));
+    expect(degree('turnover', seen('loose-wrist-and-forearm', 'turnover'))).toBe(degree('turnover', athlete()));
+    expect(codes('turnover', seen('loose-wrist-and-forearm', 'turnover'))).toContain('seen-loose-wrist-and-forearm');
+  });
+
   it('an efficient fastball favours a turnover changeup', () => {
     expect(rankFamilies(athlete())).toMatchObject({ kind: 'lead-with', ranking: [{ family: 'turnover' }, {}, { family: 'seam-effect' }] });
     expect(codes('turnover', athlete())).toContain('efficiency-favours');

@@ -13,6 +13,7 @@ import { TextField } from '../../desk/text-field.tsx';
 import { cueOf, draftOf, draftToStart, familiesOf, familySaid, type TrialDraft } from './draft.ts';
 import { GripFields } from './grip-fields.tsx';
 import { LastTime } from './last-time.tsx';
+import { Observed } from '../../observed/observed.tsx';
 import { NextDay } from '../../next-day/next-day.tsx';
 import { TrialList } from './trial-list.tsx';
 
@@ -39,6 +40,7 @@ export function TrialPart(props: { readonly session: SessionView }) {
       <h2 id="trial-title">{say().title}</h2>
       <NextDay session={props.session} mayThrow={mayGo()} />
       <TrialList session={props.session} />
+      <Observed session={props.session} />
       <Show when={arm()?.pain === null} fallback={<p>{words().bench.arm.noThrow}</p>}><form class="trial-form" onSubmit={(event) => { event.preventDefault(); begin(); }}>
         <div class="row">
           <Show when={props.session.trials.at(-1)} fallback={<LastTime session={props.session} onRepeat={(last) => setDraft(draftOf(last))} />}>
