@@ -3,6 +3,7 @@ import type { DeviceState, SessionListing } from '../../core/facts/wire.ts';
 import type { MoundHead } from '../../core/facts/views.ts';
 import { openSessions, type Ledger } from '../../core/session/ledger.ts';
 import { listSessions } from '../../core/session/recorded.ts';
+import { findableSessions, type FindableSession } from '../../core/session/session-search.ts';
 
 export interface MoundListing {
   readonly mound: string;
@@ -36,6 +37,11 @@ export function listAthleteSessions(ledgers: readonly Ledger[], athlete: string)
 /** The sessions of all mounds, newest first. */
 export function listAllSessions(ledgers: readonly Ledger[]): SessionListing[] {
   return ledgers.flatMap(listSessions).sort((a, b) => b.openedAtMs - a.openedAtMs);
+}
+
+/** The sessions of all mounds as they can be found, newest first. */
+export function listFindable(ledgers: readonly Ledger[]): FindableSession[] {
+  return ledgers.flatMap(findableSessions).sort((a, b) => b.listing.openedAtMs - a.listing.openedAtMs);
 }
 
 /** The state of the mound that holds a session. */

@@ -1,6 +1,9 @@
 import { Router, type Response } from 'express';
+import type { ZodError } from 'zod';
+import { sessionQuestionSchema } from '../../core/facts/session-search.ts';
 import { growthSince } from '../../core/session/growth.ts';
 import { sliceOf, type SessionSlice } from '../../core/session/recorded.ts';
+import { searchSessions } from '../../core/session/session-search.ts';
 import { sessionRecord } from '../../core/session/session-record.ts';
 import type { Presence } from '../devices/presence.ts';
 import type { Ledgers } from '../ledgers.ts';
@@ -9,7 +12,7 @@ import { accessRoutes, openRoutes, type AccessParts } from './access-routes.ts';
 import { onlyFor } from './only-for.ts';
 import { athleteDays } from './athlete-days.ts';
 import { athleteRecords } from './athlete-records.ts';
-import { listAllSessions, listAthletes, listAthleteSessions, listMounds, moundOf } from './mounds.ts';
+import { listAllSessions, listAthletes, listAthleteSessions, listFindable, listMounds, moundOf } from './mounds.ts';
 import { refuse } from './refuse.ts';
 import { signInRoutes } from './sign-in.ts';
 
@@ -52,6 +55,11 @@ export function apiRoutes(parts: ApiParts): Router {
   });
   routes.get('/mounds', (_, response) => void response.json(listMounds(ledgers.all(), presence.mounds(), presence.stateOf)));
   routes.get('/sessions', (_, response) => void response.json(listAllSessions(ledgers.all())));
+  routes.get('/sessions/found', (request, response) => {
+    const question = sessionQuestionSchema.safeParse(request.query);
+    if (!question.success) return notAQuestion(response, question.error);
+    response.json(searchSessions(listFindable(ledgers.all()), question.data));
+  });
   routes.get('/sessions/:id', (request, response) => {
     const { id } = request.params;
     const recorded = recordedIn(ledgers, id);
@@ -79,6 +87,11 @@ function recordedIn(ledgers: Ledgers, session: string): { readonly mound: string
   const mound = moundOf(ledgers.all(), session)?.mound;
   const slice = mound === undefined ? null : sliceOf(ledgers.history(mound), session);
   return mound === undefined || slice === null ? null : { mound, slice };
+}
+
+function notAQuestion(response: Response, { issues }: ZodError): void {
+  const issue = issues[0]!;
+  refuse(response, 400, 'not-a-question', issue.path.join('.'), `Sessions cannot be looked for like this: ${issue.path.join('.') || 'the question'}: ${issue.message}.`);
 }
 
 function unknownSession(response: Response): void {

@@ -1,4 +1,5 @@
 import type { Athlete } from '../../core/facts/coach.ts';
+import type { SessionsFound } from '../../core/facts/session-search.ts';
 import type { AthleteDays, Refusal, SessionListing } from '../../core/facts/wire.ts';
 import type { SessionGrowth } from '../../core/session/growth.ts';
 import type { SessionSlice } from '../../core/session/recorded.ts';
@@ -17,6 +18,11 @@ export type Answer<T> = { readonly kind: 'answer'; readonly value: T } | { reado
 /** The recorded sessions of all mounds, newest first. */
 export function askForSessions(): Promise<Answer<readonly SessionListing[]>> {
   return ask('/api/sessions');
+}
+
+/** A page of the sessions that match everything that is asked. */
+export function askForFound(question: string): Promise<Answer<SessionsFound>> {
+  return ask(`/api/sessions/found${question}`);
 }
 
 /** One session: the state before its first fact, and its facts. */

@@ -1,6 +1,6 @@
 import '../words/of-desk.ts';
 import { Show } from 'solid-js';
-import { SessionList } from './session-list.tsx';
+import { SessionList } from './list/session-list.tsx';
 import { RecordedSession } from './recorded-session.tsx';
 import './playback.css';
 

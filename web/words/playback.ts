@@ -2,9 +2,10 @@ import { against } from './playback/against.ts';
 import { deck } from './playback/deck.ts';
 import { keys } from './playback/keys.ts';
 import { notes } from './playback/notes.ts';
+import { search } from './playback/search.ts';
 
 /** The texts of Playback, by the part of the screen that says them. */
 export const playback = {
-  en: { ...deck.en, against: against.en, keys: keys.en, notes: notes.en },
-  es: { ...deck.es, against: against.es, keys: keys.es, notes: notes.es },
+  en: { ...deck.en, against: against.en, keys: keys.en, notes: notes.en, search: search.en },
+  es: { ...deck.es, against: against.es, keys: keys.es, notes: notes.es, search: search.es },
 };
