@@ -8,12 +8,13 @@ import { StandingWord } from '../standing/frame.tsx';
 import { Speaking } from '../words/use-words.tsx';
 import { RequestButtons } from './asked/request-buttons.tsx';
 import { createRequests } from './asked/requests.ts';
+import { CodeButton } from './code/code-button.tsx';
 import { showsSpeed } from '../shown-speed.ts';
 import { MoundPicture } from './mound-picture.tsx';
 import { createSpeedRequest, SpeedButton } from './speed-request.tsx';
 import { WallRoom } from './wall-room.tsx';
 
-/** The session now, on a big screen, for coach and athlete. The keys W, S, G and P show and hide the windows, the seam map, the gap line and the plate; V shows the speed of an athlete who may be under 18. */
+/** The session now, on a big screen, for coach and athlete. The keys W, S, G and P show and hide the windows, the seam map, the gap line and the plate; V shows the speed of an athlete who may be under 18; Q shows the code for the athlete's phone. */
 export default function Wall(props: { readonly mound: string }) {
   const live = useMound(props.mound);
   document.title = `${props.mound} · Offpace`;
@@ -36,6 +37,7 @@ export default function Wall(props: { readonly mound: string }) {
           {(view) => <MoundPicture view={view()} standing={standing()} windows={requests.windows.asked()} picture={requests.picture()} withoutSpeed={withoutSpeed(view())} />}
         </Show>
         <RequestButtons requests={requests} />
+        <CodeButton session={live.view()?.session ?? null} />
         <SpeedButton session={live.view()?.session ?? null} request={speed} />
       </main>
     </Speaking>

@@ -5,6 +5,7 @@ import type { bench } from './bench.ts';
 import type { door } from './door.ts';
 import type { feedback } from './feedback.ts';
 import type { glance } from './glance.ts';
+import type { glanceCode } from './glance-code.ts';
 import type { measures } from './measures.ts';
 import type { observed } from './observed.ts';
 import type { plan } from './plan.ts';
@@ -30,6 +31,7 @@ export interface BothWords {
   readonly bench: typeof bench;
   readonly door: typeof door;
   readonly glance: typeof glance;
+  readonly glanceCode: typeof glanceCode;
   readonly playback: typeof playback;
   readonly observed: typeof observed;
   readonly plan: typeof plan;
