@@ -4,8 +4,8 @@ import './charts/charts.css';
 import { lazy, Suspense } from 'solid-js';
 import { Dynamic, render } from 'solid-js/web';
 import { routeOf, type Route } from './route.ts';
-import { settingsIn } from './settings.ts';
 import { Nowhere } from './start/nowhere.tsx';
+import { showTheme } from './theme.ts';
 
 const Wall = lazy(() => import('./wall/wall.tsx'));
 const Bench = lazy(() => import('./bench/bench.tsx'));
@@ -44,6 +44,5 @@ function Screen(props: { readonly route: Route }) {
   }
 }
 
-const { theme } = settingsIn(location.search);
-if (theme !== null) document.documentElement.dataset['theme'] = theme;
+showTheme();
 render(() => <Suspense><Screen route={routeOf(location.pathname)} /></Suspense>, document.querySelector('#screen')!);

@@ -4,12 +4,17 @@ import { ASKED, type Asked } from './wall/asked/asked.ts';
 /** What Playback can show beside its picture, one at a time: the numbers of the throw, notes and bookmarks, its high-speed video. */
 export const PANELS = ['numbers', 'notes', 'video'] as const;
 export type Panel = (typeof PANELS)[number];
+export const THEMES = ['light', 'dark', 'sun'] as const;
+export type Theme = (typeof THEMES)[number];
+/** The hand whose thumb taps. */
+export const SIDES = ['left', 'right'] as const;
 
 /** What a viewer may ask for in the address. An absent or unreadable setting is null: the screen then decides. */
 export interface Settings {
   readonly language: 'en' | 'es' | null;
   readonly units: Athlete['units'] | null;
-  readonly theme: 'dark' | 'light' | null;
+  readonly theme: Theme | null;
+  readonly hand: (typeof SIDES)[number] | null;
   /** Of a big screen, in inches, and how far away it is read, in metres. */
   readonly diagonalIn: number | null;
   readonly distanceM: number | null;
@@ -22,13 +27,14 @@ export interface Settings {
   readonly picture: Asked | null;
 }
 
-/** Reads the settings of a query string: lang, units, theme, diagonal, distance, windows, panel, session, picture. */
+/** Reads the settings of a query string: lang, units, theme, hand, diagonal, distance, windows, panel, session, picture. */
 export function settingsIn(search: string): Settings {
   const query = new URLSearchParams(search);
   return {
     language: oneOf(query.get('lang'), ['en', 'es']),
     units: oneOf(query.get('units'), ['imperial', 'metric']),
-    theme: oneOf(query.get('theme'), ['dark', 'light']),
+    theme: oneOf(query.get('theme'), THEMES),
+    hand: oneOf(query.get('hand'), SIDES),
     diagonalIn: between(query.get('diagonal'), 3, 300),
     distanceM: between(query.get('distance'), 0.2, 60),
     windows: query.get('windows') === '1',
@@ -47,7 +53,8 @@ export function withSetting(search: string, name: string, value: string | null):
   return text === '' ? '' : `?${text}`;
 }
 
-function oneOf<T extends string>(value: string | null, choices: readonly T[]): T | null {
+/** The choice that a text names, or null. */
+export function oneOf<T extends string>(value: string | null, choices: readonly T[]): T | null {
   return choices.find((choice) => choice === value) ?? null;
 }
 

@@ -56,16 +56,20 @@ export const coachSaysSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('trial-begun'), session: idSchema, intent: intentSchema, grip: gripSchema.nullable(), cue: cueSchema.nullable(), family: familySchema.optional() })
     .describe('A new trial; its letter follows from the order in the session. `family` is how it is meant to get its separation; absent where nobody said.'),
   z.strictObject({ kind: z.literal('trial-resumed'), session: idSchema, trial: trialSchema }),
+  z.strictObject({ kind: z.literal('trial-left'), session: idSchema }).describe('From now on throws belong to no trial; what is meant stays.'),
   z.strictObject({ kind: z.literal('zone-set'), session: idSchema, zone: zoneSchema, speedBand: speedBandSchema.nullable(), reason: text(200).nullable() }),
   z.strictObject({ kind: z.literal('zone-removed'), session: idSchema, reason: text(200) }).describe('The present stage has no target any more, and no speed band: its gate is comfort alone.'),
   z.strictObject({ kind: z.literal('baseline-renewed'), session: idSchema, stage: stageSchema }).describe('The baseline is formed anew from the last five fastballs of the stage.'),
-  z.strictObject({ kind: z.literal('throws-tagged'), session: idSchema, places: placesSchema, intent: intentSchema, trial: trialSchema.nullable() }),
+  z.strictObject({ kind: z.literal('throws-tagged'), session: idSchema, places: placesSchema, intent: intentSchema.nullable(), trial: trialSchema.nullable() })
+    .describe('What they were meant as, said afterwards; `intent` null takes what was said of them back.'),
   z.strictObject({ kind: z.literal('throws-excluded'), session: idSchema, places: placesSchema, reason: text(200) }),
   z.strictObject({ kind: z.literal('throws-restored'), session: idSchema, places: placesSchema }),
-  z.strictObject({ kind: z.literal('throws-moved'), places: placesSchema, session: idSchema.nullable() }).describe('To another session, or to none.'),
+  z.strictObject({ kind: z.literal('throws-moved'), places: placesSchema, session: idSchema.nullable(), from: idSchema.nullable().optional() })
+    .describe('To another session, or to none. With `from` only out of that session, or out of none: refused where somebody has moved one of them on meanwhile.'),
   z.strictObject({ kind: z.literal('throws-claimed'), session: idSchema, through: placeSchema.describe('The newest place that the coach has seen.') })
     .describe('Every throw that nobody has, up to that place, is this session’s: however many they are.'),
   z.strictObject({ kind: z.literal('note-written'), session: idSchema, text: text(500), place: placeSchema.nullable() }),
+  z.strictObject({ kind: z.literal('note-withdrawn'), session: idSchema, note: placeSchema.describe('Where the log holds the note.') }).describe('The note is shown no longer; the log keeps it.'),
   z.strictObject({ kind: z.literal('throw-bookmarked'), session: idSchema, place: placeSchema, on: z.boolean() }).describe('A throw to come back to; `on` false takes the bookmark off.'),
   airSetSchema,
   armReportedSchema,

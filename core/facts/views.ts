@@ -234,6 +234,8 @@ export type SeamEffectView =
   | { readonly kind: 'not-visible'; readonly reason: HiddenBecause };
 
 export interface NoteView {
+  /** Place of the note itself in the mound's log. */
+  readonly written: number;
   readonly atMs: number;
   readonly text: string;
   readonly place: number | null;

@@ -33,7 +33,10 @@ function knownTimeZone(timeZone: string): boolean {
 function toMoving(ledger: Ledger, says: Extract<CoachSays, { kind: 'throws-moved' }>): Objection | null {
   if (says.session !== null && ledger.sessions[says.session] === undefined) return unknownSession(says.session);
   const stranger = says.places.findIndex((place) => ledger.throws[place] === undefined);
-  return stranger === -1 ? null : { code: 'no-throw-there', path: `places.${stranger}`, sentence: `Place ${says.places[stranger]} of this mound's log is not a throw.` };
+  if (stranger !== -1) return { code: 'no-throw-there', path: `places.${stranger}`, sentence: `Place ${says.places[stranger]} of this mound's log is not a throw.` };
+  const { from } = says;
+  const gone = from === undefined ? -1 : says.places.findIndex((place) => ledger.throws[place]!.session !== from);
+  return gone === -1 ? null : { code: 'moved-since', path: `places.${gone}`, sentence: `Place ${says.places[gone]} has been moved by somebody since; look where it is before you move it.` };
 }
 
 /** A closed session can still be corrected, tagged and annotated; it can no longer be thrown in. */
@@ -44,6 +47,7 @@ function whileClosed(session: SessionEntry, says: CoachSays): Objection | null {
     case 'throws-excluded':
     case 'throws-restored':
     case 'note-written':
+    case 'note-withdrawn':
     case 'throw-bookmarked':
     case 'zone-set':
     case 'arm-reported':
@@ -85,6 +89,8 @@ function inSession(ledger: Ledger, session: SessionEntry, says: Exclude<CoachSay
     case 'observation-ticked':
     case 'note-written':
       return says.place === null ? null : notOfSession(ledger, session, [says.place]);
+    case 'note-withdrawn':
+      return session.notes.some(({ written }) => written === says.note) ? null : { code: 'no-such-note', path: 'note', sentence: 'There is no such note, or it has been withdrawn already.' };
     case 'baseline-renewed': {
       const have = fastballsOf(throwsOf(ledger, session.id), session, says.stage).length;
       return have >= FASTBALLS_NEEDED ? null : { code: 'too-few-fastballs', path: 'stage', sentence: `A baseline needs ${FASTBALLS_NEEDED} fastballs of this stage; there are ${have}.` };

@@ -29,7 +29,7 @@ export function foldFact(ledger: Ledger, fact: Fact): Ledger {
     case 'mound-passed': return ledger.sessions[said.session] === undefined ? next : { ...next, active: said.session, generation: next.generation + 1 };
     case 'throws-moved': return moved(next, said);
     case 'throws-claimed': return moved(next, { session: said.session, places: unclaimedThrough(ledger, said.through) });
-    case 'throws-tagged': return retag(next, said, (tags) => ({ ...tags, intent: said.intent, trial: said.trial, taggedLater: true }));
+    case 'throws-tagged': return retag(next, said, (tags) => ({ ...tags, intent: said.intent, trial: said.trial, taggedLater: said.intent !== null }));
     case 'throws-excluded': return retag(next, said, (tags) => ({ ...tags, excluded: said.reason }));
     case 'throws-restored': return retag(next, said, (tags) => ({ ...tags, excluded: null }));
     case 'throw-bookmarked': return retag(next, { session: said.session, places: [said.place] }, (tags) => ({ ...tags, bookmarked: said.on }));
@@ -53,10 +53,12 @@ export function foldFact(ledger: Ledger, fact: Fact): Ledger {
     case 'intent-set':
     case 'trial-begun':
     case 'trial-resumed':
+    case 'trial-left':
     case 'zone-set':
     case 'zone-removed':
     case 'baseline-renewed':
-    case 'note-written': return inSession(next, fact, said);
+    case 'note-written':
+    case 'note-withdrawn': return inSession(next, fact, said);
   }
 }
 
@@ -148,7 +150,7 @@ function plansAtClosing(ledger: Ledger, session: SessionEntry, plans: PlansBroug
   };
 }
 
-type SessionSays = Extract<CoachSays, { kind: 'session-closed' | 'stage-set' | 'intent-set' | 'trial-begun' | 'trial-resumed' | 'zone-set' | 'zone-removed' | 'baseline-renewed' | 'note-written' }>;
+type SessionSays = Extract<CoachSays, { kind: 'session-closed' | 'stage-set' | 'intent-set' | 'trial-begun' | 'trial-resumed' | 'trial-left' | 'zone-set' | 'zone-removed' | 'baseline-renewed' | 'note-written' | 'note-withdrawn' }>;
 
 function inSession(ledger: Ledger, fact: Fact, said: SessionSays): Ledger {
   const changed = withAthlete(ledger, said.session, (session, athlete) => ({ session: sessionAfter(session, fact, said), athlete: athleteAfter(ledger, session, athlete, fact, said) }));
@@ -184,9 +186,11 @@ function sessionAfter(session: SessionEntry, fact: Fact, said: SessionSays): Ses
       const trial = session.trials.find(({ letter }) => letter === said.trial);
       return trial === undefined ? session : { ...session, intent: trial.intent, trial: trial.letter };
     }
+    case 'trial-left': return { ...session, trial: null };
     case 'zone-set': return { ...session, targets: withTarget(session.targets, session.stage, said, fact.atMs) };
     case 'zone-removed': return { ...session, targets: withTarget(session.targets, session.stage, NO_TARGET, fact.atMs) };
     case 'baseline-renewed': return { ...session, renewals: [...session.renewals, { stage: said.stage, place: fact.place }] };
-    case 'note-written': return { ...session, notes: [...session.notes, { atMs: fact.atMs, text: said.text, place: said.place }] };
+    case 'note-written': return { ...session, notes: [...session.notes, { written: fact.place, atMs: fact.atMs, text: said.text, place: said.place }] };
+    case 'note-withdrawn': return { ...session, notes: session.notes.filter(({ written }) => written !== said.note) };
   }
 }

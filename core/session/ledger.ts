@@ -55,7 +55,7 @@ export interface SessionEntry {
   readonly trials: readonly TrialEntry[];
   readonly decision: Decision;
   readonly targets: TargetsByStage;
-  readonly notes: readonly { readonly atMs: number; readonly text: string; readonly place: number | null }[];
+  readonly notes: readonly { readonly written: number; readonly atMs: number; readonly text: string; readonly place: number | null }[];
   /** Newest baseline of each stage from the athlete's sessions before this one, as it was known at opening. */
   readonly earlier: BaselinesByStage;
   /** Highest number that a baseline of each stage had before this session; one of another mound can be newer and have a lower one. */

@@ -20,10 +20,10 @@ describe('an address', () => {
   });
 
   test('carries the settings of its viewer', () => {
-    expect(settingsIn('?lang=es&units=metric&theme=dark&diagonal=65&distance=8&windows=1&panel=notes&session=s-1&picture=seam-map')).toEqual({ language: 'es', units: 'metric', theme: 'dark', diagonalIn: 65, distanceM: 8, windows: true, panel: 'notes', session: 's-1', picture: 'seam-map' });
+    expect(settingsIn('?lang=es&units=metric&theme=sun&hand=left&diagonal=65&distance=8&windows=1&panel=notes&session=s-1&picture=seam-map')).toEqual({ language: 'es', units: 'metric', theme: 'sun', hand: 'left', diagonalIn: 65, distanceM: 8, windows: true, panel: 'notes', session: 's-1', picture: 'seam-map' });
   });
   test('with settings that make no sense leaves them to the screen', () => {
-    expect(settingsIn('?lang=fr&units=ells&theme=pink&diagonal=0&distance=far&picture=cat&panel=cat')).toEqual({ language: null, units: null, theme: null, diagonalIn: null, distanceM: null, windows: false, panel: null, session: null, picture: null });
+    expect(settingsIn('?lang=fr&units=ells&theme=pink&hand=both&diagonal=0&distance=far&picture=cat&panel=cat')).toEqual({ language: null, units: null, theme: null, hand: null, diagonalIn: null, distanceM: null, windows: false, panel: null, session: null, picture: null });
   });
   test('keeps its other settings when one changes', () => {
     expect(withSetting('?lang=es', 'windows', '1')).toBe('?lang=es&windows=1');

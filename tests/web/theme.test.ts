@@ -19,6 +19,7 @@ function tokens(after: string): Record<string, string> {
 }
 const light = tokens(':root {');
 const dark = tokens(":root[data-theme='dark'] {");
+const sun = tokens(":root[data-theme='sun'] {");
 
 describe.each([['light', light], ['dark', { ...light, ...dark }]])('the %s theme', (_, theme) => {
   test.each(['ink', 'quiet', 'dim'])('--%s can be read from six metres: 7:1', (name) => {
@@ -29,6 +30,18 @@ describe.each([['light', light], ['dark', { ...light, ...dark }]])('the %s theme
   });
   test('words on the colour of attention reach 4.5:1', () => {
     expect(contrast(theme['on-attention']!, theme['attention']!)).toBeGreaterThanOrEqual(4.5);
+  });
+});
+
+describe('the theme for the sun', () => {
+  test('leaves no colour of another theme', () => {
+    expect(Object.keys(sun).sort()).toEqual(Object.keys(light).sort());
+  });
+  test.each(['ink', 'quiet', 'dim', 'line', 'fastball', 'work', 'attention'])('--%s is 7:1 on the ground and on what is raised', (name) => {
+    expect(Math.min(contrast(sun[name]!, sun['ground']!), contrast(sun[name]!, sun['raised']!))).toBeGreaterThanOrEqual(7);
+  });
+  test('words on the colour of attention are 7:1 too', () => {
+    expect(contrast(sun['on-attention']!, sun['attention']!)).toBeGreaterThanOrEqual(7);
   });
 });
 

@@ -6,6 +6,7 @@ import type { Standing } from '../standing/standing.ts';
 import { timeText } from '../words/moments.ts';
 import type { Speech } from '../words/speech.ts';
 import { useSpeech } from '../words/use-words.tsx';
+import { SunButton } from './screen/sun-button.tsx';
 import { useDesk } from '../desk/desk.ts';
 import { ScreenLinks } from '../desk/screen-links.tsx';
 
@@ -24,6 +25,7 @@ export function Head(props: { readonly standing: Standing; readonly link: Freshn
       <p class="quiet">{say().mound(desk.mound)}</p>
       <Show when={!props.standing.kind.startsWith('device')}><p class="quiet device">{deviceWords(props.link.device, zone(), speech())}</p></Show>
       <StandingWord standing={props.standing} timeZone={zone()} />
+      <SunButton />
       <nav aria-label={say().otherScreens}>
         <ScreenLinks screens={OTHER_SCREENS} />
       </nav>

@@ -19,7 +19,12 @@ export function Answer(props: { readonly corner: Corner }) {
         {(refusal) => (
           <p class="refusal">
             <strong>{words().bench.frame.refused}</strong> {sentence(refusal().code, refusal().sentence)}
-            <button type="button" class="plain" onClick={() => desk.dismiss(props.corner)}>{words().bench.frame.dismiss}</button>
+            <Show when={refusal().code === NO_ANSWER} fallback={<button type="button" class="plain" onClick={() => desk.dismiss(props.corner)}>{words().bench.frame.dismiss}</button>}>
+              <span class="row">
+                <button type="button" onClick={() => void desk.again(props.corner)}>{words().bench.frame.sendAgain}</button>
+                <button type="button" onClick={() => desk.dismiss(props.corner)}>{words().bench.frame.letGo}</button>
+              </span>
+            </Show>
           </p>
         )}
       </Show>

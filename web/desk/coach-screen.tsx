@@ -6,8 +6,8 @@ import { StandingFrame } from '../standing/frame.tsx';
 import { standingOf, standingWords } from '../standing/standing.ts';
 import { chooseLanguage } from '../words/language.ts';
 import { Speaking, useSpeech } from '../words/use-words.tsx';
-import { DeskProvider, type Desk } from './desk.ts';
-import { createSaying } from './saying.ts';
+import { createDesk } from './at-desk.ts';
+import { DeskProvider } from './desk.ts';
 import './coach-screen.css';
 
 interface CoachScreenProps {
@@ -39,6 +39,6 @@ function Arriving(props: { readonly live: LiveMound }) {
 }
 
 function AtDesk(props: CoachScreenProps & { readonly view: MoundView }) {
-  const desk: Desk = { mound: props.mound, view: () => props.view, session: () => props.view.session, ...createSaying(props.live.say) };
+  const desk = createDesk(props.mound, () => props.view, props.live);
   return <DeskProvider value={desk}>{props.children(desk.view)}</DeskProvider>;
 }

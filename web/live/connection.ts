@@ -9,7 +9,8 @@ const LOOK_EVERY_MS = 500;
 
 /** One screen's line to the server: the state it fills, and the way to say something. */
 export interface Connection {
-  say(says: CoachSays): Promise<SayReply>;
+  /** @param request its name, when it is asked again what was asked before; a new one else */
+  say(says: CoachSays, request?: string): Promise<SayReply>;
   close(): void;
 }
 
@@ -47,7 +48,7 @@ export function connect(mound: string, session: string | null, speaker: Speaker,
   });
   const looking = setInterval(() => happened({ kind: 'tick', atMs: nowMs() }), LOOK_EVERY_MS);
   return {
-    say: (says) => sayTo(socket, mound, says),
+    say: (says, request) => sayTo(socket, mound, says, request),
     close: () => {
       clearInterval(looking);
       socket.close();

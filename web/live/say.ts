@@ -10,8 +10,8 @@ const ASK_TIMES = 3;
 export const NO_ANSWER = 'no-answer';
 
 /** Says it until it is answered: the request keeps its name, so that it is stored once however often it is asked. */
-export async function sayTo(socket: Socket, mound: string, says: CoachSays): Promise<SayReply> {
-  const request: SayRequest = { request: freshId(), mound, says };
+export async function sayTo(socket: Socket, mound: string, says: CoachSays, name = freshId()): Promise<SayReply> {
+  const request: SayRequest = { request: name, mound, says };
   for (let asked = 0; asked < ASK_TIMES; asked += 1) {
     const reply = await socket.timeout(ANSWER_WITHIN_MS).emitWithAck('say', request).catch(() => null) as SayReply | null;
     if (reply !== null) return reply;

@@ -12,7 +12,7 @@ export interface LiveMound {
   readonly link: Accessor<Freshness>;
   /** Fingerprint of the build that the server serves; null until it was heard. */
   readonly build: Accessor<string | null>;
-  readonly say: (says: CoachSays) => Promise<SayReply>;
+  readonly say: (says: CoachSays, request?: string) => Promise<SayReply>;
 }
 
 /** Watches a mound for as long as the component lives; a session keeps to that session, null follows whoever has the mound. */

@@ -2,6 +2,7 @@ import './of-glance.ts';
 import './of-pictures.ts';
 import { aims } from './aims.ts';
 import { bench } from './bench.ts';
+import { keys } from './keys.ts';
 import { learn } from './language.ts';
 import { observed } from './observed.ts';
 import { plan } from './plan.ts';
@@ -11,4 +12,4 @@ import { throwNumbers } from './throw-numbers.ts';
 import { trials } from './trials.ts';
 
 /** What the screens of coach and staff say: everything. */
-learn({ aims, bench, observed, plan, playback, report, throwNumbers, trials });
+learn({ aims, bench, keys, observed, plan, playback, report, throwNumbers, trials });

@@ -6,6 +6,7 @@ import type { door } from './door.ts';
 import type { feedback } from './feedback.ts';
 import type { glance } from './glance.ts';
 import type { glanceCode } from './glance-code.ts';
+import type { keys } from './keys.ts';
 import type { measures } from './measures.ts';
 import type { observed } from './observed.ts';
 import type { plan } from './plan.ts';
@@ -32,6 +33,7 @@ export interface BothWords {
   readonly door: typeof door;
   readonly glance: typeof glance;
   readonly glanceCode: typeof glanceCode;
+  readonly keys: typeof keys;
   readonly playback: typeof playback;
   readonly observed: typeof observed;
   readonly plan: typeof plan;

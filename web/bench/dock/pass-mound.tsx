@@ -1,4 +1,4 @@
-import { For } from 'solid-js';
+import { For, Show } from 'solid-js';
 import { useWords } from '../../words/use-words.tsx';
 import { useDesk } from '../../desk/desk.ts';
 
@@ -8,10 +8,12 @@ export function PassMound() {
   const words = useWords();
   const others = () => desk.view().openSessions.filter(({ active }) => !active);
   return (
-    <div class="pass" role="group" aria-label={words().bench.frame.passMound}>
-      <For each={others()}>
-        {({ id, athleteName }) => <button type="button" onClick={() => void desk.say('mound', { kind: 'mound-passed', session: id })}>{words().bench.frame.passTo(athleteName)}</button>}
-      </For>
-    </div>
+    <Show when={others().length > 0}>
+      <div class="pass" role="group" aria-label={words().bench.frame.passMound}>
+        <For each={others()}>
+          {({ id, athleteName }) => <button type="button" onClick={() => void desk.say('mound', { kind: 'mound-passed', session: id })}>{words().bench.frame.passTo(athleteName)}</button>}
+        </For>
+      </div>
+    </Show>
   );
 }

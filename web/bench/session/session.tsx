@@ -6,6 +6,7 @@ import { Answer } from '../../desk/answer.tsx';
 import { useDesk } from '../../desk/desk.ts';
 import { createOnItsWay } from '../../desk/on-its-way.ts';
 import { AskTwice } from '../fields/ask-twice.tsx';
+import { Here } from '../screen/here.tsx';
 import { StageFields } from '../fields/stage-fields.tsx';
 import type { StageDraft } from '../opening/draft.ts';
 import { DecisionChoice } from './decision.tsx';
@@ -15,7 +16,7 @@ import { Leads } from './leads.tsx';
 import { Notes } from './notes.tsx';
 
 /** The session: its stage, its notes, its end, and the door to another one. */
-export function SessionPart(props: { readonly session: SessionView; readonly onAnother: () => void }) {
+export function SessionPart(props: { readonly session: SessionView; readonly onAnother: () => void; readonly onKeys: () => void }) {
   const desk = useDesk();
   const speech = useSpeech();
   const say = () => speech().words.bench.session;
@@ -41,6 +42,7 @@ export function SessionPart(props: { readonly session: SessionView; readonly onA
         <DecisionChoice session={props.session} />
       </Show>
       <Notes session={props.session} />
+      <Here onKeys={props.onKeys} />
       <Leads session={props.session} />
       <div class="session-end">
         <Show when={props.session.closedAtMs === null}>

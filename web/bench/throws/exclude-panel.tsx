@@ -3,7 +3,7 @@ import { useWords } from '../../words/use-words.tsx';
 import { TextField } from '../../desk/text-field.tsx';
 import type { PanelProps } from './panel.ts';
 
-const REASONS = ['misread', 'slipped', 'not-a-try'] as const;
+export const REASONS = ['misread', 'slipped', 'not-a-try'] as const;
 
 /** Leaves throws out of every number, with the reason; they stay in the log and in the list. */
 export function ExcludePanel(props: PanelProps) {

@@ -3,11 +3,12 @@ import { INTENTS, type Intent } from '../../../core/facts/vocabulary.ts';
 import { useWords } from '../../words/use-words.tsx';
 import { Choice } from '../fields/choice.tsx';
 import type { PanelProps } from './panel.ts';
+import type { Selection } from './selection.ts';
 
 const NO_TRIAL = 'none';
 
 /** Says what the chosen throws were meant as: one tap on an intent, or first which trial they belong to. */
-export function TagPanel(props: PanelProps) {
+export function TagPanel(props: Omit<PanelProps, 'selection'> & { readonly selection: Pick<Selection, 'places'> }) {
   const words = useWords();
   const say = () => words().bench.throws;
   /** Untouched, a throw goes into the current trial when it is of that trial's intent. */

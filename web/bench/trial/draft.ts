@@ -1,5 +1,5 @@
 import { FAMILY_INTENT } from '../../../core/coaching/starting-grip.ts';
-import type { Cue, Grip } from '../../../core/facts/coach.ts';
+import type { CoachSays, Cue, Grip } from '../../../core/facts/coach.ts';
 import { FAMILIES, type Family, type Intent } from '../../../core/facts/vocabulary.ts';
 import type { SessionView, TrialView } from '../../../core/facts/views.ts';
 
@@ -38,4 +38,9 @@ export function familiesOf(intent: Intent): readonly Family[] {
 /** What a draft says of the family when its trial begins: nothing where nobody chose one, or where the intent has no such family. */
 export function familySaid({ intent, family }: TrialDraft): { readonly family?: Family } {
   return family !== null && familiesOf(intent).includes(family) ? { family } : {};
+}
+
+/** What begins the trial of a draft. */
+export function begun(session: string, draft: TrialDraft): CoachSays {
+  return { kind: 'trial-begun', session, intent: draft.intent, grip: draft.grip, cue: cueOf(draft), ...familySaid(draft) };
 }

@@ -10,7 +10,7 @@ import { useArm } from '../arm/arm-state.ts';
 import { useDesk } from '../../desk/desk.ts';
 import { Choice } from '../fields/choice.tsx';
 import { TextField } from '../../desk/text-field.tsx';
-import { cueOf, draftOf, draftToStart, familiesOf, familySaid, type TrialDraft } from './draft.ts';
+import { begun, draftOf, draftToStart, familiesOf, type TrialDraft } from './draft.ts';
 import { GripFields } from './grip-fields.tsx';
 import { LastTime } from './last-time.tsx';
 import { Observed } from '../../observed/observed.tsx';
@@ -28,7 +28,7 @@ export function TrialPart(props: { readonly session: SessionView }) {
   const current = createMemo(() => `${props.session.id} ${props.session.trial?.letter ?? ''}`);
   createEffect(on(current, () => setDraft(draftToStart(props.session)), { defer: true }));
   const change = (part: Partial<TrialDraft>) => setDraft((before) => ({ ...before, ...part }));
-  const begin = () => void desk.say('trial', { kind: 'trial-begun', session: props.session.id, intent: draft().intent, grip: draft().grip, cue: cueOf(draft()), ...familySaid(draft()) });
+  const begin = () => void desk.say('trial', begun(props.session.id, draft()));
   const mayGo = () => {
     const state = arm();
     return state !== null && mayThrow(state.care);
