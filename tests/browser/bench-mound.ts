@@ -1,5 +1,6 @@
 import { expect, test, type Locator, type Page } from '@playwright/test';
 import type { Athlete } from '../../core/facts/coach.ts';
+import type { Fact, Said } from '../../core/facts/fact.ts';
 import type { ThrowBody } from '../../core/facts/frames.ts';
 import { ATHLETE, connectCoach, opening, type TestCoach } from './coach.ts';
 import { connectDevice, counted, type CountedThrows, type TestDevice } from './device.ts';
@@ -46,6 +47,12 @@ export async function tablet(page: Page, query = 'lang=en'): Promise<void> {
 
 /** A coach without a tablet, at the same mound. */
 export const coachAtMound = (): Promise<TestCoach> => connectCoach(server, MOUND);
+
+/** Everything that was said in a session, as its log holds it. */
+export async function saidIn(session: string): Promise<readonly Said[]> {
+  const { facts } = await (await fetch(`${server.address}/api/sessions/${session}`)).json() as { facts: readonly Fact[] };
+  return facts.map(({ said }) => said);
+}
 
 /** A session with a baseline, told by a coach without a tablet: eight facts. */
 export async function begun(): Promise<TestCoach> {

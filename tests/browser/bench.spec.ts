@@ -1,7 +1,8 @@
 import { expect, test } from '@playwright/test';
 import type { Athlete } from '../../core/facts/coach.ts';
-import { CHANGEUP, LEFT_HANDER, begun, coachAtMound, goTo, intent, lines, nextThrow, tablet, tabTo, testServer, throws, withMound } from './bench-mound.ts';
+import { CHANGEUP, LEFT_HANDER, begun, coachAtMound, goTo, intent, lines, nextThrow, saidIn, tablet, tabTo, testServer, throws, withMound } from './bench-mound.ts';
 import { ATHLETE, opening } from './coach.ts';
+import { startServer } from './server.ts';
 
 withMound();
 
@@ -243,17 +244,32 @@ test('a known athlete is chosen with one tap, and details can be put right', asy
   coach.close();
 });
 
-test('while the server is silent Bench says so, keeps what it shows, and says that nothing was saved', async ({ page }) => {
+test('while the server is silent Bench says so, keeps what it shows and what was typed, and sends it when it is told to', async ({ page }) => {
   test.setTimeout(90_000);
   const coach = await begun();
   await tablet(page);
   await expect(lines(page)).toHaveCount(5);
   coach.close();
+  const { dataFolder, address } = testServer();
   await testServer().stop();
   await expect(page.locator('.standing-word')).toContainText('Stale since');
   await expect(lines(page)).toHaveCount(5);
+  await page.keyboard.press('n');
+  await page.getByLabel('Note on this throw').fill('thumb slid');
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Escape');
   await intent(page, 'Slider').click();
   await expect(page.locator('.dock')).toContainText('saving …');
   await expect(page.locator('.dock')).toContainText('Not saved. The server did not answer', { timeout: 30_000 });
+  await expect(page.getByText('2 acts have not reached the server.')).toBeVisible();
   await expect(intent(page, 'Changeup')).toHaveAttribute('aria-pressed', 'true');
+
+  const back = await startServer(dataFolder, Number(new URL(address).port));
+  await expect(page.locator('.standing-word')).not.toContainText('Stale since', { timeout: 20_000 });
+  await page.getByRole('group', { name: 'Not saved.' }).getByRole('button', { name: 'Send again' }).click();
+  await expect(intent(page, 'Slider')).toHaveAttribute('aria-pressed', 'true');
+  await expect(lines(page).first()).toContainText('Note: thumb slid');
+  await expect(page.getByText('have not reached the server')).toBeHidden();
+  expect((await saidIn('one')).filter(({ kind }) => kind === 'note-written')).toHaveLength(1);
+  await back.stop();
 });

@@ -8,6 +8,13 @@ export async function expectAccessible(page: Page, where = page.url()): Promise<
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html, failureSummary }) => `${html.slice(0, 120)} ${failureSummary ?? ''}`).join(' | ')}`), `axe on ${where}`).toEqual([]);
 }
 
+/** Every word is 7:1 on what lies behind it, large ones 4.5:1: the stricter of the two contrasts of WCAG. Looks at some words, or it has measured nothing. */
+export async function expectContrast(page: Page): Promise<void> {
+  const { violations, passes } = await new AxeBuilder({ page }).withRules(['color-contrast-enhanced']).analyze();
+  expect(passes.flatMap(({ nodes }) => nodes).length).toBeGreaterThan(0);
+  expect(violations.flatMap(({ nodes }) => nodes.map(({ html, failureSummary }) => `${html.slice(0, 120)} ${failureSummary ?? ''}`))).toEqual([]);
+}
+
 /** There is text, none of it is cut off, over another or beyond the sides of the screen. Gives the text. */
 export async function expectWordsApart(page: Page, where = page.url()): Promise<readonly ReadText[]> {
   await drawn(page);
@@ -28,7 +35,7 @@ interface Touched {
   readonly scrolls: boolean;
 }
 
-export const BENCH: Touched = { screen: '.bench *', thumbs: 'button, a, summary, .choice-words label', scrolls: false };
+export const BENCH: Touched = { screen: '.bench *', thumbs: 'button, a, summary, input, .choice-words label', scrolls: false };
 export const PLAN: Touched = { screen: '.plan *', thumbs: 'button, nav a, .family label', scrolls: true };
 
 /** Words apart, nothing wider than its room, nothing to scroll sideways, and room for a thumb on everything that is tapped. */

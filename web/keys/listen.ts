@@ -20,7 +20,7 @@ function takesKey(element: Element | null, key: string): boolean {
 }
 
 /**
- * Hands the keys of a screen to it for as long as the component lives: none while somebody types, none with Ctrl, Alt or
+ * Hands the keys of a screen to it for as long as the component lives: none while somebody types (but Escape), none with Ctrl, Alt or
  * Meta, none that is held down, none under an open dialog.
  * @param take does what the key is for; tells whether it was for anything
  */
@@ -28,7 +28,7 @@ export function listenForKeys(take: (key: string) => boolean): void {
   const listen = (event: KeyboardEvent): void => {
     const { key } = event;
     if (event.ctrlKey || event.metaKey || event.altKey || event.repeat || event.defaultPrevented) return;
-    if (document.querySelector('dialog:modal') !== null || takesKey(document.activeElement, key)) return;
+    if (document.querySelector('dialog:modal') !== null || (key !== 'Escape' && takesKey(document.activeElement, key))) return;
     if (!keysAct() && key !== LIST_KEY && key !== 'Escape') return;
     if (take(key)) event.preventDefault();
   };

@@ -12,7 +12,7 @@ export function Acts(props: { readonly open: OpenSheet; readonly oneTap: OneTap 
     <div class="acts" role="group" aria-label={say().acts}>
       <For each={offered()}>
         {(sheet) => (
-          <button type="button" aria-label={say().actWhole[sheet]} aria-expanded={props.open.sheet() === sheet} aria-controls="dock-sheet" onClick={() => props.open.toggle(sheet)}>
+          <button type="button" data-sheet={sheet} aria-label={say().actWhole[sheet]} aria-expanded={props.open.sheet() === sheet} aria-controls="dock-sheet" onClick={() => props.open.toggle(sheet)}>
             {say().act[sheet]}
           </button>
         )}

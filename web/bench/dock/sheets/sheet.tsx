@@ -1,4 +1,4 @@
-import { createEffect, on, Match, Switch } from 'solid-js';
+import { createEffect, on, onCleanup, Match, Switch } from 'solid-js';
 import type { SessionView } from '../../../../core/facts/views.ts';
 import { useWords } from '../../../words/use-words.tsx';
 import { Answer } from '../../../desk/answer.tsx';
@@ -15,7 +15,16 @@ import { TrialSheet } from './trial-sheet.tsx';
 export function OpenedSheet(props: { readonly sheet: Sheet; readonly session: SessionView; readonly open: OpenSheet; readonly oneTap: OneTap; readonly onGrip: () => void }) {
   const words = useWords();
   let room!: HTMLDivElement;
-  createEffect(on(() => props.sheet, (sheet) => ((sheet === 'note' ? room.querySelector<HTMLElement>('input[type="text"]') : null) ?? room).focus()));
+  let shown = props.sheet;
+  createEffect(on(() => props.sheet, (sheet) => {
+    shown = sheet;
+    ((sheet === 'note' ? room.querySelector<HTMLElement>('input[type="text"]') : null) ?? room).focus();
+  }));
+  // Whoever was inside goes on from the act that opened it.
+  onCleanup(() => {
+    const act = document.querySelector<HTMLElement>(`.acts [data-sheet='${shown}']`);
+    if (room.contains(document.activeElement)) queueMicrotask(() => act?.focus());
+  });
   return (
     <div id="dock-sheet" class="sheet" ref={room} role="group" tabindex="-1" aria-label={words().bench.dock.actWhole[props.sheet]}>
       <Switch>
