@@ -77,12 +77,14 @@ test('keys do what the buttons do, are listed under the question mark, and can b
   await expect(nextThrow(page)).toHaveText(/Changeup, no trial/);
   await page.keyboard.press('6');
   await expect(nextThrow(page)).toHaveText(/Curve, no trial/);
+  await expect(page.getByRole('button', { name: 'Undo: Next intent Curve' })).toBeVisible();
   await page.keyboard.press('z');
   await expect(nextThrow(page)).toHaveText(/Changeup/);
   await page.keyboard.press('g');
   await expect(nextThrow(page)).toHaveText(/Changeup, trial A/);
   await page.keyboard.press('m');
   await expect(page.getByRole('heading', { name: 'Ione Castellan' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Undo: Mound passed to Ione Castellan' })).toBeVisible();
   await page.keyboard.press('z');
   await expect(page.getByRole('heading', { name: 'Wren Abelow' })).toBeVisible();
   await page.keyboard.press('ArrowRight');

@@ -15,10 +15,11 @@ export interface Act {
   readonly place: number;
   readonly atMs: number;
   readonly says: CoachSays;
-  /** The session that was shown when it was said, whose it was, and the numbers of the throws it speaks of. */
+  /** The session that was shown when it was said, whose it was, and the numbers of the throws it speaks of; where there are more than a view lists, only how many. */
   readonly session: string | null;
   readonly athlete: string | null;
   readonly numbers: readonly number[];
+  readonly count: number;
   /** `too-quick`: said before the view held what this desk had said before it, so nobody knows what stood before. */
   readonly taking: TakeBack | { readonly kind: 'never'; readonly because: 'too-quick' };
   /** What it speaks of, as it stood once the view held it; null until then. */
@@ -71,11 +72,12 @@ export function createLastActs(mound: string, view: Accessor<MoundView>, say: (s
 const OF_THE_MOUND: ReadonlySet<CoachSays['kind']> = new Set(['mound-passed', 'air-set']);
 
 function actOf(says: CoachSays, before: MoundView | null, now: MoundView, place: number): Act {
-  const { session, throws, unclaimed } = before ?? now;
+  const { session, throws, unclaimedCount } = before ?? now;
   const spoken = 'places' in says ? says.places : 'place' in says && says.place !== null ? [says.place] : [];
-  const numbers = says.kind === 'throws-claimed' ? unclaimed.map(({ number }) => number) : throws.flatMap((thrown) => (spoken.includes(thrown.place) ? [thrown.number] : []));
+  const numbers = throws.flatMap((thrown) => (spoken.includes(thrown.place) ? [thrown.number] : []));
+  const count = says.kind === 'throws-claimed' ? unclaimedCount : spoken.length;
   return {
-    place, says, numbers, atMs: nowMs(), session: session?.id ?? null, athlete: session?.athlete.name ?? null, after: null, undoneAtMs: null,
+    place, says, numbers, count, atMs: nowMs(), session: session?.id ?? null, athlete: session?.athlete.name ?? null, after: null, undoneAtMs: null,
     taking: before === null ? { kind: 'never', because: 'too-quick' } : takeBack(says, before, place),
   };
 }

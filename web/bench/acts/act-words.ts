@@ -1,13 +1,13 @@
 import type { CoachSays } from '../../../core/facts/coach.ts';
 import { modeWords } from '../../words/feedback-words.ts';
-import type { Words } from '../../words/en.ts';
+import type { Words } from '../../words/words.ts';
 import type { Act } from '../../desk/last-acts.ts';
 
 /** An act in a few words, as whoever said it would know it again. */
-export function actWords({ says, numbers, athlete }: Pick<Act, 'says' | 'numbers' | 'athlete'>, names: ReadonlyMap<string, string>, words: Words): string {
+export function actWords({ says, numbers, count, athlete }: Pick<Act, 'says' | 'numbers' | 'count' | 'athlete'>, names: ReadonlyMap<string, string>, words: Words): string {
   const { bench: { acts: { said }, way }, trade, arm } = words;
   const who = athlete ?? '';
-  const thrown = throwsWords(numbers, words);
+  const thrown = throwsWords(numbers, count, words);
   switch (says.kind) {
     case 'session-opened': return said.opened(says.athlete.name);
     case 'session-closed': return said.closed(who);
@@ -23,7 +23,7 @@ export function actWords({ says, numbers, athlete }: Pick<Act, 'says' | 'numbers
     case 'throws-restored': return said.restored(thrown);
     case 'throws-tagged': return said.tagged(thrown, taggedWords(says, words));
     case 'throws-moved': return said.moved(thrown);
-    case 'throws-claimed': return said.claimed(trade.unclaimed(numbers.length));
+    case 'throws-claimed': return said.claimed(trade.unclaimed(count));
     case 'throw-bookmarked': return (says.on ? said.bookmarked : said.unmarked)(thrown);
     case 'note-written': return said.note(says.text);
     case 'arm-reported': return said.arm(arm.saidWhere(arm.said[says.said], says.areas.map((area) => arm.area[area])));
@@ -38,8 +38,8 @@ export function actWords({ says, numbers, athlete }: Pick<Act, 'says' | 'numbers
   }
 }
 
-function throwsWords(numbers: readonly number[], { trade, bench }: Words): string {
-  return numbers.length === 1 ? trade.throwNumber(numbers[0]!) : bench.acts.throwsMany(numbers.length);
+function throwsWords(numbers: readonly number[], count: number, { trade }: Words): string {
+  return count === 1 && numbers.length === 1 ? trade.throwNumber(numbers[0]!) : trade.throws(count);
 }
 
 function taggedWords({ intent, trial }: Extract<CoachSays, { kind: 'throws-tagged' }>, { trade, bench }: Words): string {

@@ -1,7 +1,7 @@
 import { INTENTS } from '../../../core/facts/vocabulary.ts';
 import type { KeyGroup } from '../../keys/key-list.tsx';
 import { LIST_KEY } from '../../keys/listen.ts';
-import type { Words } from '../../words/en.ts';
+import type { Words } from '../../words/words.ts';
 
 /** The keys of Bench as its list shows them. What each does stands in take-key.ts. */
 export function keyGroups({ bench: { keys: say }, trade }: Words): KeyGroup[] {
