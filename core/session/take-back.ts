@@ -43,7 +43,9 @@ function inSession(says: CoachSays, session: SessionView): TakeBack {
     case 'trial-resumed':
     case 'trial-left': return back(...trialOf(session));
     case 'stage-set': return back({ kind: 'stage-set', session: id, stage, distanceM, effort });
-    case 'zone-set': return zone === null ? NOTHING_BEFORE : back({ kind: 'zone-set', session: id, zone, speedBand, reason: null });
+    case 'zone-set':
+    case 'zone-removed': return back(zone === null ? { kind: 'zone-removed', session: id, reason: 'taken back' } : { kind: 'zone-set', session: id, zone, speedBand, reason: null });
+    case 'observation-ticked': return back({ ...says, seen: !says.seen });
     case 'feedback-set': return back({ kind: 'feedback-set', session: id, mode: feedback.mode, askFirst: feedback.askFirst });
     case 'decision-set': return back({ kind: 'decision-set', session: id, ...decision });
     case 'gate-set': {

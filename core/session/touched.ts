@@ -36,7 +36,9 @@ function ofSession(says: CoachSays, session: SessionView): unknown[] | null {
     case 'trial-resumed':
     case 'trial-left': return [trial?.letter ?? null, intent];
     case 'stage-set': return [stage, session.distanceM, session.effort];
-    case 'zone-set': return [stage, session.zone, session.speedBand];
+    case 'observation-ticked': return [trial?.letter ?? null, tickOf(says, session)];
+    case 'zone-set':
+    case 'zone-removed': return [stage, session.zone, session.speedBand];
     case 'note-written': return session.notes.flatMap((note) => (note.text === says.text && note.place === says.place ? [note.written] : []));
     case 'feedback-set': return [session.feedback.mode, session.feedback.askFirst];
     case 'decision-set': return [session.decision];
@@ -45,4 +47,10 @@ function ofSession(says: CoachSays, session: SessionView): unknown[] | null {
     case 'comfort-said': return [stage, trial?.letter ?? null, session.comfort?.comfortable ?? null];
     default: return null;
   }
+}
+
+/** Not ticked where nobody said. */
+function tickOf({ what, place }: Extract<CoachSays, { kind: 'observation-ticked' }>, { observations, trial }: SessionView): boolean {
+  const last = observations.findLast((one) => one.what === what && one.place === place && one.trial === (trial?.letter ?? null));
+  return last?.seen ?? false;
 }

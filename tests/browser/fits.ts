@@ -35,7 +35,7 @@ interface Touched {
   readonly scrolls: boolean;
 }
 
-export const BENCH: Touched = { screen: '.bench *', thumbs: 'button, a, summary, input, .choice-words label', scrolls: false };
+export const BENCH: Touched = { screen: '.bench *', thumbs: 'button, a, summary, label:has(input), input:not(label *)', scrolls: false };
 export const PLAN: Touched = { screen: '.plan *', thumbs: 'button, nav a, .family label', scrolls: true };
 
 /** Words apart, nothing wider than its room, nothing to scroll sideways, and room for a thumb on everything that is tapped. */

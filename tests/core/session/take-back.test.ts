@@ -34,6 +34,8 @@ const ACTS: readonly CoachSays[] = [
   { kind: 'trial-left', session },
   { kind: 'stage-set', session, stage: 'long-toss', distanceM: 40, effort: 'firm' },
   { kind: 'zone-set', session, zone: { ...ZONE, verticalM: -0.3 }, speedBand: null, reason: 'deeper' },
+  { kind: 'zone-removed', session, reason: 'another pitch first' },
+  { kind: 'observation-ticked', session, what: 'loose-wrist-and-forearm', seen: true, place: null },
   { kind: 'throws-excluded', session, places, reason: 'misread' },
   { kind: 'throws-restored', session, places: [places[0]!] },
   { kind: 'throws-tagged', session, places: [fastballs[4]!, ...places], intent: 'split', trial: 'B' },
@@ -94,10 +96,10 @@ describe('what has no honest inverse says so', () => {
     expect(touched(says, before)).toBeNull();
   });
 
-  it('a first intent and a first target have nothing before them', () => {
+  it('a first intent has nothing before it; a first target is taken away again', () => {
     const fresh = view(new Story().open(session, 'ada'));
     expect(takeBack({ kind: 'intent-set', session, intent: 'curve' }, fresh, 9)).toEqual({ kind: 'never', because: 'nothing-before' });
-    expect(takeBack({ kind: 'zone-set', session, zone: ZONE, speedBand: null, reason: null }, fresh, 9)).toEqual({ kind: 'never', because: 'nothing-before' });
+    expect(takeBack({ kind: 'zone-set', session, zone: ZONE, speedBand: null, reason: null }, fresh, 9)).toEqual({ kind: 'back', says: [{ kind: 'zone-removed', session, reason: 'taken back' }] });
   });
 
   it('of more unclaimed throws than a view lists, none is given back', () => {

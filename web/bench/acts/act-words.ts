@@ -5,7 +5,7 @@ import type { Act } from '../../desk/last-acts.ts';
 
 /** An act in a few words, as whoever said it would know it again. */
 export function actWords({ says, numbers, count, athlete }: Pick<Act, 'says' | 'numbers' | 'count' | 'athlete'>, names: ReadonlyMap<string, string>, words: Words): string {
-  const { bench: { acts: { said }, way }, trade, arm } = words;
+  const { bench: { acts: { said }, way }, trade, arm, observed } = words;
   const who = athlete ?? '';
   const thrown = throwsWords(numbers, count, words);
   switch (says.kind) {
@@ -18,6 +18,8 @@ export function actWords({ says, numbers, count, athlete }: Pick<Act, 'says' | '
     case 'trial-left': return said.left;
     case 'stage-set': return said.stage(trade.stage[says.stage]);
     case 'zone-set': return said.zone;
+    case 'zone-removed': return said.zoneAway;
+    case 'observation-ticked': return said.ticked(observed.what[says.what]);
     case 'baseline-renewed': return said.baseline;
     case 'throws-excluded': return said.excluded(thrown, says.reason);
     case 'throws-restored': return said.restored(thrown);
