@@ -39,7 +39,7 @@ const PLANS = {
   test: EVERYTHING,
   lint: [install, ...lint],
   build: [install, build],
-  prove: [install, programStep('long checks', VITEST, ['run', '--config', 'vitest.prove.config.ts'])],
+  prove: [install, build, programStep('long checks', VITEST, ['run', '--config', 'vitest.prove.config.ts'])],
   bench: [install, find, build, programStep('measurements', VITEST, ['run', '--config', 'vitest.bench.config.ts'], withBrowser)],
   study: [install, build, programStep('study', ['dist', 'node', 'studies', 'main.js'])],
   screens: [install, find, build, programStep('pictures of the screens', PLAYWRIGHT, ['test', '--config', 'playwright.screens.config.ts'], withBrowser)],

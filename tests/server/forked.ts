@@ -21,10 +21,18 @@ export interface ForkedServer {
   readonly ended: Promise<Ended>;
 }
 
+/** How a server is run where that is the point: by another build of it, or under a program that watches it. */
+export interface RunBy {
+  readonly main?: string;
+  /** A program and its arguments, before those of Node. */
+  readonly under?: readonly [program: string, ...args: string[]];
+}
+
 /** The built server as a process of its own, killed with the test at the latest. */
-export function forkServer(args: readonly string[]): ForkedServer {
-  if (!existsSync(MAIN)) throw new Error(`${MAIN} is missing; run npm run build first.`);
-  const child = fork(MAIN, args, { stdio: ['ignore', 'ignore', 'pipe', 'ipc'] });
+export function forkServer(args: readonly string[], { main = MAIN, under }: RunBy = {}): ForkedServer {
+  if (!existsSync(main)) throw new Error(`${main} is missing; run npm run build first.`);
+  const [execPath, ...execArgv] = under === undefined ? [process.execPath] : [...under, process.execPath];
+  const child = fork(main, args, { execPath: execPath!, execArgv, stdio: ['ignore', 'ignore', 'pipe', 'ipc'] });
   onTestFinished(() => void child.kill('SIGKILL'));
   let errors = '';
   child.stderr!.on('data', (text: Buffer) => {
@@ -36,8 +44,10 @@ export function forkServer(args: readonly string[]): ForkedServer {
   return { child, firstWord: Promise.race([said, died]), ended };
 }
 
-export async function readyServer(args: readonly string[]): Promise<ForkedServer & { readonly address: string; readonly tokenFile: string }> {
-  const server = forkServer(args);
+export type ReadyServer = ForkedServer & { readonly address: string; readonly tokenFile: string };
+
+export async function readyServer(args: readonly string[], by?: RunBy): Promise<ReadyServer> {
+  const server = forkServer(args, by);
   const word = await server.firstWord;
   if (word.kind === 'failed') throw new Error(word.sentence);
   return { ...server, address: word.address, tokenFile: word.tokenFile };

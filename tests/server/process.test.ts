@@ -5,12 +5,7 @@ import { expect, test } from 'vitest';
 import { DeviceClient } from './device-client.ts';
 import { folderForTest } from './folder.ts';
 import { forkServer, readyServer } from './forked.ts';
-import { path as pathBody, summary } from './frames.ts';
-
-const frame = (sequence: number) => ({ kind: 'throw', sequence, time: 1000 * sequence, body: sequence % 5 === 0 ? pathBody() : summary(70 + (sequence % 25)) });
-
-/** Throws on their way at any time: sent and not yet answered. */
-const IN_FLIGHT = 64;
+import { summary } from './frames.ts';
 
 function storedNumbers(dataFolder: string): number[] {
   const database = new Database(path.join(dataFolder, 'facts.db'));
@@ -19,45 +14,11 @@ function storedNumbers(dataFolder: string): number[] {
   return rows.map(({ sequence }) => sequence);
 }
 
-test('a server killed in mid-stream keeps every throw that it acknowledged, exactly once, and takes up where it was', async () => {
-  const data = folderForTest();
-  const acknowledged = new Set<number>();
-  let sent = 0;
-  for (const killAfter of [40, 150, 301]) {
-    const server = await readyServer(['--port', '0', '--data', data]);
-    const token = readFileSync(server.tokenFile, 'utf8').trim();
-    const { client, welcome } = await DeviceClient.greet(server.address, token);
-    if (welcome.kind !== 'welcome') throw new Error('no welcome');
-    expect(welcome.gaps).toEqual([]);
-    expect(welcome.settledThrough).toBeGreaterThanOrEqual(Math.max(0, ...acknowledged));
-    for (let sequence = welcome.settledThrough + 1; sequence <= sent; sequence += 1) client.send(frame(sequence));
-    while (sent < welcome.settledThrough + IN_FLIGHT) client.send(frame(++sent));
-    for (let answered = 0; answered < killAfter; answered += 1) {
-      const answer = await client.next();
-      if (answer.kind !== 'stored') throw new Error(JSON.stringify(answer));
-      acknowledged.add(answer.sequence);
-      client.send(frame(++sent));
-    }
-    server.child.kill('SIGKILL');
-    expect(await server.ended).toMatchObject({ signal: 'SIGKILL' });
-    await client.closed;
-  }
-  const server = await readyServer(['--port', '0', '--data', data]);
-  const { client, welcome } = await DeviceClient.greet(server.address, readFileSync(server.tokenFile, 'utf8').trim());
-  const from = (welcome as { settledThrough: number }).settledThrough + 1;
-  for (let sequence = from; sequence <= sent; sequence += 1) client.send(frame(sequence));
-  for (let sequence = from; sequence <= sent; sequence += 1) expect(await client.next()).toEqual({ kind: 'stored', sequence });
-  server.child.kill('SIGTERM');
-  expect(await server.ended).toEqual({ code: 0, signal: null, errors: '' });
-  expect(acknowledged.size).toBeGreaterThanOrEqual(301);
-  expect(storedNumbers(data)).toEqual(Array.from({ length: sent }, (_, index) => index + 1));
-});
-
 test.each(['SIGTERM', 'SIGINT'] as const)('%s ends the server cleanly, with devices connected', async (signal) => {
   const data = folderForTest();
   const server = await readyServer(['--port', '0', '--data', data]);
   const { client } = await DeviceClient.greet(server.address, readFileSync(server.tokenFile, 'utf8').trim());
-  await client.ask(frame(1));
+  await client.ask({ kind: 'throw', sequence: 1, time: 1000, body: summary() });
   server.child.kill(signal);
   expect(await client.closed).toBe(1001);
   expect(await server.ended).toEqual({ code: 0, signal: null, errors: '' });
