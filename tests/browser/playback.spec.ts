@@ -194,6 +194,25 @@ test.describe('a closed session', () => {
     await expect(player(page)).toHaveAttribute('data-mode', 'paused');
   });
 
+  test('a throw that is held is laid under each throw that is stepped to, and a link brings both back', async ({ page, server }) => {
+    await page.goto(`${server.address}/playback/s1?throw=10`);
+    await expect(where(page)).toContainText('Throw 6 of 10');
+    await page.keyboard.press('h');
+    await expect(page.getByText('Throw 6 is held. Step to another throw')).toBeVisible();
+    await page.keyboard.press('ArrowRight');
+    const two = page.getByRole('region', { name: 'Throw 6 against Throw 7' });
+    await expect(two.locator('.lettered')).toHaveCount(2);
+    await expect(two.locator('tbody tr').first()).toContainText(/^Speed\d/);
+    await expect(page.locator('.session-strip .held')).toHaveAttribute('data-place', '10');
+    await page.keyboard.press('ArrowRight');
+    await expect(page).toHaveURL(/throw=12.*against=10/);
+    await page.reload();
+    await expect(page.getByRole('region', { name: 'Throw 6 against Throw 8' })).toBeVisible();
+    await expectAccessible(page);
+    await page.keyboard.press('h');
+    await expect(page.locator('.wall-place-words')).toBeVisible();
+  });
+
   test('the scrubber has every throw as a tick, and stays exactly where the hand has put it', async ({ page, server }) => {
     await page.goto(`${server.address}/playback/s1`);
     await expect(page.locator('.session-strip .ticks path')).toHaveCount(10);

@@ -1,8 +1,11 @@
-import { createMemo, Match, Switch } from 'solid-js';
+import { createMemo, Match, Show, Switch } from 'solid-js';
 import type { RecordedSession } from '../live/recorded.ts';
 import { createRequests } from '../wall/asked/requests.ts';
 import { MoundPicture } from '../wall/mound-picture.tsx';
 import { Speaking, useWords } from '../words/use-words.tsx';
+import { createHeld } from './against/held.ts';
+import type { Pair } from './against/pair-of.ts';
+import { TwoThrows } from './against/two-throws.tsx';
 import { Deck } from './deck.tsx';
 import { DeckMore } from './deck-more.tsx';
 import { keyGroups } from './key-table.ts';
@@ -31,12 +34,17 @@ function OnePlayer(props: { readonly model: RecordingModel }) {
   const requests = createRequests();
   const panel = createPanelRequest();
   const marking = createMarking(model);
+  const held = createHeld(model);
+  const pair = createMemo((): Pair | null => {
+    const [one, thrown, { session }] = [held.side(), model.thrown(), model.view()];
+    return one === null || thrown === null || session === null || thrown.place === one.thrown.place ? null : [one, { thrown, session }];
+  });
   const link = createThrowLink(model);
   let list!: HTMLDialogElement;
   let noteLine: HTMLInputElement | null = null;
   const keys = createMemo(() => keyGroups({
     playhead: () => model.state().playhead, count: () => model.state().checkpoints.facts.length, move: model.move, open: () => model.session().closedAtMs === null,
-    show: { windows: () => requests.windows.toggle(), seamMap: () => requests.ask('seam-map'), gapLine: () => requests.ask('gap-line'), plate: () => requests.ask('plate'), numbers: () => panel.ask('numbers'), notes: () => panel.ask('notes') },
+    show: { windows: () => requests.windows.toggle(), seamMap: () => requests.ask('seam-map'), gapLine: () => requests.ask('gap-line'), plate: () => requests.ask('plate'), numbers: () => panel.ask('numbers'), notes: () => panel.ask('notes'), hold: held.toggle },
     bookmark: marking.toggle,
     write: () => {
       panel.open('notes');
@@ -49,14 +57,18 @@ function OnePlayer(props: { readonly model: RecordingModel }) {
     <main class="player" data-mode={model.state().playhead.mode} data-place={model.view().place} onMouseDown={leaveFocus}>
       <Title session={model.session()} mound={model.recorded.mound} />
       <div class="player-room">
-        <div class="player-picture"><MoundPicture view={model.view()} standing={model.standing()} windows={requests.windows.asked()} picture={requests.picture()} /></div>
+        <Show when={pair()} fallback={<div class="player-picture"><MoundPicture view={model.view()} standing={model.standing()} windows={requests.windows.asked()} picture={requests.picture()} /></div>}>
+          {(two) => <TwoThrows pair={two()} names={null} onLetGo={held.toggle} />}
+        </Show>
         <Switch>
           <Match when={panel.asked() === 'numbers'}><NumbersPanel view={model.view()} /></Match>
           <Match when={panel.asked() === 'notes'}><NotesPanel model={model} marking={marking} line={(input) => { noteLine = input; }} /></Match>
         </Switch>
       </div>
-      <Deck model={model} marking={marking} held={null} />
+      <Deck model={model} marking={marking} held={held.place()} />
       <DeckMore model={model} requests={requests} panel={panel}>
+        <button type="button" aria-pressed={held.place() !== null} onClick={() => held.toggle()}>{held.side() === null ? words().playback.hold : words().playback.held(words().trade.throwNumber(held.side()!.thrown.number))}</button>
+        <Show when={held.side() !== null && pair() === null}><p class="quiet">{words().playback.against.another(words().trade.throwNumber(held.side()!.thrown.number))}</p></Show>
         <LinkButton link={link} />
         <button type="button" class="keys" onClick={() => list.showModal()}>{words().playback.keys.open} <kbd>?</kbd></button>
       </DeckMore>

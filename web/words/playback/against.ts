@@ -23,7 +23,6 @@ export const against = inBoth(
     gapDescription: (parts: string) => `Distance from the fastball over the time from release. ${parts}`,
     gapOne: (thrown: string, decision: string, plate: string) => `${thrown}: ${decision} at the decision point, ${plate} at the plate.`,
     noGap: (thrown: string, why: string) => `${thrown} has no gap line: ${why}.`,
-    planeDescription: (parts: string) => parts,
     widthsAxis: 'ball widths',
   },
   {
@@ -47,7 +46,6 @@ export const against = inBoth(
     gapDescription: (parts) => `Distancia a la recta según el tiempo desde la salida. ${parts}`,
     gapOne: (thrown, decision, plate) => `${thrown}: ${decision} en la decisión, ${plate} en home.`,
     noGap: (thrown, why) => `${thrown} no tiene línea de distancia: ${why}.`,
-    planeDescription: (parts) => parts,
     widthsAxis: 'pelotas',
   },
 );
