@@ -2,7 +2,7 @@
 
 /** @typedef {{ id: string, within: string[], except?: string[], packages?: RegExp, places?: string[], onlyPackages?: RegExp, why: string }} ImportRule */
 
-const ROOMS = ['core', 'server', 'web', 'simulators', 'studies'];
+const ROOMS = ['core', 'server', 'web', 'simulators', 'conformance', 'studies'];
 
 /**
  * A file `within` one of the folders and in none of `except` may not import any of `packages` or anything in `places`;
@@ -13,7 +13,7 @@ export const IMPORT_RULES = [
   {
     id: 'core-imports-nothing-of-ours',
     within: ['core'],
-    places: ['server', 'web', 'simulators', 'studies', 'tests', 'scripts'],
+    places: ['server', 'web', 'simulators', 'conformance', 'studies', 'tests', 'scripts'],
     why: 'core is the same in server, browser, simulators and tests, so it can stand on nothing that only one of them has',
   },
   {
@@ -33,6 +33,12 @@ export const IMPORT_RULES = [
     within: ['simulators'],
     places: ['server', 'web', 'studies', 'tests', 'scripts'],
     why: 'a simulator that knows the server would not prove the device door; they meet over the wire',
+  },
+  {
+    id: 'conformance-stands-alone',
+    within: ['conformance'],
+    places: ['server', 'web', 'simulators', 'studies', 'tests', 'scripts'],
+    why: 'whoever judges a server or a device by the protocol may know neither, only the protocol',
   },
   {
     id: 'studies-ask-core',

@@ -13,6 +13,7 @@ const BREACHES: Record<string, string[]> = {
   'server-stands-alone': ['server/api/page.ts:1'],
   'web-stands-alone': ['web/wall/plane.ts:1'],
   'simulators-stand-alone': ['simulators/device.ts:1'],
+  'conformance-stands-alone': ['conformance/device.ts:1'],
   'studies-ask-core': ['studies/verdict.ts:1'],
   'units-stand-at-the-bottom': ['core/units/convert.ts:1'],
   'facts-know-only-units': ['core/facts/frame.ts:1'],

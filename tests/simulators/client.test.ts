@@ -42,17 +42,17 @@ describe('a simulated device', () => {
   it('says hello before anything else and keeps a throw until it is stored', async () => {
     client.record(thrown(1));
     await client.settled();
-    expect(server.heard.map(({ kind }) => kind)).toEqual(['hello', 'throw']);
+    expect(server.heard.map(({ kind }) => kind)).toEqual(['hello', 'heartbeat', 'throw']);
     expect(server.facts).toHaveLength(1);
     expect(client.unsettledCount).toBe(0);
   });
 
-  it('lets its heart be heard every two seconds between throws', async () => {
+  it('lets its heart be heard at once and every two seconds between throws', async () => {
     await server.until(() => hellos() === 1);
     await server.roundTrip();
     clock.advance(6_100);
-    await server.until(() => server.heard.length === 4);
-    expect(server.heard.slice(1)).toEqual([2_000, 4_000, 6_000].map((laterMs) => ({ kind: 'heartbeat', time: 1_750_000_000_000 + laterMs })));
+    await server.until(() => server.heard.length === 5);
+    expect(server.heard.slice(1)).toEqual([0, 2_000, 4_000, 6_000].map((laterMs) => ({ kind: 'heartbeat', time: 1_750_000_000_000 + laterMs })));
   });
 
   it('sends again, after a broken connection, what was not stored, and nothing else', async () => {
@@ -122,7 +122,7 @@ describe('a simulated device', () => {
     client.record(thrown(1));
     clock.advance(7_900);
     await server.roundTrip();
-    expect(server.heard.map(({ kind }) => kind)).toEqual(['hello']);
+    expect(server.heard.map(({ kind }) => kind)).toEqual(['hello', 'heartbeat']);
     clock.advance(200);
     await client.settled();
     expect(throwsHeard()).toEqual([1]);
