@@ -2,7 +2,7 @@
 
 /** @typedef {{ id: string, within: string[], except?: string[], packages?: RegExp, places?: string[], onlyPackages?: RegExp, why: string }} ImportRule */
 
-const ROOMS = ['core', 'server', 'web', 'simulators', 'conformance', 'studies'];
+export const ROOMS = ['core', 'server', 'web', 'simulators', 'conformance', 'studies'];
 
 /**
  * A file `within` one of the folders and in none of `except` may not import any of `packages` or anything in `places`;
