@@ -1,25 +1,27 @@
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
-import { startServer, type RunningServer } from './serve.ts';
+import { startServer, type RunningServer, type ServerOptions } from './serve.ts';
 import { StartFailure } from './start-failure.ts';
 
 /** The program: reads what was typed, starts the server, says that it is ready or why not, and stops when asked to. */
 async function run(): Promise<void> {
   const server = await startServer({ ...typed(), webFolder: fileURLToPath(new URL('../../web', import.meta.url)) });
   stopWhenAsked(server);
-  process.send?.({ kind: 'ready', address: server.address, tokenFile: server.tokenFile });
+  process.send?.({ kind: 'ready', address: server.address, tokenFile: server.tokenFile, exposed: server.exposed });
 }
 
-function typed(): { port: number; host: string; dataFolder: string; passphraseFile?: string } {
+function typed(): Omit<ServerOptions, 'webFolder'> {
   try {
-    const { values } = parseArgs({ options: { port: { type: 'string', default: '8080' }, host: { type: 'string', default: '127.0.0.1' }, data: { type: 'string', default: 'data/own' }, 'passphrase-file': { type: 'string' } } });
+    const { values } = parseArgs({ options: { port: { type: 'string', default: '8080' }, host: { type: 'string', default: '127.0.0.1' }, data: { type: 'string', default: 'data/own' }, 'passphrase-file': { type: 'string' }, tls: { type: 'boolean', default: false }, cert: { type: 'string' }, key: { type: 'string' } } });
     const port = Number(values.port);
     if (!/^\d+$/.test(values.port) || port > 65_535) throw new StartFailure(`--port is "${values.port}"; give a whole number from 0 to 65535.`);
-    const passphraseFile = values['passphrase-file'];
-    return { port, host: values.host, dataFolder: values.data, ...(passphraseFile === undefined ? {} : { passphraseFile }) };
+    const { host, data: dataFolder, 'passphrase-file': passphraseFile, cert: certFile, key: keyFile } = values;
+    const tls = certFile !== undefined && keyFile !== undefined ? { certFile, keyFile } : values.tls ? 'self-made' as const : undefined;
+    if (tls === undefined && (certFile ?? keyFile) !== undefined) throw new StartFailure('--cert and --key belong together; give both.');
+    return { port, host, dataFolder, ...(passphraseFile === undefined ? {} : { passphraseFile }), ...(tls === undefined ? {} : { tls }) };
   } catch (error) {
     if (error instanceof StartFailure) throw error;
-    throw new StartFailure(`${(error as Error).message.split('. ')[0]}; the options are --port, --host, --data and --passphrase-file.`);
+    throw new StartFailure(`${(error as Error).message.split('. ')[0]}; the options are --port, --host, --data, --passphrase-file, --tls, --cert and --key.`);
   }
 }
 

@@ -1,20 +1,23 @@
-import { createServer, type IncomingMessage, type Server } from 'node:http';
+import { createServer, type IncomingMessage } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import path from 'node:path';
 import type { Duplex } from 'node:stream';
 import { pino } from 'pino';
-import { inAddress } from './access/addresses.ts';
+import { exposed, hostsOf, type Exposed, type Listening } from './access/addresses.ts';
+import { selfMade } from './access/authority.ts';
+import { givenCertificate, type Secured } from './access/certificate.ts';
+import { turnedAway } from './access/encrypted.ts';
 import { keepAccess } from './access/keep-access.ts';
-import { foreignness } from './access/origin.ts';
 import { httpApp } from './api/app.ts';
 import { buildOf, pages } from './api/pages.ts';
 import { apiRoutes } from './api/routes.ts';
-import { newId } from './chance.ts';
+import { newId, newSecret } from './chance.ts';
 import { systemClock, type Clock } from './clock.ts';
 import { openDoor } from './devices/door.ts';
 import { keepPresence } from './devices/presence.ts';
 import { stageOf } from './devices/stage-of.ts';
 import { followLedgers } from './ledgers.ts';
+import { addressHere, listen, speakTls } from './listening.ts';
 import { openSqliteLog } from './log/sqlite-log.ts';
 import { StartFailure } from './start-failure.ts';
 import { serveScreens } from './viewers/screens.ts';
@@ -28,6 +31,8 @@ export interface ServerOptions {
   readonly webFolder: string;
   /** Where the coaches' passphrase stands, for the first time or to change it; needed where other machines reach the server. */
   readonly passphraseFile?: string;
+  /** How to encrypt: by a certificate that is made here, or by files of a given one. Without it nothing is encrypted. */
+  readonly tls?: 'self-made' | { readonly certFile: string; readonly keyFile: string };
   readonly clock?: Clock;
   readonly logLevel?: 'info' | 'silent';
 }
@@ -38,6 +43,8 @@ export interface RunningServer {
   readonly port: number;
   /** Holds the token that devices on this machine show. */
   readonly tokenFile: string;
+  /** Null where only this machine reaches it. */
+  readonly exposed: Exposed | null;
   close(): Promise<void>;
 }
 
@@ -57,24 +64,28 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     const ledgers = followLedgers(log, onTrouble);
     const access = await keepAccess({ ...options, nowMs: clock.nowMs, isOpen: (mound, session) => ledgers.of(mound).sessions[session]?.closedAtMs === null });
     const { grants } = access;
+    const secured = await securedBy(options, clock);
+    const listening: Listening = { host, tls: secured !== null, authority: secured?.authority ?? null };
     const presence = keepPresence(clock);
     const build = buildOf(webFolder);
-    const http = createServer(httpApp({ api: apiRoutes({ ...access, log, ledgers, presence, build, listening: { host, tls: false } }), pages: pages(webFolder, access.whoAsks), listenHost: host, onTrouble }));
+    const http = createServer(httpApp({ api: apiRoutes({ ...access, log, ledgers, presence, build, listening }), pages: pages(webFolder, access.whoAsks), listening, onTrouble }));
     const door = openDoor({ log, clock, presence, entryFor: access.devices.entryFor, stageOf: (mound, place) => stageOf(ledgers.of(mound), place), onTrouble });
-    http.on('upgrade', (request: IncomingMessage, socket: Duplex, head: Buffer) => upgrade(request, socket, head, host, door.upgrade));
-    const screens = serveScreens(http, { log, ledgers, presence, clock, listenHost: host, whoAsks: access.whoAsks, build, onTrouble });
+    http.on('upgrade', (request: IncomingMessage, socket: Duplex, head: Buffer) => upgrade(request, socket, head, listening, door.upgrade));
+    const screens = serveScreens(http, { log, ledgers, presence, clock, listening, whoAsks: access.whoAsks, build, onTrouble });
     grants.onEnded(screens.look);
     grants.onEnded(door.look);
     log.onAppended(({ mound, said }) => {
       if (said.kind === 'session-closed') grants.end(({ to }) => to.kind === 'glance' && to.mound === mound && to.session === said.session);
     });
+    if (secured !== null) speakTls(http, secured);
     await listen(http, port, host);
-    const address = addressOf(http, host);
+    const address = addressHere(http, host);
     logger.info({ address, dataFolder, log: log.id }, 'listening');
     return {
       address,
       port: (http.address() as AddressInfo).port,
       tokenFile: access.devices.file,
+      exposed: exposed(listening, (http.address() as AddressInfo).port),
       close: once(async () => {
         door.close();
         presence.close();
@@ -92,36 +103,18 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   }
 }
 
+function securedBy({ tls, host, dataFolder }: ServerOptions, { nowMs }: Clock): Promise<Secured | null> | Secured | null {
+  if (tls === undefined) return null;
+  return tls === 'self-made' ? selfMade({ dataFolder, hosts: hostsOf(host), nowMs, newSerial: newSecret }) : givenCertificate(tls.certFile, tls.keyFile, nowMs());
+}
+
 /** Devices come in at /device; socket.io looks after its own path. */
-function upgrade(request: IncomingMessage, socket: Duplex, head: Buffer, host: string, toDevices: (request: IncomingMessage, socket: Duplex, head: Buffer) => void): void {
+function upgrade(request: IncomingMessage, socket: Duplex, head: Buffer, listening: Listening, toDevices: (request: IncomingMessage, socket: Duplex, head: Buffer) => void): void {
   const { pathname } = new URL(request.url ?? '/', 'http://any');
   if (pathname.startsWith('/socket.io/')) return;
-  if (foreignness(request, host) !== null) return void socket.end('HTTP/1.1 403 Forbidden\r\nConnection: close\r\n\r\n');
+  if (turnedAway(request, listening) !== null) return void socket.end('HTTP/1.1 403 Forbidden\r\nConnection: close\r\n\r\n');
   if (pathname !== '/device') return void socket.end('HTTP/1.1 404 Not Found\r\nConnection: close\r\n\r\n');
   toDevices(request, socket, head);
-}
-
-function listen(http: Server, port: number, host: string): Promise<void> {
-  return new Promise((resolve, reject) => {
-    http.once('error', (error: NodeJS.ErrnoException) => reject(new StartFailure(whyNotListening(error, port, host))));
-    http.listen({ port, host, exclusive: true }, resolve);
-  });
-}
-
-function whyNotListening({ code, message }: NodeJS.ErrnoException, port: number, host: string): string {
-  switch (code) {
-    case 'EADDRINUSE': return `Port ${port} on ${host} is taken by another program; stop that one or give another port with --port.`;
-    case 'EACCES': return `Port ${port} on ${host} may not be used by this account; give a port from 1024 up with --port.`;
-    case 'EADDRNOTAVAIL':
-    case 'ENOTFOUND': return `${host} is no address of this machine; give another one with --host.`;
-    default: return `Nothing can listen on port ${port} of ${host} (${message}); give another --port or --host.`;
-  }
-}
-
-function addressOf(http: Server, host: string): string {
-  const { port } = http.address() as AddressInfo;
-  const here = host === '0.0.0.0' ? '127.0.0.1' : host === '::' ? '::1' : host;
-  return `http://${inAddress(here)}:${port}`;
 }
 
 function once(act: () => Promise<void>): () => Promise<void> {

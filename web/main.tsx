@@ -16,6 +16,7 @@ const Trials = lazy(() => import('./trials/trials.tsx'));
 const Report = lazy(() => import('./report/report.tsx'));
 const Start = lazy(() => import('./start/start.tsx'));
 const Open = lazy(() => import('./door/open.tsx'));
+const Certificate = lazy(() => import('./door/certificate.tsx'));
 const SignIn = lazy(() => import('./door/sign-in.tsx'));
 const MOUND_SCREENS = { wall: Wall, bench: Bench, glance: Glance, plan: Plan } as const;
 
@@ -35,6 +36,8 @@ function Screen(props: { readonly route: Route }) {
       return <Report session={route.session} />;
     case 'open':
       return <Open />;
+    case 'certificate':
+      return <Certificate />;
     case 'sign-in':
       return <SignIn />;
     case 'start':

@@ -48,7 +48,12 @@ async function start(options) {
   throw new Trouble(`The server stopped by itself (${how}); its last words are above, and what it acknowledged is safe in ${options.data}.`);
 }
 
-const serverArgs = ({ port, host, data }) => ['--port', String(port), '--host', host, '--data', data];
+const serverArgs = ({ port, host, data, passphraseFile, tls, cert, key }) => [
+  '--port', String(port), '--host', host, '--data', data,
+  ...(passphraseFile === null ? [] : ['--passphrase-file', passphraseFile]),
+  ...(tls ? ['--tls'] : []),
+  ...(cert === null ? [] : ['--cert', cert, '--key', key]),
+];
 
 /** Resolves with what the server says when it can be used; rejects with its own sentence when it cannot start. */
 function readiness({ child, ended }) {
@@ -76,7 +81,7 @@ function startMound({ intervalS, seed }, { address, tokenFile }) {
   return mound;
 }
 
-function printAddresses({ data, simulation }, { address, tokenFile }) {
+function printAddresses({ data, simulation }, { address, tokenFile, exposed }) {
   const mound = simulation === null ? 'no simulated mound' : `a simulated mound throws every ${simulation.intervalS} s, seed ${simulation.seed}`;
   console.log(`
 Offpace is ready: ${mound}.
@@ -86,9 +91,20 @@ Offpace is ready: ${mound}.
   Glance    ${address}/glance/${MOUND}
   Playback  ${address}/playback
 
-  Throws are kept in ${data}; the token for devices is in ${tokenFile}.
+  Throws are kept in ${data}; the token for devices on this machine is in ${tokenFile}.
+${exposed === null ? '  Only this machine reaches it, and whoever sits here is coach.' : whatIsExposed(exposed)}
   Ctrl-C stops everything.
 `);
+}
+
+/** Whoever opens the server to a building shall see what that means. */
+function whatIsExposed({ addresses, encrypted, fingerprint }) {
+  return `
+  Everybody in this network reaches it at ${addresses.join(' and ')}.
+  To everybody it shows the door: where coaches sign in by the passphrase${fingerprint === null ? '' : ', and the certificate that phones accept'}.
+  Athletes come in by a code that the coach asks for, screens by a link, devices by the token of their mound; each may do that one thing.
+  ${encrypted ? `It is encrypted.${fingerprint === null ? '' : ` Phones accept its certificate at /certificate; its fingerprint is\n  ${fingerprint}`}` : 'NOT ENCRYPTED: passphrase and records can be read by others in this network. Start with --tls, or with --cert and --key.'}
+`;
 }
 
 /** The last started is stopped first: a mound before the server that it throws to. */

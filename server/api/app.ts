@@ -1,18 +1,21 @@
 import express, { type ErrorRequestHandler, type Express, type Router } from 'express';
 import helmet from 'helmet';
+import type { Listening } from '../access/addresses.ts';
 import { foreignness } from '../access/origin.ts';
+import { overTls } from './over-tls.ts';
 import { refuse } from './refuse.ts';
 
 /** Everything that is served over plain HTTP, behind one set of protections. */
-export function httpApp({ api, pages, listenHost, onTrouble }: { api: Router; pages: Router; listenHost: string; onTrouble(error: unknown): void }): Express {
+export function httpApp({ api, pages, listening, onTrouble }: { api: Router; pages: Router; listening: Listening; onTrouble(error: unknown): void }): Express {
   const app = express();
   app.disable('x-powered-by');
   app.use(protections());
   app.use((request, response, next) => {
-    const foreign = foreignness(request, listenHost);
+    const foreign = foreignness(request, listening.host);
     if (foreign === null) next();
     else refuse(response, 403, 'foreign', '', foreign);
   });
+  app.use(overTls(listening));
   app.use('/api', api);
   app.use(pages);
   app.use((request, response) => refuse(response, 404, 'unknown-address', '', `There is no ${request.path}; the start page lists the screens.`));

@@ -8,8 +8,8 @@ import { refuse } from './refuse.ts';
 
 /** The addresses of screens: one page serves them all and reads from the address which one it is. */
 const SCREENS = ['/', '/wall/:mound', '/bench/:mound', '/glance/:mound', '/plan/:mound', '/trials/:athlete', '/playback', '/playback/:session', '/report/:session'];
-/** Screens for whoever comes: the one leads in by a code or a link, the other by a passphrase. */
-const ALWAYS_OPEN = ['/open', '/sign-in'];
+/** Screens for whoever comes: a code or a link, a passphrase, and what a phone has to accept first. */
+const ALWAYS_OPEN = ['/open', '/sign-in', '/certificate'];
 
 /** Names the screens that are served: another one means that a page should load itself anew. */
 export function buildOf(webFolder: string): string {

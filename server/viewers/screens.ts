@@ -3,8 +3,9 @@ import { Server, type Socket } from 'socket.io';
 import { PULSE_SECONDS } from '../../core/facts/heartbeat.ts';
 import { screenHelloSchema, watchSchema, type Pulse, type Refusal, type SayReply, type ViewMessage, type WatchReply } from '../../core/facts/wire.ts';
 import { SCIENCE_VERSION } from '../../core/session/analyse.ts';
+import type { Listening } from '../access/addresses.ts';
+import { turnedAway } from '../access/encrypted.ts';
 import { NOT_LET_IN, notTheirs } from '../access/may.ts';
-import { foreignness } from '../access/origin.ts';
 import { shownTo } from '../access/shown-to.ts';
 import type { WhoAsks } from '../access/who-asks.ts';
 import { speakingAs, type Who } from '../access/who.ts';
@@ -40,7 +41,7 @@ export interface ScreensParts {
   readonly ledgers: Ledgers;
   readonly presence: Presence;
   readonly clock: Clock;
-  readonly listenHost: string;
+  readonly listening: Listening;
   readonly whoAsks: WhoAsks;
   readonly build: string;
   onTrouble(error: unknown): void;
@@ -54,14 +55,14 @@ interface Watched {
 
 /** Serves the screens: views and pulses down, what coaches and athletes say up. */
 export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): void; close(): Promise<void> } {
-  const { log, ledgers, presence, clock, listenHost, whoAsks, build, onTrouble } = parts;
+  const { log, ledgers, presence, clock, listening, whoAsks, build, onTrouble } = parts;
   const io = new Server<Up, Down>(http, {
     serveClient: false,
     destroyUpgrade: false,
     maxHttpBufferSize: LARGEST_MESSAGE_BYTES,
     connectTimeout: LET_IN_WITHIN_MS,
     allowRequest: (request, answer) => {
-      const foreign = foreignness(request, listenHost);
+      const foreign = turnedAway(request, listening);
       answer(foreign, foreign === null);
     },
   });

@@ -20,9 +20,9 @@ export interface TestCoach {
   close(): void;
 }
 
-/** Watches a mound, with null whoever has it, from its first view on. */
-export async function connectCoach({ address }: Pick<TestServer, 'address'>, mound: string, session: string | null = null): Promise<TestCoach> {
-  const socket = io(address, { transports: ['websocket'], forceNew: true });
+/** Watches a mound, with null whoever has it, from its first view on. A server that others reach wants the cookie of a sign-in. */
+export async function connectCoach({ address }: Pick<TestServer, 'address'>, mound: string, session: string | null = null, cookie = ''): Promise<TestCoach> {
+  const socket = io(address, { transports: ['websocket'], forceNew: true, extraHeaders: { cookie } });
   const views = new Map<number, MoundView>();
   const waiting = new Set<() => void>();
   let newest: MoundView | null = null;

@@ -17,7 +17,10 @@ describe('npm start, given wrongly, answers with one sentence and exit code 2', 
     ['a word too many', ['bullpen'], "Unexpected argument 'bullpen'; --help lists the options."],
     ['a port that is no number', ['--port', 'wall'], '--port is "wall"; give a whole number from 0 to 65535.'],
     ['a port above the last', ['--port', '65536'], '--port is "65536"; give a whole number from 0 to 65535.'],
-    ['an address beyond this machine', ['--host', '0.0.0.0'], '--host is "0.0.0.0"; listening beyond this machine is not offered yet, so give 127.0.0.1, localhost or ::1.'],
+    ['an address that is none', ['--host', 'bullpen'], '--host is "bullpen"; give 127.0.0.1, localhost or ::1 for this machine alone, 0.0.0.0 for the whole building, or another address of this machine.'],
+    ['a certificate without its key', ['--cert', 'package.json'], '--cert and --key belong together; give both.'],
+    ['two certificates', ['--tls', '--cert', 'package.json', '--key', 'package.json'], '--tls makes a certificate and --cert gives one; choose one of them.'],
+    ['a passphrase that is in no file', ['--passphrase-file', 'nowhere.txt'], '--passphrase-file is "nowhere.txt", and there is no such file.'],
     ['throws faster than an arm', ['--interval', '0'], '--interval is "0"; give a number of seconds from 0.1 to 3600.'],
     ['a seed that is no whole number', ['--seed', '1.5'], '--seed is "1.5"; give a whole number from 0 to 4294967295.'],
     ['a data folder that is a file', ['--data', 'package.json'], '--data is "package.json", which is a file; give a folder.'],
@@ -48,12 +51,12 @@ describe('npm start', () => {
   });
 
   test.each([
-    ['start', [], ['--port', '--host', '--data', '--interval', '--seed', '--help'], 'data/demo'],
-    ['serve', ['serve'], ['--port', '--host', '--data', '--help'], 'data/own'],
+    ['start', [], ['--port', '--host', '--data', '--passphrase-file', '--tls', '--cert', '--interval', '--seed', '--help'], 'data/demo'],
+    ['serve', ['serve'], ['--port', '--host', '--data', '--passphrase-file', '--tls', '--cert', '--help'], 'data/own'],
   ])('--help of %s names every option and where throws are kept', async (_, args, options, folder) => {
     const { code, out, err } = await start(...args, '--help');
     expect({ code, err }).toEqual({ code: 0, err: '' });
-    expect(out.match(/^ {2}--\w+/gm)?.map((option) => option.trim())).toEqual(options);
+    expect(out.match(/^ {2}--[\w-]+/gm)?.map((option) => option.trim())).toEqual(options);
     expect(out).toContain(folder);
   });
 });

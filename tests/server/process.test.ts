@@ -50,7 +50,8 @@ test('a data folder that another server uses is one sentence and exit code 1', a
 
 test.each([
   [['--port', 'high'], '--port is "high"; give a whole number from 0 to 65535.'],
-  [['--prot', '1'], /^Unknown option '--prot'.*--port, --host, --data and --passphrase-file\.$/],
+  [['--prot', '1'], /^Unknown option '--prot'.*--port, --host, --data, --passphrase-file, --tls, --cert and --key\.$/],
+  [['--cert', 'package.json'], '--cert and --key belong together; give both.'],
   [['--host', '0.0.0.0'], /^Listening on 0\.0\.0\.0 lets other machines in, so coaches need a passphrase; .*--passphrase-file\.$/],
   [['--host', '0.0.0.0', '--passphrase-file', 'package.json'], 'The passphrase in package.json is too short; give at least 12 characters, such as four words that do not belong together.'],
   [['--host', '0.0.0.0', '--passphrase-file', 'no-such-file'], /^The file no-such-file with the passphrase cannot be read \(ENOENT\)/],

@@ -25,6 +25,11 @@ export function askWhoIAm(): Promise<Answered<Me>> {
   return asked('/api/me', null);
 }
 
+/** Of the certificate that phones have to accept; refused where there is none. */
+export function askForFingerprint(): Promise<Answered<{ readonly fingerprint: string }>> {
+  return asked('/api/certificate', null);
+}
+
 async function asked<T>(address: string, body: object | null): Promise<Answered<T>> {
   try {
     const response = await fetch(address, body === null ? {} : { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) });

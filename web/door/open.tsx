@@ -16,10 +16,10 @@ export default function Open() {
     <main class="door">
       <p class="start-name">Offpace</p>
       <div role="status">
-        <Switch fallback={<p>{words().door.opening}</p>}>
-          <Match when={secret === ''}><p>{words().door.noCode}</p></Match>
-          <Match when={answer()?.kind === 'no'}><p>{words().door.over}</p></Match>
-          <Match when={answer()?.kind === 'silent'}><p>{words().door.unreachable} <button type="button" onClick={() => void refetch()}>{words().door.again}</button></p></Match>
+        <Switch fallback={<h1>{words().door.opening}</h1>}>
+          <Match when={secret === ''}><h1>{words().door.noCode}</h1></Match>
+          <Match when={answer()?.kind === 'no'}><h1>{words().door.over}</h1></Match>
+          <Match when={answer()?.kind === 'silent'}><h1>{words().door.unreachable}</h1><button type="button" onClick={() => void refetch()}>{words().door.again}</button></Match>
         </Switch>
       </div>
     </main>
