@@ -91,7 +91,7 @@ Offpace is ready: ${mound}.
   Glance    ${address}/glance/${MOUND}
   Playback  ${address}/playback
 
-  Throws are kept in ${data}; the token for devices on this machine is in ${tokenFile}.
+  Throws are kept in ${data}; on this machine the token for devices is in ${tokenFile}.
 ${exposed === null ? '  Only this machine reaches it, and whoever sits here is coach.' : whatIsExposed(exposed)}
   Ctrl-C stops everything.
 `);
