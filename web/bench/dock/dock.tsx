@@ -33,6 +33,11 @@ export function Dock(props: DockProps) {
   const words = useWords();
   const say = () => words().bench.frame;
   const open = () => props.session.closedAtMs === null;
+  /** To the place of the trial, at its form and not at the list above it. */
+  const toGrip = () => {
+    props.onPlace('trial');
+    document.querySelector('.trial-form')?.scrollIntoView();
+  };
   return (
     <footer class="dock" data-hand={hand()} data-sheet={props.sheet.sheet() ?? 'none'}>
       <div class="dock-read">
@@ -48,7 +53,7 @@ export function Dock(props: DockProps) {
           <PassMound />
           <Show when={!open()}><button type="button" class="main" onClick={() => props.onOpen()}>{words().bench.session.another}</button></Show>
         </div>
-        <Show when={props.sheet.sheet()}>{(sheet) => <OpenedSheet sheet={sheet()} session={props.session} open={props.sheet} oneTap={props.oneTap} onGrip={() => props.onPlace('trial')} />}</Show>
+        <Show when={props.sheet.sheet()}>{(sheet) => <OpenedSheet sheet={sheet()} session={props.session} open={props.sheet} oneTap={props.oneTap} onGrip={toGrip} />}</Show>
         <Show when={props.oneTap.mayGoOn()}><Intents session={props.session} oneTap={props.oneTap} /></Show>
         <Acts open={props.sheet} oneTap={props.oneTap} />
         <Show when={props.places.length > 1}>

@@ -3,10 +3,27 @@ import type { Grip } from '../../../core/facts/coach.ts';
 import { useWords } from '../../words/use-words.tsx';
 import { Choice } from '../fields/choice.tsx';
 import { GripBall } from '../../grip/grip-ball.tsx';
-import { sideAngleWords } from '../../grip/grip-words.ts';
+import { gripWords, sideAngleWords } from '../../grip/grip-words.ts';
+
+/** A grip in words; its parts, long on a phone, are one tap below. What carries over from the last trial comes folded. */
+export function FoldedGrip(props: GripProps & { readonly open: boolean }) {
+  const words = useWords();
+  return (
+    <details class="grip-fold" open={props.open}>
+      <summary><span><b>{words().bench.trial.grip}:</b> {gripWords(props.grip, words())}</span></summary>
+      <GripFields grip={props.grip} hand={props.hand} onGrip={props.onGrip} />
+    </details>
+  );
+}
+
+interface GripProps {
+  readonly grip: Grip;
+  readonly hand: 'right' | 'left';
+  readonly onGrip: (grip: Grip) => void;
+}
 
 /** The six parts of a grip, with a picture of it. */
-export function GripFields(props: { readonly grip: Grip; readonly hand: 'right' | 'left'; readonly onGrip: (grip: Grip) => void }) {
+function GripFields(props: GripProps) {
   const words = useWords();
   const say = () => words().bench.trial;
   const change = (part: Partial<Grip>) => props.onGrip({ ...props.grip, ...part });

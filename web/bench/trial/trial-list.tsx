@@ -36,7 +36,8 @@ export function TrialList(props: { readonly session: SessionView }) {
               <li aria-current={isNow() ? 'true' : undefined}>
                 <b class="letter">{trial.letter}</b>
                 <p>
-                  {words().trade.intent[trial.intent]}, <Show when={trial.family}>{(family) => <>{words().plan.families.family[family()]}, </>}</Show>{trialWords(trial, words())} <span class="quiet">{countWords(trial.letter, trial.count)}</span>
+                  <span class="what">{words().trade.intent[trial.intent]}<Show when={trial.family}>{(family) => <>, {words().plan.families.family[family()]}</>}</Show></span> <span class="quiet">{countWords(trial.letter, trial.count)}</span>
+                  <span class="grip-said">{trialWords(trial, words())}</span>
                   <Show when={trial.count > 0}><span class="quiet seam-effect" data-seam-effect={trial.seamEffect.kind}>{asSentence((isNow() ? seamEffectReason : seamEffectWords)(trial.seamEffect, speech()))}</span></Show>
                 </p>
                 <Show when={!isNow()} fallback={<span class="now">{say().now}</span>}>

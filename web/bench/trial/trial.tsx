@@ -11,7 +11,7 @@ import { useDesk } from '../../desk/desk.ts';
 import { Choice } from '../fields/choice.tsx';
 import { TextField } from '../../desk/text-field.tsx';
 import { begun, draftOf, draftToStart, familiesOf, type TrialDraft } from './draft.ts';
-import { GripFields } from './grip-fields.tsx';
+import { FoldedGrip } from './grip-fields.tsx';
 import { LastTime } from './last-time.tsx';
 import { Observed } from '../../observed/observed.tsx';
 import { NextDay } from '../../next-day/next-day.tsx';
@@ -27,6 +27,8 @@ export function TrialPart(props: { readonly session: SessionView }) {
   // Another trial begun or resumed, here or at another tablet, is what the next one carries over from.
   const current = createMemo(() => `${props.session.id} ${props.session.trial?.letter ?? ''}`);
   createEffect(on(current, () => setDraft(draftToStart(props.session)), { defer: true }));
+  /** Whether the grip was begun here, from nothing. */
+  const [saying, setSaying] = createSignal(false);
   const change = (part: Partial<TrialDraft>) => setDraft((before) => ({ ...before, ...part }));
   const begin = () => void desk.say('trial', begun(props.session.id, draft()));
   const mayGo = () => {
@@ -44,7 +46,7 @@ export function TrialPart(props: { readonly session: SessionView }) {
       <Show when={arm()?.pain === null} fallback={<p>{words().bench.arm.noThrow}</p>}><form class="trial-form" onSubmit={(event) => { event.preventDefault(); begin(); }}>
         <div class="row">
           <Show when={props.session.trials.at(-1)} fallback={<LastTime session={props.session} onRepeat={(last) => setDraft(draftOf(last))} />}>
-            {(last) => <button type="button" onClick={() => setDraft(draftOf(last()))}>{say().repeat(last().letter)}</button>}
+            {(last) => <Show when={!same(draft(), draftOf(last()))}><button type="button" onClick={() => setDraft(draftOf(last()))}>{say().repeat(last().letter)}</button></Show>}
           </Show>
         </div>
         <Choice legend={say().forIntent} options={intents()} say={(intent) => words().trade.intent[intent]} chosen={draft().intent} onChoose={(intent) => change({ intent })} />
@@ -52,8 +54,8 @@ export function TrialPart(props: { readonly session: SessionView }) {
           <Choice legend={say().family} options={['none', ...familiesOf(draft().intent)] as const} say={(family) => (family === 'none' ? say().familyUnsaid : words().plan.families.family[family])}
             chosen={draft().family ?? 'none'} onChoose={(family) => change({ family: family === 'none' ? null : family })} />
         </Show>
-        <Show when={draft().grip} fallback={<button type="button" onClick={() => change({ grip: PLAIN_GRIP })}>{say().withGrip}</button>}>
-          {(grip) => <GripFields grip={grip()} hand={props.session.athlete.hand} onGrip={(next) => change({ grip: next })} />}
+        <Show when={draft().grip} fallback={<button type="button" onClick={() => { setSaying(true); change({ grip: PLAIN_GRIP }); }}>{say().withGrip}</button>}>
+          {(grip) => <FoldedGrip open={saying()} grip={grip()} hand={props.session.athlete.hand} onGrip={(next) => change({ grip: next })} />}
         </Show>
         <TextField label={say().cueWords} text={draft().cueWords} longest={80} onText={(cueWords) => change({ cueWords })} />
         <Show when={draft().cueWords.trim() !== ''}>
@@ -66,4 +68,9 @@ export function TrialPart(props: { readonly session: SessionView }) {
       </form></Show>
     </section>
   );
+}
+
+/** What carries over needs no button to carry it over. */
+function same(a: TrialDraft, b: TrialDraft): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
 }
