@@ -1,4 +1,4 @@
-import type { Observable, Subscription } from 'rxjs';
+import type { MonoTypeOperatorFunction, Observable, Subscription } from 'rxjs';
 import type { Fact } from '../../core/facts/fact.ts';
 import type { MoundView } from '../../core/facts/views.ts';
 import type { ViewMessage } from '../../core/facts/wire.ts';
@@ -19,6 +19,8 @@ export interface ChannelSource {
   /** What of a view those who watch may see. */
   shown(view: MoundView): MoundView;
   readonly facts$: Observable<Fact>;
+  /** Leaves out views for which there is no time. */
+  readonly spaced: MonoTypeOperatorFunction<Ledger>;
   onTrouble(error: unknown): void;
 }
 
@@ -76,8 +78,8 @@ export class Channel {
 
   #follow(): void {
     if (this.#following !== null && !this.#following.closed) return;
-    const { facts$, session, onTrouble } = this.#source;
-    this.#following = viewsOf(facts$, this.#source.ledger(), session).subscribe({
+    const { facts$, session, spaced, onTrouble } = this.#source;
+    this.#following = viewsOf(facts$, this.#source.ledger(), session, spaced).subscribe({
       next: ({ view }) => {
         this.#ring.add(this.#source.shown(view));
         this.#changes = new Map();

@@ -17,6 +17,7 @@ import type { FactLog } from '../log/fact-log.ts';
 import { Channel } from './channel.ts';
 import { backlogOf, type Viewer } from './line.ts';
 import { takeStatements } from './speaking.ts';
+import { inTurns, Turns } from './turns.ts';
 
 /** A line that nobody is let in by does not stay. */
 const LET_IN_WITHIN_MS = 5000;
@@ -67,6 +68,7 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
     },
   });
   const channels = new Map<string, Channel>();
+  const turns = new Turns();
   const watched = new Map<Viewer, Watched>();
   /** Who each screen is, asked at every use. */
   const screens = new Map<Screen, { readonly viewer: Viewer; who(): Who }>();
@@ -80,6 +82,7 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
       shown: shownTo(who),
       ledger: () => ledgers.of(mound),
       facts$: ledgers.facts(mound),
+      spaced: inTurns(turns),
       onTrouble,
     });
     channels.delete(key);

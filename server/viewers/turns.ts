@@ -1,0 +1,47 @@
+import { Observable, type MonoTypeOperatorFunction } from 'rxjs';
+
+/**
+ * Work that takes turns: one piece of it between two looks at what devices and people have sent, the longest wished for first.
+ * So throws that come in crowds are written at once, and are shown together as often as there is time.
+ */
+export class Turns {
+  readonly #wishes = new Set<() => void>();
+  #next: NodeJS.Immediate | null = null;
+
+  /** Wished for twice before its turn, it is done once. */
+  wish(work: () => void): void {
+    this.#wishes.add(work);
+    this.#next ??= setImmediate(() => this.#turn());
+  }
+
+  drop(work: () => void): void {
+    this.#wishes.delete(work);
+  }
+
+  #turn(): void {
+    const [work] = this.#wishes;
+    if (work !== undefined) this.#wishes.delete(work);
+    this.#next = this.#wishes.size === 0 ? null : setImmediate(() => this.#turn());
+    work?.();
+  }
+}
+
+/** The newest of a stream whenever it has its turn: what came in between is left out. */
+export function inTurns<Value>(turns: Turns): MonoTypeOperatorFunction<Value> {
+  return (source$) => new Observable((subscriber) => {
+    let newest: { readonly value: Value } | null = null;
+    const pass = (): void => subscriber.next(newest!.value);
+    const following = source$.subscribe({
+      next(value) {
+        newest = { value };
+        turns.wish(pass);
+      },
+      error: (error: unknown) => subscriber.error(error),
+      complete: () => subscriber.complete(),
+    });
+    return () => {
+      following.unsubscribe();
+      turns.drop(pass);
+    };
+  });
+}

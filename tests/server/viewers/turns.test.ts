@@ -1,0 +1,49 @@
+import { Subject } from 'rxjs';
+import { expect, test } from 'vitest';
+import { setImmediate as nextTurn } from 'node:timers/promises';
+import { inTurns, Turns } from '../../../server/viewers/turns.ts';
+import { DeviceClient } from '../device-client.ts';
+import { opened, summary } from '../frames.ts';
+import { serverForTest } from '../running.ts';
+import { ScreenClient } from '../screen-client.ts';
+
+test('one piece of work is done between two looks at what came in, the longest wished for first, each once', async () => {
+  const turns = new Turns();
+  const done: string[] = [];
+  const [first, second] = ['first', 'second'].map((name) => () => void done.push(name)) as [() => void, () => void];
+  for (const work of [first, second, first]) turns.wish(work);
+  expect(done).toEqual([]);
+  await nextTurn();
+  expect(done).toEqual(['first']);
+  turns.drop(second);
+  turns.wish(first);
+  await nextTurn();
+  await nextTurn();
+  expect(done).toEqual(['first', 'first']);
+});
+
+test('of what comes before its turn only the newest is passed on, and nothing once nobody listens', async () => {
+  const source = new Subject<number>();
+  const seen: number[] = [];
+  const listening = source.pipe(inTurns(new Turns())).subscribe((value) => seen.push(value));
+  for (const value of [1, 2, 3]) source.next(value);
+  await nextTurn();
+  expect(seen).toEqual([3]);
+  source.next(4);
+  listening.unsubscribe();
+  await nextTurn();
+  expect(seen).toEqual([3]);
+});
+
+test('throws that come in crowds are shown together, and none is missing', async () => {
+  const server = await serverForTest();
+  const screen = new ScreenClient(server);
+  await screen.watch();
+  await screen.say(opened());
+  const { client } = await DeviceClient.greet(server.address, server.token);
+  const throws = 200;
+  for (let sequence = 1; sequence <= throws; sequence += 1) client.send({ kind: 'throw', sequence, time: 1000 * sequence, body: summary() });
+  await screen.atPlace(throws + 1);
+  expect(screen.view?.session?.counts.all).toBe(throws);
+  expect(screen.messages.length).toBeLessThan(throws / 2);
+});
