@@ -6,12 +6,11 @@ import { Observable, type MonoTypeOperatorFunction } from 'rxjs';
  */
 export class Turns {
   readonly #wishes = new Set<() => void>();
-  #next: NodeJS.Immediate | null = null;
 
   /** Wished for twice before its turn, it is done once. */
   wish(work: () => void): void {
+    if (this.#wishes.size === 0) setImmediate(() => this.#turn());
     this.#wishes.add(work);
-    this.#next ??= setImmediate(() => this.#turn());
   }
 
   drop(work: () => void): void {
@@ -20,9 +19,10 @@ export class Turns {
 
   #turn(): void {
     const [work] = this.#wishes;
-    if (work !== undefined) this.#wishes.delete(work);
-    this.#next = this.#wishes.size === 0 ? null : setImmediate(() => this.#turn());
-    work?.();
+    if (work === undefined) return;
+    this.#wishes.delete(work);
+    if (this.#wishes.size > 0) setImmediate(() => this.#turn());
+    work();
   }
 }
 
