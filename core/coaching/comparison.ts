@@ -14,7 +14,7 @@ import { missOf } from './target.ts';
 import { comparisonAlpha, verdictOf, type Rule, type Verdict } from './verdict.ts';
 
 /** On the miss, which counts in smallest differences that matter. House rule. */
-const SMALLEST_MISS = 1;
+export const SMALLEST_MISS = 1;
 
 /** What a comparison fixed when it was opened, and what today leaves. */
 export interface ComparisonTerms {

@@ -25,7 +25,7 @@ const athleteSchema = z.strictObject({
   language: z.enum(['en', 'es']),
 });
 
-const gripSchema = z.strictObject({
+export const gripSchema = z.strictObject({
   seams: z.enum(['two-seam', 'four-seam', 'one-seam']),
   spread: z.enum(['together', 'normal', 'wide', 'split']).describe('Finger spread.'),
   thumbDeg: z.int().min(-180).max(180).describe('Place of the thumb, from the bottom of the ball; towards the arm side positive.'),
@@ -34,7 +34,7 @@ const gripSchema = z.strictObject({
   tiltDeg: z.int().min(-90).max(90).describe('Tilt of the ball in the hand; towards the arm side positive.'),
 });
 
-const cueSchema = z.strictObject({
+export const cueSchema = z.strictObject({
   words: text(80),
   focus: z.enum(['internal', 'external']).nullable(),
 });

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { plansElsewhereSchema } from './plans-elsewhere.ts';
 import { speedBandSchema } from './speed-band.ts';
 import { familySchema, idSchema, stageSchema } from './spelling.ts';
 import { zoneSchema } from './zone.ts';
@@ -25,7 +26,7 @@ const baselineSchema = z.strictObject({
 
 /**
  * What other mounds know of an athlete besides the arm, told by the server: before a session opens (`session` null), and to a
- * session when a comparison is opened elsewhere or about to be opened there. So a mound's log stands alone.
+ * session when something of it is said elsewhere or is about to be built on there. So a mound's log stands alone.
  * Its baselines were computed from measurements that stand in another log: they are kept as they were known then.
  */
 export const athleteElsewhereSchema = z.strictObject({
@@ -46,6 +47,7 @@ export const athleteElsewhereSchema = z.strictObject({
     }),
   })).describe('What closed sessions have shown of each family, over all of their days.'),
   comparisons: z.int().min(0).describe('The highest number that a comparison of the athlete has there; 0 without one.'),
+  plans: plansElsewhereSchema.optional().describe('Absent in logs that are older than this.'),
 });
 
 export type AthleteElsewhere = z.infer<typeof athleteElsewhereSchema>;

@@ -1,6 +1,7 @@
 import type { FastballBaseline } from '../coaching/baseline.ts';
 import type { TriedFamily } from '../facts/advice-view.ts';
 import type { Stage } from '../facts/vocabulary.ts';
+import { NOTHING_KNOWN, type PlansKnown } from './plans-known.ts';
 import type { TargetsByStage } from './targets.ts';
 
 export type BaselinesByStage = Readonly<Partial<Record<Stage, FastballBaseline>>>;
@@ -21,5 +22,6 @@ export interface AthleteBrought {
   readonly tried: readonly StageTried[];
   /** The highest number of a comparison there; 0 without one. */
   readonly comparisons: number;
+  readonly plans: PlansKnown;
 }
-export const NOTHING_ELSEWHERE: AthleteBrought = { targets: {}, baselines: {}, baselinesGiven: {}, tried: [], comparisons: 0 };
+export const NOTHING_ELSEWHERE: AthleteBrought = { targets: {}, baselines: {}, baselinesGiven: {}, tried: [], comparisons: 0, plans: NOTHING_KNOWN };

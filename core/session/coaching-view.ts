@@ -4,6 +4,7 @@ import type { ArmCare, ArmTalk, IsoDay } from '../facts/care-view.ts';
 import type { FeedbackView } from '../facts/feedback-view.ts';
 import type { SessionView, ThrowView } from '../facts/views.ts';
 import type { SessionEntry, ThrowEntry } from './ledger.ts';
+import { throwsPlanned } from './planned.ts';
 import { daysOf, tagsOf } from './throwing-days.ts';
 import type { Told } from './told.ts';
 
@@ -24,7 +25,7 @@ export function armCareView({ athlete, openedDay, told, planned }: SessionEntry,
   const own = daysOf(tagsOf(entries));
   const today: IsoDay = [openedDay, own.at(-1)?.day ?? openedDay, told.lastReport?.report.day ?? openedDay].sort().at(-1)!;
   const { before, pain, soreness } = told;
-  return armCare({ birthYear: athlete.birthYear, today, days: [...before, ...own], pain, soreness, ownDayMost: planned.dayMost, planned: planned.throws });
+  return armCare({ birthYear: athlete.birthYear, today, days: [...before, ...own], pain, soreness, ownDayMost: planned.count?.dayMost ?? null, planned: throwsPlanned(planned, today) });
 }
 
 export function armTalkView({ lastReport, lastAnswer }: Told, entries: readonly ThrowEntry[]): ArmTalk {

@@ -1,9 +1,12 @@
 import type { ArmElsewhere } from '../facts/arm-says.ts';
 import type { CoachSays } from '../facts/coach.ts';
+import type { Decision } from '../facts/decision-says.ts';
 import type { Fact } from '../facts/fact.ts';
 import type { Stage } from '../facts/vocabulary.ts';
 import { usualDecision } from '../flight/decision-point.ts';
 import { NOTHING_ELSEWHERE } from './brought.ts';
+import { comparedDays } from './compared-days.ts';
+import type { ComparedDay } from './found-better.ts';
 import { earlierBaselines } from './fastballs.ts';
 import { corrected, measured, moved, retag } from './fold-throws.ts';
 import { stageBaselines } from './judged.ts';
@@ -11,7 +14,8 @@ import { throwsOf, unclaimedThrough, type AthleteEntry, type Ledger, type Sessio
 import { letterOf } from './letter.ts';
 import { dayIn } from './local-day.ts';
 import { heardElsewhere, newestBaselines, newestTargets, numbersGiven } from './other-mounds.ts';
-import { NO_PLANS, plannedAfter, plannedAtOpening, plansAfter, type PlansBrought, type PlanSays } from './planned.ts';
+import { plansTogether, type PlansKnown } from './plans-known.ts';
+import { comparisonOf, NO_PLANS, type Planned, plannedAfter, plannedAtOpening, plansAfter, type PlansBrought, type PlanSays } from './planned.ts';
 import type { StageTarget, TargetsByStage } from './targets.ts';
 import { daysBefore } from './throwing-days.ts';
 import { armTogether, NOTHING_BROUGHT, toldAfter, toldAtOpening, type ToldSays } from './told.ts';
@@ -47,7 +51,7 @@ export function foldFact(ledger: Ledger, fact: Fact): Ledger {
     case 'observation-ticked':
     case 'comparison-opened':
     case 'comparison-continued': return planned(next, fact, said);
-    case 'decision-set': return decided(next, said);
+    case 'decision-set': return decided(next, fact, said);
     case 'session-closed':
     case 'stage-set':
     case 'intent-set':
@@ -77,7 +81,7 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     trial: null,
     trials: [],
     targets: newestTargets(known?.targets ?? {}, others.targets),
-    decision: known?.decision ?? usualDecision,
+    decision: decisionOf(plansTogether(known?.plans ?? NO_PLANS, others.plans)),
     notes: [],
     earlier: newestBaselines(own, others.baselines),
     baselinesGiven: numbersGiven(own, others.baselinesGiven),
@@ -91,7 +95,7 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     generation: ledger.generation + 1,
     order: [...ledger.order, id],
     sessions: { ...ledger.sessions, [id]: session },
-    athletes: { ...ledger.athletes, [athlete.id]: { decision: usualDecision, targets: {}, baselines: {}, arm: NOTHING_BROUGHT, plans: NO_PLANS, ...known, athlete } },
+    athletes: { ...ledger.athletes, [athlete.id]: { targets: {}, baselines: {}, arm: NOTHING_BROUGHT, plans: NO_PLANS, ...known, athlete } },
   };
 }
 
@@ -128,14 +132,35 @@ function elsewhere(ledger: Ledger, said: ArmElsewhere): Ledger {
 function planned(ledger: Ledger, fact: Fact, said: PlanSays): Ledger {
   return withAthlete(ledger, said.session, (session, athlete) => {
     const after = plannedAfter(session.planned, session, fact, said);
-    return { session: { ...session, planned: after }, athlete: { ...athlete, plans: plansAfter(athlete.plans, after) } };
+    return { session: { ...session, planned: after }, athlete: { ...athlete, plans: withCompared(ledger, plansAfter(athlete.plans, after), after, said) } };
   });
 }
 
 /** Where the gap is told holds for the whole session, its earlier throws too, and goes with the athlete into the next one. */
-function decided(ledger: Ledger, { session: id, beforeS, basis }: Extract<CoachSays, { kind: 'decision-set' }>): Ledger {
+function decided(ledger: Ledger, { atMs }: Fact, { session: id, beforeS, basis }: Extract<CoachSays, { kind: 'decision-set' }>): Ledger {
   const decision = { beforeS, basis };
-  return withAthlete(ledger, id, (session, athlete) => ({ session: { ...session, decision }, athlete: { ...athlete, decision } }));
+  return withAthlete(ledger, id, (session, athlete) => ({ session: { ...session, decision }, athlete: { ...athlete, plans: { ...athlete.plans, decision: { ...decision, saidAtMs: atMs } } } }));
+}
+
+function decisionOf({ decision }: PlansKnown): Decision {
+  if (decision === null) return usualDecision;
+  const { saidAtMs: _, ...said } = decision;
+  return said;
+}
+
+/** A day that a comparison takes in after its session was closed is kept as it stands. */
+function withCompared(ledger: Ledger, plans: PlansBrought, planned: Planned, said: PlanSays): PlansBrought {
+  if (said.kind !== 'comparison-opened' && said.kind !== 'comparison-continued') return plans;
+  const day = said.kind === 'comparison-opened' ? said : said.day;
+  const entry = comparisonOf(planned, said.k);
+  const isClosed = (ledger.sessions[day.session]?.closedAtMs ?? null) !== null;
+  return entry === undefined || !isClosed ? plans : { ...plans, compared: [...plans.compared, ...comparedDays(ledger, entry, entry.days.at(-1)!)] };
+}
+
+/** What a session that closes has to say to the comparisons that hold it, wherever they were opened. */
+function comparedIn(ledger: Ledger, { id, athlete }: SessionEntry): ComparedDay[] {
+  const plans = plansTogether(ledger.athletes[athlete.id]?.plans ?? NO_PLANS, (ledger.otherMounds[athlete.id] ?? NOTHING_ELSEWHERE).plans);
+  return plans.comparisons.flatMap((entry) => entry.days.filter(({ session }) => session === id).flatMap((day) => comparedDays(ledger, entry, day)));
 }
 
 /** How its trials did, and what they have shown of the families, stays with the athlete as it stood when the session closed. */
@@ -144,7 +169,8 @@ function plansAtClosing(ledger: Ledger, session: SessionEntry, plans: PlansBroug
   const baselines = stageBaselines(session, entries);
   return {
     ...plans,
-    worked: [...plans.worked, ...workedIn(ledger, session, entries, baselines)],
+    worked: [...plans.worked, ...workedIn(session, entries, baselines)],
+    compared: [...plans.compared, ...comparedIn(ledger, session)],
     comfort: comfortAfter(plans.comfort, session),
     tried: [...plans.tried, ...triedHere(session, entries, baselines)],
   };

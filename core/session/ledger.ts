@@ -69,7 +69,6 @@ export interface SessionEntry {
 /** What an athlete brings to the next session. */
 export interface AthleteEntry {
   readonly athlete: Athlete;
-  readonly decision: Decision;
   readonly targets: TargetsByStage;
   /** From sessions that this ledger no longer holds. */
   readonly baselines: BaselinesByStage;

@@ -1,11 +1,12 @@
 import { mayThrow } from '../coaching/arm-care.ts';
-import { isLater, reasonForSet, setSize, type SetReason } from '../coaching/next-day-set.ts';
+import { isLater, reasonForSet, setSize, type SetReason, type WorkedDay } from '../coaching/next-day-set.ts';
 import { DEFAULT_GATE } from '../coaching/progression.ts';
 import type { NextDaySet } from '../facts/advice-view.ts';
 import type { ArmCare } from '../facts/care-view.ts';
 import type { ThrowView } from '../facts/views.ts';
 import type { SessionEntry } from './ledger.ts';
-import type { WorkedStage } from './planned.ts';
+import type { FoundBetter } from './found-better.ts';
+import type { WorkedStage } from './plans-known.ts';
 import { wasQuiet } from './told.ts';
 import type { TrialEntry } from './trial-entry.ts';
 import { throwsOfWork, workOf } from './work.ts';
@@ -34,12 +35,12 @@ function thrownSet(session: SessionEntry, here: readonly ThrowView[]): NextDaySe
 function offeredSet(session: SessionEntry, here: readonly ThrowView[], care: ArmCare): NextDaySet | null {
   const size = mayThrow(care) ? setSize(care) : null;
   if (size === null) return null;
-  const { shareAbove } = session.planned.gates[session.stage] ?? DEFAULT_GATE;
+  const { shareAbove } = session.planned.gates[session.stage]?.gate ?? DEFAULT_GATE;
   const worked = session.planned.worked.filter(({ stage }) => stage === session.stage);
   const wanted = [...new Set(worked.map(({ work }) => work))].flatMap((work) => {
     const days = worked.filter((one) => one.work === work);
     const last = days.at(-1)!;
-    const because = throwsOfWork(work, session.trials, here).length > 0 ? null : reasonForSet(days, shareAbove, nowMs(session, here));
+    const because = throwsOfWork(work, session.trials, here).length > 0 ? null : reasonForSet(withBetter(days, session.planned.better), shareAbove, nowMs(session, here));
     return because === null ? [] : [{ last, because }];
   });
   const best = wanted.toSorted((a, b) => rank(a.because) - rank(b.because) || b.last.lastAtMs - a.last.lastAtMs)[0];
@@ -47,6 +48,12 @@ function offeredSet(session: SessionEntry, here: readonly ThrowView[], care: Arm
   const { letter: _, ...trial } = best.last.trial;
   const resume = session.trials.findLast((one) => workOf(one) === best.last.work)?.letter ?? null;
   return { kind: 'offered', trial, because: best.because, before: shown(best.last), throws: size, resume };
+}
+
+/** What a comparison found better counts for the last day that it holds, so that it is asked again once. */
+function withBetter(days: readonly WorkedStage[], better: readonly FoundBetter[]): (WorkedStage & Pick<WorkedDay, 'better'>)[] {
+  const found = new Set(better.map(({ stage, work, lastAtMs }) => days.findLast((one) => one.stage === stage && one.work === work && one.firstAtMs <= lastAtMs)));
+  return days.map((one) => ({ ...one, better: found.has(one) }));
 }
 
 const rank = (because: SetReason): number => (because === 'found-better' ? 0 : 1);

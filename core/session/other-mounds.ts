@@ -1,20 +1,23 @@
 import type { AthleteElsewhere } from '../facts/elsewhere-says.ts';
+import type { PlansElsewhere } from '../facts/plans-elsewhere.ts';
 import { STAGES, type Stage } from '../facts/vocabulary.ts';
 import { NOTHING_ELSEWHERE, type AthleteBrought, type BaselinesByStage, type NumbersByStage } from './brought.ts';
 import type { Ledger } from './ledger.ts';
+import { plannedHearing } from './planned.ts';
+import { plansTogether, type PlansKnown } from './plans-known.ts';
 import type { TargetsByStage } from './targets.ts';
 
-/** Told by the server: it holds for the athlete's next session here; a session that is named hears of the number of comparisons. */
+/** Told by the server: it holds for the athlete's next session here; a session that is named hears of plans and comparisons at once. */
 export function heardElsewhere(ledger: Ledger, said: AthleteElsewhere): Ledger {
   const otherMounds = { ...ledger.otherMounds, [said.athlete]: broughtBy(said, ledger.otherMounds[said.athlete] ?? NOTHING_ELSEWHERE) };
   const session = said.session === null ? undefined : ledger.sessions[said.session];
   if (session === undefined) return { ...ledger, otherMounds };
-  const planned = { ...session.planned, comparisonsElsewhere: Math.max(session.planned.comparisonsElsewhere, said.comparisons) };
+  const planned = plannedHearing(session.planned, otherMounds[said.athlete]!);
   return { ...ledger, otherMounds, sessions: { ...ledger.sessions, [session.id]: { ...session, planned } } };
 }
 
 /** A number that was given stays given. */
-function broughtBy({ targets, baselines, tried, comparisons }: AthleteElsewhere, before: AthleteBrought): AthleteBrought {
+function broughtBy({ targets, baselines, tried, comparisons, plans }: AthleteElsewhere, before: AthleteBrought): AthleteBrought {
   return {
     targets: Object.fromEntries(targets.map(({ stage, ...target }) => [stage, target])),
     // Its place is one of another log: here it stood before everything.
@@ -22,7 +25,12 @@ function broughtBy({ targets, baselines, tried, comparisons }: AthleteElsewhere,
     baselinesGiven: byStage(before.baselinesGiven, Object.fromEntries(baselines.map(({ newest, highestNumber }) => [newest.stage, highestNumber])), Math.max),
     tried,
     comparisons: Math.max(before.comparisons, comparisons),
+    plans: plans === undefined ? before.plans : plansTogether(before.plans, plansSaid(plans)),
   };
+}
+
+function plansSaid({ gates, ...plans }: PlansElsewhere): PlansKnown {
+  return { ...plans, gates: Object.fromEntries(gates.map(({ stage, ...gate }) => [stage, gate])) };
 }
 
 /** Of two mounds the target that was said later holds, stage by stage. */

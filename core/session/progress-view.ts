@@ -5,7 +5,7 @@ import type { ThrowView } from '../facts/views.ts';
 import { STAGES, type Stage } from '../facts/vocabulary.ts';
 import { anytimeShareLowerBound } from '../statistics/share-lower-bound.ts';
 import type { SessionEntry } from './ledger.ts';
-import type { PassedWork, StageComfort } from './planned.ts';
+import type { PassedWork, StageComfort } from './plans-known.ts';
 import { zoneIn } from './targets.ts';
 import { throwsOfWork, workOf } from './work.ts';
 import { comfortAfter } from './worked-here.ts';
@@ -36,7 +36,7 @@ function presentWork(session: SessionEntry, work: string, throws: readonly Throw
 
 function progressIn(session: SessionEntry, stage: Stage, present: PresentWork | null): StageProgress {
   const { planned } = session;
-  const about = { stage, gate: planned.gates[stage] ?? DEFAULT_GATE, hasZone: zoneIn(session, stage) !== null };
+  const about = { stage, gate: planned.gates[stage]?.gate ?? DEFAULT_GATE, hasZone: zoneIn(session, stage) !== null };
   if (present === null) return { ...about, work: null, passed: [] };
   const days = daysIn(session, stage, present);
   const sum = (of: (day: (typeof days)[number]) => number): number => days.reduce((total, day) => total + of(day), 0);

@@ -10,6 +10,7 @@ import { fastballsOf } from './fastballs.ts';
 import { stageBaselines } from './judged.ts';
 import { openSessions, throwsOf, type Ledger, type SessionEntry, type ThrowEntry } from './ledger.ts';
 import { nextDayView } from './next-day-view.ts';
+import { throwsPlanned } from './planned.ts';
 import { progressView } from './progress-view.ts';
 import { rounded } from './quanta.ts';
 import { seamEffectView } from './seam-effect-view.ts';
@@ -88,7 +89,7 @@ function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionVie
       fatigue: fatigueView(current),
       baselineDrift: driftView(baselines(stage), entries, entry),
       nextDaySet: nextDayView(entry, throws, care),
-      plannedThrows: entry.planned.throws,
+      plannedThrows: throwsPlanned(entry.planned, care.day),
       triedBefore: triedOverDays(entry.planned.tried.flatMap((one) => (one.stage === stage ? [[one.tried]] : []))),
       observations: entry.planned.observations,
     },

@@ -1,15 +1,12 @@
-import { compareTrials } from '../coaching/comparison.ts';
-import { allTaken } from './compared.ts';
 import { isFastball } from './fastballs.ts';
 import { judged, type StageBaselines } from './judged.ts';
-import type { Ledger, SessionEntry, ThrowEntry } from './ledger.ts';
-import type { StageComfort, WorkedStage } from './planned.ts';
+import type { SessionEntry, ThrowEntry } from './ledger.ts';
+import type { StageComfort, WorkedStage } from './plans-known.ts';
 import { wasQuiet } from './told.ts';
 import { workOf } from './work.ts';
 
 /** What was worked on in a session, one entry for each trial and stage with a throw that counts. */
-export function workedIn(ledger: Ledger, session: SessionEntry, entries: readonly ThrowEntry[], baselines: StageBaselines): WorkedStage[] {
-  const better = foundBetter(ledger, session);
+export function workedIn(session: SessionEntry, entries: readonly ThrowEntry[], baselines: StageBaselines): WorkedStage[] {
   const worked = new Map<string, WorkedStage>();
   for (const entry of entries) {
     const tags = entry.tags[session.id];
@@ -18,7 +15,7 @@ export function workedIn(ledger: Ledger, session: SessionEntry, entries: readonl
     const key = `${tags.stage}/${workOf(trial)}`;
     const begun: WorkedStage = worked.get(key) ?? {
       stage: tags.stage, work: workOf(trial), trial, day: session.openedDay, firstAtMs: entry.atMs, lastAtMs: entry.atMs,
-      throws: 0, hits: 0, judged: 0, quietThrows: 0, better: false,
+      throws: 0, hits: 0, judged: 0, quietThrows: 0,
     };
     const hit = judged(entry, session, baselines).miss?.onTarget ?? null;
     worked.set(key, {
@@ -29,25 +26,9 @@ export function workedIn(ledger: Ledger, session: SessionEntry, entries: readonl
       hits: begun.hits + (hit === true ? 1 : 0),
       judged: begun.judged + (hit === null ? 0 : 1),
       quietThrows: begun.quietThrows + (wasQuiet(session.told, entry.place) ? 1 : 0),
-      better: begun.better || better.has(`${tags.stage}/${trial.letter}`),
     });
   }
   return [...worked.values()];
-}
-
-/**
- * Stages and letters of trials that a comparison finds better by the throws of this session alone: those of other days may be
- * on another mound, and this is kept for good.
- */
-function foundBetter(ledger: Ledger, session: SessionEntry): ReadonlySet<string> {
-  return new Set(session.planned.comparisons.flatMap(({ k, stage, zone, days }) => {
-    const day = days.find((one) => one.session === session.id);
-    if (day === undefined) return [];
-    const taken = allTaken({ stage, days: [day] }, () => ledger);
-    const { verdict } = compareTrials(taken, { number: k, zone, today: session.openedDay, mayThrow: null });
-    if (verdict.kind !== 'better' && verdict.kind !== 'worse') return [];
-    return [`${stage}/${verdict.kind === 'better' ? day.b : day.a}`];
-  }));
 }
 
 /** What the athlete has last said of each trial in each stage, after a session. */

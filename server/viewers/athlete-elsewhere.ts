@@ -6,14 +6,16 @@ import type { NumbersByStage } from '../../core/session/brought.ts';
 import { earlierBaselines } from '../../core/session/fastballs.ts';
 import type { Ledger } from '../../core/session/ledger.ts';
 import { newestBaselines, newestTargets, numbersGiven } from '../../core/session/other-mounds.ts';
+import { plansElsewhere } from './plans-elsewhere.ts';
 
 /** What a mound is to be told of an athlete besides the arm; null where no other mound knows anything. */
 export function athleteElsewhere(ledgers: readonly Ledger[], mound: string, session: string | null, athlete: string): AthleteElsewhere | null {
   const others = ledgers.filter((ledger) => ledger.mound !== mound && ledger.athletes[athlete] !== undefined);
   const [targets, baselines, tried] = [targetsOf(others, athlete), baselinesOf(others, athlete), triedOn(others, athlete)];
   const comparisons = highestNumber(others, athlete);
-  if (targets.length === 0 && baselines.length === 0 && tried.length === 0 && comparisons === 0) return null;
-  return { kind: 'athlete-elsewhere', athlete, session, scienceVersion: SCIENCE_VERSION, targets, baselines, tried, comparisons };
+  const plans = plansElsewhere(ledgers, mound, athlete);
+  if (targets.length === 0 && baselines.length === 0 && tried.length === 0 && comparisons === 0 && plans === null) return null;
+  return { kind: 'athlete-elsewhere', athlete, session, scienceVersion: SCIENCE_VERSION, targets, baselines, tried, comparisons, ...(plans === null ? {} : { plans }) };
 }
 
 /** The highest number of a comparison of an athlete on these mounds; 0 without one. */

@@ -6,6 +6,7 @@ import type { Ledger } from '../../core/session/ledger.ts';
 import { daysHere, lastDays } from '../../core/session/throwing-days.ts';
 import { armTogether, NOTHING_BROUGHT } from '../../core/session/told.ts';
 import { athleteElsewhere, highestNumber } from './athlete-elsewhere.ts';
+import { plansElsewhere } from './plans-elsewhere.ts';
 
 interface Telling {
   readonly mound: string;
@@ -14,17 +15,19 @@ interface Telling {
 
 /**
  * What a mound must be told of an athlete before this statement is judged and stored there: before a session opens all that
- * other mounds know, before a comparison opens the numbers given there, so that no number is given twice.
+ * other mounds know, before a comparison opens the numbers given there, so that no number is given twice, and before one goes on
+ * the comparison itself, so that it can go on anywhere.
  */
 export function toldBefore(ledgers: readonly Ledger[], mound: string, says: CoachSays): Telling[] {
   if (says.kind === 'session-opened') {
     const athlete = says.athlete.id;
     return [...armTelling(mound, null, athlete, ledgers), ...athleteTelling(mound, null, athlete, ledgers)];
   }
-  if (says.kind !== 'comparison-opened') return [];
+  if (says.kind !== 'comparison-opened' && says.kind !== 'comparison-continued') return [];
   const here = ledgers.find((ledger) => ledger.mound === mound);
   const athlete = here?.sessions[says.session]?.athlete.id;
   if (here === undefined || athlete === undefined) return [];
+  if (says.kind === 'comparison-continued') return plansElsewhere(ledgers, mound, athlete)?.comparisons.some(({ k }) => k === says.k) ? athleteTelling(mound, says.session, athlete, ledgers) : [];
   const given = highestNumber(ledgers.filter((ledger) => ledger !== here), athlete);
   const known = (here.otherMounds[athlete] ?? NOTHING_ELSEWHERE).comparisons;
   return given > known ? athleteTelling(mound, says.session, athlete, ledgers) : [];
@@ -49,7 +52,12 @@ function tellerOf({ kind }: CoachSays): Teller | null {
   switch (kind) {
     case 'arm-reported':
     case 'pain-answered': return armTelling;
-    case 'comparison-opened': return athleteTelling;
+    case 'gate-set':
+    case 'gate-passed':
+    case 'comfort-said':
+    case 'count-planned':
+    case 'comparison-opened':
+    case 'comparison-continued': return athleteTelling;
     default: return null;
   }
 }

@@ -1,6 +1,7 @@
 import { armCare } from '../../core/coaching/arm-care.ts';
 import type { ArmCare, ArmReport, IsoDay } from '../../core/facts/care-view.ts';
 import { dayIn } from '../../core/session/local-day.ts';
+import { throwsPlanned } from '../../core/session/planned.ts';
 import type { AthleteRecord } from './record.ts';
 
 /** Throws from a mound of a bullpen that nobody planned. House rule. */
@@ -14,14 +15,14 @@ export function todayOf({ sessions }: AthleteRecord, atMs: number): IsoDay {
 /** The athlete's arm on a day, over all mounds, held against the day's most and the planned bullpen, by default thirty throws. */
 export function armOn({ athlete, sessions, days }: AthleteRecord, today: IsoDay): ArmCare {
   const newest = sessions[0]!.entry;
-  const plannedToday = newest.openedDay === today ? newest.planned.throws : null;
+  const plannedToday = throwsPlanned(newest.planned, today);
   return armCare({
     birthYear: athlete.birthYear,
     today,
     days: days.days,
     pain: upTo(today, days.pain?.report),
     soreness: upTo(today, days.soreness?.report),
-    ownDayMost: newest.planned.dayMost,
+    ownDayMost: newest.planned.count?.dayMost ?? null,
     planned: plannedToday ?? USUAL_BULLPEN,
   });
 }

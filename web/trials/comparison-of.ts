@@ -2,6 +2,7 @@ import type { ComparisonEntry } from '../../core/facts/advice-view.ts';
 import { compareTrials, type Comparison } from '../../core/coaching/comparison.ts';
 import type { IsoDay, MayThrow } from '../../core/facts/care-view.ts';
 import { allTaken, type TakenThrow } from '../../core/session/compared.ts';
+import { comparisonsTogether } from '../../core/session/plans-known.ts';
 import { zoneIn } from '../../core/session/targets.ts';
 import { workOf } from '../../core/session/work.ts';
 import { ledgerOf, type AthleteRecord, type FoldedSession } from './record.ts';
@@ -22,7 +23,10 @@ export function comparisonsOf(record: AthleteRecord, today: IsoDay, mayThrow: Ma
   const opened = record.sessions.flatMap(({ entry, recorded }) => entry.planned.comparisons
     .filter(({ days }) => days[0]?.session === entry.id)
     .map((one) => ({ entry: one, mound: recorded.mound, openedIn: entry.id })));
-  return opened.map((one): OpenedComparison => {
+  const everywhere = record.sessions.flatMap(({ entry }) => entry.planned.comparisons);
+  return opened.map((here): OpenedComparison => {
+    // It may have gone on in another session, on another mound.
+    const one = { ...here, entry: comparisonsTogether([here.entry, ...everywhere.filter(({ k }) => k === here.entry.k)])[0]! };
     const { k, zone } = one.entry;
     const taken = allTaken(one.entry, (session) => ledgerOf(record, session));
     return { ...one, taken, compared: compareTrials(taken, { number: k, zone, today, mayThrow }) };

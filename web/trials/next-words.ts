@@ -8,12 +8,12 @@ import type { Speech } from '../words/speech.ts';
 import type { Names } from './names.ts';
 
 /** What to throw next, in sentences. Where an arm may not throw there is no number in them. */
-export function nextWords({ outlook, verdict, days }: Comparison, taken: readonly TakenThrow[], care: ArmCare, names: Names, speech: Speech): readonly string[] {
+export function nextWords({ outlook, verdict }: Comparison, taken: readonly TakenThrow[], care: ArmCare, names: Names, speech: Speech): readonly string[] {
   if (!mayThrow(care)) return [stoppedWords(care, speech)];
   const say = speech.words.trials.pair;
   switch (outlook.kind) {
     case 'stopped': return [];
-    case 'settled': return [say.settled, ...(verdict.kind === 'better' && days.length === 1 ? [say.learned] : [])];
+    case 'settled': return [say.settled, ...(verdict.kind === 'better' ? [say.learned] : [])];
     case 'more': return [...moreWords(outlook, care.left, names, speech), ...blockWords(taken, care, names, speech)];
   }
 }

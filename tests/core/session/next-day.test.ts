@@ -48,6 +48,45 @@ describe('a set without feedback', () => {
     expect(setOf(reopened(practised(), 24))).toMatchObject({ because: 'gate-near', before: { letter: 'B' } });
   });
 
+  describe('for a cue that only several days together find better', () => {
+    const A = [14, 11, 15, 10.5, 13.5];
+    const B = [9.5, 7, 11, 6.5, 9];
+    /** One block of each in a session of its own; only the second looks at both days. */
+    const day = (story: Story, session: string) => {
+      story.open(session, 'ada').intent(session, 'four-seam');
+      fiveFastballs(story);
+      story.say({ kind: 'zone-set', session, zone: ZONE, speedBand: null, reason: null }).say({ kind: 'gate-set', session, stage: 'mound', gate: { comfort: true, shareAbove: 0.95 } });
+      for (const [words, ups] of [['through', A], ['over', B]] as const) {
+        story.say(begun(session, words));
+        for (const up of ups) story.throw(82, up, -10);
+      }
+      return story;
+    };
+    const opened = (session: string, baseline: number): CoachSays => ({ kind: 'comparison-opened', session, k: 1, stage: 'mound', zone: ZONE, a: 'A', b: 'B', baseline });
+    const continued = (session: string, on: string, baseline: number): CoachSays => ({ kind: 'comparison-continued', session, k: 1, day: { session: on, a: 'A', b: 'B', baseline } });
+    const next = (story: Story) => setOf(story.say({ kind: 'session-closed', session: 's3' }).later(24).open('s4', 'ada'));
+    const threeDays = (): Story => {
+      const story = day(new Story(), 's1').say({ kind: 'session-closed', session: 's1' }).later(48);
+      day(story, 's2').say({ kind: 'session-closed', session: 's2' }).later(48);
+      return day(story, 's3');
+    };
+
+    it('is offered when they were compared before the last of them closed, and not for one day alone', () => {
+      const alone = threeDays().say(opened('s3', 3));
+      expect(next(alone)).toBeNull();
+      const together = threeDays().say(opened('s3', 3)).say(continued('s3', 's1', 1)).say(continued('s3', 's2', 2));
+      expect(next(together)).toMatchObject({ kind: 'offered', because: 'found-better', trial: { cue: { words: 'over' } } });
+    });
+
+    it('is offered when they were compared after all had closed, live and played from a slice', () => {
+      const story = threeDays().say({ kind: 'session-closed', session: 's3' }).say(opened('s1', 1)).say(continued('s1', 's2', 2)).say(continued('s1', 's3', 3));
+      story.later(24).open('s4', 'ada');
+      expect(setOf(story)).toMatchObject({ because: 'found-better', before: { letter: 'B' } });
+      const slice = sliceOf(story.facts, 's4')!;
+      expect(moundView(slice.facts.reduce(foldFact, slice.carry), 's4').session).toEqual(sessionOf(story, 's4'));
+    });
+  });
+
   it('is not offered within 24 hours, after pain, nor when the day has no five throws left', () => {
     expect(setOf(reopened(compared(practised()), 20))).toBeNull();
     expect(setOf(found().say({ kind: 'arm-reported', session: 's2', from: 'glance', said: 'pain', areas: ['elbow'] }))).toBeNull();

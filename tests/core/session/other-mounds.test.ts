@@ -5,6 +5,7 @@ import { athleteElsewhereSchema } from '../../../core/facts/elsewhere-says.ts';
 import { objection } from '../../../core/session/admit.ts';
 import { foldFact } from '../../../core/session/fold.ts';
 import { sliceOf } from '../../../core/session/recorded.ts';
+import { workOf } from '../../../core/session/work.ts';
 import { moundView } from '../../../core/session/view.ts';
 import { comparisonsIn, fiveFastballs, Story, ZONE } from './story.ts';
 
@@ -15,6 +16,8 @@ const fastball = (number: number, atMs: number): AthleteElsewhere['baselines'][n
   number, stage: 'mound', count: 5, atMs, speedMps: 40, speedSpreadMps: 0.3, verticalM: 0.4, armSideM: 0.15,
   flightTimeS: 0.42, releaseHeightM: 'not-sent', releaseArmSideM: 'not-sent', path: 'not-sent', cloud: [[0, 0]],
 });
+const work = (words: string): string => workOf({ intent: 'changeup', grip: null, cue: { words, focus: 'external' } });
+const [THROUGH, OVER] = [work('through'), work('over')];
 const told = (more: Partial<AthleteElsewhere> = {}): AthleteElsewhere => ({
   kind: 'athlete-elsewhere', athlete: 'ada', session: null, scienceVersion: 1, targets: [], baselines: [], tried: [], comparisons: 0, ...more,
 });
@@ -23,6 +26,16 @@ const everything = (atMs: number): AthleteElsewhere => told({
   baselines: [{ newest: fastball(4, atMs), highestNumber: 4 }],
   tried: [{ stage: 'mound', tried: { family: 'split', throws: 12, meanMiss: 1.5, separation: null, comfortable: false } }],
   comparisons: 3,
+  plans: {
+    gates: [{ stage: 'mound', gate: { comfort: true, shareAbove: 0.6 }, saidAtMs: atMs }],
+    count: { throws: 25, dayMost: 55, day: '2026-09-21', saidAtMs: atMs },
+    decision: { beforeS: 0.2, basis: 'same-distance', saidAtMs: atMs },
+    comparisons: [{ k: 3, stage: 'mound', zone: ZONE, openedAtMs: EARLIER_MS, days: [{ session: 'far-1', a: 'A', b: 'B', baseline: 4 }] }],
+    compared: [{ k: 3, session: 'far-1', day: '2026-09-10', a: [4, 5, 4.5, 5.5, 4, 5], b: [-1, 0, -0.5, 0.5, -1, 0], workA: THROUGH, workB: OVER, lastAtMs: EARLIER_MS + 2 }],
+    worked: [{ stage: 'mound', work: OVER, day: '2026-09-10', firstAtMs: EARLIER_MS, lastAtMs: EARLIER_MS + 2, trial: { letter: 'B', intent: 'changeup', grip: null, cue: { words: 'over', focus: 'external' } }, throws: 6, hits: 5, judged: 6, quietThrows: 0 }],
+    comfort: [{ stage: 'mound', work: OVER, comfortable: true, atMs: EARLIER_MS }],
+    passed: [{ stage: 'mound', work: OVER, trial: 'B', atMs: EARLIER_MS, reason: null }],
+  },
 });
 const sessionOf = (story: Story, id: string | null = null) => moundView(story.ledger(), id).session!;
 
@@ -62,6 +75,36 @@ describe('a session of an athlete who has thrown from other mounds', () => {
     fiveFastballs(story);
     expect(sessionOf(story).baseline).toMatchObject({ origin: 'this-session', number: 5 });
     expect(sessionOf(story.open('s3', 'ada')).baseline).toMatchObject({ origin: 'earlier', number: 5 });
+  });
+
+  it('begins with the gates, the comfort, the passed stages and the shares of there, what was found better, the plan of the day and the decision point', () => {
+    const story = new Story().hear(everything(LATER_MS)).open('s1', 'ada').say({ kind: 'trial-begun', session: 's1', intent: 'changeup', grip: null, cue: { words: 'over', focus: 'external' } });
+    const { progress, decision, armCare, plannedThrows, openedAtMs } = sessionOf(story);
+    expect(progress.stages.find(({ stage }) => stage === 'mound')).toMatchObject({
+      gate: { shareAbove: 0.6 }, passed: [{ trial: 'B' }], work: { comfort: { comfortable: true }, hits: 5, judged: 6, days: [{ day: '2026-09-10' }] },
+    });
+    expect({ decision, plannedThrows, most: armCare.dayMost }).toEqual({ decision: { beforeS: 0.2, basis: 'same-distance' }, plannedThrows: 25, most: 55 });
+    expect(new Date(openedAtMs).toISOString().slice(0, 10)).toBe('2026-09-21');
+    const offered = new Story().hear(everything(LATER_MS)).open('s1', 'ada');
+    expect(sessionOf(offered).nextDaySet).toMatchObject({ kind: 'offered', because: 'found-better', trial: { cue: { words: 'over' } } });
+  });
+
+  it('keeps what was said later here, and an older log says nothing of plans', () => {
+    const story = evening().say({ kind: 'gate-set', session: 's1', stage: 'mound', gate: { comfort: false, shareAbove: null } });
+    expect(story.facts.at(-1)!.atMs).toBeGreaterThan(EARLIER_MS);
+    story.hear(everything(EARLIER_MS)).open('s2', 'ada');
+    expect(sessionOf(story).progress.stages.find(({ stage }) => stage === 'mound')!.gate).toEqual({ comfort: false, shareAbove: null });
+    const older = new Story().hear(told({ comparisons: 2 })).open('s1', 'ada');
+    expect(sessionOf(older)).toMatchObject({ plannedThrows: null, decision: { beforeS: 0.175 } });
+    expect(comparisonsIn(older, 's1').nextK).toBe(3);
+  });
+
+  it('may go on with a comparison of another mound, whose days it then holds', () => {
+    const story = evening(new Story().hear(everything(LATER_MS)), 's1', 5);
+    const on = { kind: 'comparison-continued', session: 's1', k: 3, day: { session: 's1', a: 'A', b: 'B', baseline: 5 } } as const;
+    expect(objection(story.ledger(), { ...on, day: { ...on.day, session: 'far-1' } })).toMatchObject({ code: 'day-known' });
+    expect(objection(story.ledger(), on)).toBeNull();
+    expect(comparisonsIn(story.say(on), 's1').here.find(({ k }) => k === 3)!.days.map(({ session }) => session)).toEqual(['far-1', 's1']);
   });
 
   it('is nobody else’s', () => {

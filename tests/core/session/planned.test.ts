@@ -105,7 +105,8 @@ describe('a comparison', () => {
 describe('the day’s own most', () => {
   it('of a league stays with the athlete, and the plan is for the day', () => {
     const story = evening().say({ kind: 'count-planned', session: 's1', throws: 30, dayMost: 60 }).say({ kind: 'session-closed', session: 's1' });
-    expect(sessionOf(evening('s2', story))).toMatchObject({ plannedThrows: null, armCare: { dayMost: 60, dayMostFrom: 'own-rule' } });
+    expect(sessionOf(evening('s2', story))).toMatchObject({ plannedThrows: 30, armCare: { dayMost: 60, dayMostFrom: 'own-rule' } });
+    expect(sessionOf(story.later(24).open('s3', 'ada'), 's3')).toMatchObject({ plannedThrows: null, armCare: { dayMost: 60, dayMostFrom: 'own-rule' } });
   });
 
   it('leaves no more throws than what is planned, and none after pain', () => {

@@ -118,3 +118,70 @@ test('a comparison opened in a closed session counts those of the other mounds t
   expect(await sayOnSouth(compared('s-2', 1, 1))).toMatchObject({ code: 'not-the-next-number' });
   expect(await sayOnSouth(compared('s-2', 2, 1))).toMatchObject({ kind: 'stored' });
 });
+
+const gateOf = (screen: ScreenClient, letter = 'A') => {
+  const session = screen.view!.session!;
+  return { letter, stage: session.progress.stages.find(({ stage }) => stage === 'mound')! };
+};
+
+test('gates, comfort, passed gates, what was thrown for them, the day’s own most and the decision point go along to the next mound', async () => {
+  const { server, north, south, sayOnSouth } = await twoMounds();
+  const { client } = await DeviceClient.greet(server.address, server.token);
+  let sequence = 0;
+  const throwIt = async (vertical: number) => client.ask({ kind: 'throw', sequence: (sequence += 1), time: sequence, body: summary(88, { verticalBreak: vertical }) });
+  await north.say(opened('s-1'));
+  await north.say({ kind: 'intent-set', session: 's-1', intent: 'four-seam' });
+  for (const [, vertical] of FASTBALLS) await throwIt(vertical);
+  await north.say({ kind: 'zone-set', session: 's-1', zone: { ...ZONE, verticalRadiusM: 1, armSideRadiusM: 1 }, speedBand: null, reason: null });
+  await north.say(trialSaid('s-1', 'through'));
+  for (const vertical of [7, 8, 9, 8.5]) await throwIt(vertical);
+  await north.say({ kind: 'gate-set', session: 's-1', stage: 'mound', gate: { comfort: true, shareAbove: 0.7 } });
+  await north.say({ kind: 'comfort-said', session: 's-1', from: 'bench', comfortable: true });
+  await north.say({ kind: 'gate-passed', session: 's-1', stage: 'mound', trial: 'A', reason: 'ready' });
+  await north.say({ kind: 'count-planned', session: 's-1', throws: 40, dayMost: 50 });
+  await north.say({ kind: 'decision-set', session: 's-1', beforeS: 0.2, basis: 'same-distance' });
+  await north.say({ kind: 'session-closed', session: 's-1' });
+
+  await sayOnSouth(opened('s-2'));
+  await sayOnSouth(trialSaid('s-2', 'through'));
+  await south.until(() => south.view?.session?.trial?.letter === 'A');
+  const { session } = south.view!;
+  expect(session).toMatchObject({ plannedThrows: 40, decision: { beforeS: 0.2, basis: 'same-distance' }, armCare: { dayMost: 50, dayMostFrom: 'own-rule' } });
+  expect(gateOf(south).stage).toMatchObject({
+    gate: { comfort: true, shareAbove: 0.7 }, passed: [{ trial: 'A', reason: 'ready' }],
+    work: { comfort: { comfortable: true }, hits: 4, judged: 4, days: [{ throws: 4, hits: 4, judged: 4 }] },
+  });
+  // What is said later on the second mound goes back to the first, and what was known there is told once.
+  await sayOnSouth({ kind: 'gate-set', session: 's-2', stage: 'mound', gate: { comfort: false, shareAbove: null } });
+  await sayOnSouth({ kind: 'session-closed', session: 's-2' });
+  await north.say(opened('s-3'));
+  await north.until(() => north.view?.session?.id === 's-3');
+  expect(gateOf(north).stage.gate).toEqual({ comfort: false, shareAbove: null });
+});
+
+test('a league’s most for the day reaches a session that is open on another mound', async () => {
+  const { north, south, sayOnSouth } = await twoMounds();
+  await north.say(opened('s-1'));
+  await sayOnSouth(opened('s-2'));
+  await north.say({ kind: 'count-planned', session: 's-1', throws: null, dayMost: 33 });
+  await south.until(() => south.view?.session?.armCare.dayMost === 33);
+  expect(south.view?.session?.armCare.dayMostFrom).toBe('own-rule');
+});
+
+test('a comparison that was opened on one mound goes on from another, and neither mound takes a day twice', async () => {
+  const { north, south, sayOnSouth } = await oneAthleteOnTwoMounds();
+  const continued = (session: string, on: string) => ({ kind: 'comparison-continued', session, k: 1, day: { session: on, a: 'A', b: 'B', baseline: 1 } });
+  expect(await sayOnSouth(continued('s-2', 's-2'))).toMatchObject({ kind: 'refused', code: 'no-such-comparison' });
+  await sayOnSouth({ kind: 'session-closed', session: 's-2' });
+  await north.say(compared('s-1', 1, 1));
+  // The session on south was closed before the comparison was opened: it hears of it when it is to go on there.
+  expect(await sayOnSouth(continued('s-2', 's-2'))).toMatchObject({ kind: 'stored' });
+  expect(await sayOnSouth(continued('s-2', 's-2'))).toMatchObject({ kind: 'refused', code: 'day-known' });
+  const place = south.view!.place;
+  await north.until(() => north.view!.place > 0);
+  expect(await north.say(continued('s-1', 's-2'))).toMatchObject({ kind: 'refused', code: 'day-known' });
+  await sayOnSouth(opened('s-4'));
+  await south.until(() => south.view!.session?.id === 's-4');
+  expect(await sayOnSouth(compared('s-4', 1, 1))).toMatchObject({ code: 'not-the-next-number' });
+  expect(place).toBeGreaterThan(0);
+});
