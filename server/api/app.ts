@@ -30,6 +30,8 @@ function protections(): ReturnType<typeof helmet> {
       useDefaults: false,
       directives: {
         defaultSrc: ["'self'"],
+        // A video that a viewer has chosen is shown from this browser's own memory.
+        mediaSrc: ["'self'", 'blob:'],
         imgSrc: ["'self'", 'data:'],
         objectSrc: ["'none'"],
         baseUri: ["'none'"],

@@ -1,4 +1,4 @@
-import { createMemo, Match, Show, Switch } from 'solid-js';
+import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
 import type { RecordedSession } from '../live/recorded.ts';
 import { createRequests } from '../wall/asked/requests.ts';
 import { MoundPicture } from '../wall/mound-picture.tsx';
@@ -19,6 +19,7 @@ import { createPanelRequest } from './panel-request.ts';
 import { placeAskedFor, rememberPlace } from './place-in-address.ts';
 import { createRecording, type RecordingModel } from './recording-model.ts';
 import { Title } from './title.tsx';
+import { VideoPanel, type FilmKeys } from './video/video-panel.tsx';
 
 /** A recorded session with the Wall's own pictures and a deck to move through it. */
 export function Player(props: { readonly recorded: RecordedSession }) {
@@ -40,11 +41,13 @@ function OnePlayer(props: { readonly model: RecordingModel }) {
     return one === null || thrown === null || session === null || thrown.place === one.thrown.place ? null : [one, { thrown, session }];
   });
   const link = createThrowLink(model);
+  const [filmKeys, setFilmKeys] = createSignal<FilmKeys | null>(null);
   let list!: HTMLDialogElement;
   let noteLine: HTMLInputElement | null = null;
   const keys = createMemo(() => keyGroups({
     playhead: () => model.state().playhead, count: () => model.state().checkpoints.facts.length, move: model.move, open: () => model.session().closedAtMs === null,
-    show: { windows: () => requests.windows.toggle(), seamMap: () => requests.ask('seam-map'), gapLine: () => requests.ask('gap-line'), plate: () => requests.ask('plate'), numbers: () => panel.ask('numbers'), notes: () => panel.ask('notes'), hold: held.toggle },
+    show: { windows: () => requests.windows.toggle(), seamMap: () => requests.ask('seam-map'), gapLine: () => requests.ask('gap-line'), plate: () => requests.ask('plate'), numbers: () => panel.ask('numbers'), notes: () => panel.ask('notes'), video: () => panel.ask('video'), hold: held.toggle },
+    ...(panel.asked() === 'video' && filmKeys() !== null ? { video: filmKeys()! } : {}),
     bookmark: marking.toggle,
     write: () => {
       panel.open('notes');
@@ -62,6 +65,7 @@ function OnePlayer(props: { readonly model: RecordingModel }) {
         </Show>
         <Switch>
           <Match when={panel.asked() === 'numbers'}><NumbersPanel view={model.view()} /></Match>
+          <Match when={panel.asked() === 'video'}><VideoPanel model={model} held={() => held.side()?.thrown ?? null} keys={setFilmKeys} /></Match>
           <Match when={panel.asked() === 'notes'}><NotesPanel model={model} marking={marking} line={(input) => { noteLine = input; }} /></Match>
         </Switch>
       </div>
