@@ -61,7 +61,7 @@ function OnePlayer(props: { readonly model: RecordingModel }) {
       <Title session={model.session()} mound={model.recorded.mound} />
       <div class="player-room">
         <Show when={pair()} fallback={<div class="player-picture"><MoundPicture view={model.view()} standing={model.standing()} windows={requests.windows.asked()} picture={requests.picture()} /></div>}>
-          {(two) => <TwoThrows pair={two()} names={null} onLetGo={held.toggle} />}
+          {(two) => <div class="two-throws-room"><TwoThrows pair={two()} names={null} onLetGo={held.toggle} /></div>}
         </Show>
         <Switch>
           <Match when={panel.asked() === 'numbers'}><NumbersPanel view={model.view()} /></Match>
