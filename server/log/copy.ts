@@ -17,7 +17,7 @@ export function copyTo(database: Database, file: string): void {
 }
 
 /** Of a folder: that its files have their names. */
-function flushToDisk(fileOrFolder: string): void {
+export function flushToDisk(fileOrFolder: string): void {
   const opened = openSync(fileOrFolder, 'r');
   fsyncSync(opened);
   closeSync(opened);
