@@ -170,17 +170,22 @@ test('both screens fit a phone, a tablet and a wall in both languages, and pass 
   }
 });
 
-test('printed the report is one page, black on white, whatever the theme, on A4 and on Letter', async ({ page, server, coach, device }) => {
+test('printed the report is one page, black on white, whatever the theme, on A4 and on Letter, in both languages, with the aim of its trial', async ({ page, server, coach, device }) => {
   await evening(coach, device);
   await openComparison(page, server.address);
-  await page.goto(`${server.address}/report/s-1?theme=dark`);
-  await page.locator('.sheet-verdict').waitFor();
-  await page.emulateMedia({ media: 'print' });
-  await expect(page.locator('.report-bar')).toBeHidden();
-  const [ink, ground] = await page.evaluate(() => [getComputedStyle(document.querySelector('.sheet h1')!).color, getComputedStyle(document.documentElement).backgroundColor]);
-  expect([ink, ground]).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
-  for (const format of ['A4', 'Letter']) {
-    const pdf = (await page.pdf({ format })).toString('latin1');
-    expect(pdf.match(/\/Type\s*\/Page\b/g), format).toHaveLength(1);
+  await coach.say({ kind: 'trial-begun', session: 's-1', intent: 'changeup', grip: null, cue: { words: 'long fingers, and let the hand finish all the way through the front of the ball', focus: 'external' }, family: 'turnover' });
+  for (const language of ['en', 'es']) {
+    await page.emulateMedia({ media: 'screen' });
+    await page.goto(`${server.address}/report/s-1?theme=dark&lang=${language}`);
+    await page.locator('.sheet-verdict').waitFor();
+    await expect(page.locator('.sheet-facts')).toContainText(language === 'en' ? /AimTurnover, tilt \d+:\d\d/ : /MiraGiro de mano, eje \d+:\d\d/);
+    await page.emulateMedia({ media: 'print' });
+    await expect(page.locator('.report-bar')).toBeHidden();
+    const [ink, ground] = await page.evaluate(() => [getComputedStyle(document.querySelector('.sheet h1')!).color, getComputedStyle(document.documentElement).backgroundColor]);
+    expect([ink, ground]).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
+    for (const format of ['A4', 'Letter']) {
+      const pdf = (await page.pdf({ format })).toString('latin1');
+      expect(pdf.match(/\/Type\s*\/Page\b/g), `${format} ${language}`).toHaveLength(1);
+    }
   }
 });
