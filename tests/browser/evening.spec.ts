@@ -77,6 +77,7 @@ test('a good evening: a new athlete, five fastballs, a plan, three trials in blo
     await expect(lines(page).first()).toContainText('Changeup trial A');
     await expect(lines(page).first()).toContainText('short');
     await goTo(page, 'Trial');
+    await page.locator('.grip-fold > summary').click();
     await page.getByRole('group', { name: 'Pressure finger' }).getByLabel('ring').check();
     await page.getByLabel('The few words before a throw').fill('turn the doorknob');
     await expect(page.getByRole('group', { name: 'How it is meant to separate (optional)' }).getByLabel('Turnover')).toBeChecked();
