@@ -1,5 +1,5 @@
 import Database from 'libsql';
-import { mkdirSync, statSync, writeFileSync } from 'node:fs';
+import { chmodSync, mkdirSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { openSqliteLog, type LogOptions } from '../../../server/log/sqlite-log.ts';
@@ -130,3 +130,25 @@ test('a file that is no log, and a folder that is none, are each told in a sente
   mkdirSync(path.join(folder, 'taken.db'));
   expect(openSqliteLog(options(path.join(folder, 'taken.db')))).toMatchObject({ kind: 'failed', sentence: expect.stringContaining('cannot be opened') });
 });
+
+test('a folder that this account may not write in is one sentence', () => {
+  const folder = folderForTest();
+  const file = path.join(folder, 'facts.db');
+  openLog(file).close();
+  chmodSync(folder, 0o555);
+  const refused = asNobody(() => openSqliteLog(options(file)));
+  expect(refused).toEqual({ kind: 'failed', sentence: `This account may not write in ${folder}; change that, or give another folder with --data.` });
+  chmodSync(folder, 0o755);
+  expect(openLog(file).id).toBe('log-a');
+});
+
+/** Root may write everywhere, so what root runs is done here as the account that owns nothing. */
+function asNobody<Result>(act: () => Result): Result {
+  if (process.geteuid?.() !== 0) return act();
+  process.seteuid!(65_534);
+  try {
+    return act();
+  } finally {
+    process.seteuid!(0);
+  }
+}
