@@ -28,25 +28,66 @@ export type FastballBaseline = Omit<BaselineView, 'kind' | 'origin'> & {
   readonly sincePlace: number;
 };
 
+/** What is kept of a stage's fastballs to know its baselines: none of them but those that a baseline may rest on. */
+export interface FastballRuns {
+  readonly count: number;
+  /** The last few, the oldest first. */
+  readonly last: readonly FastballReading[];
+  /** What baselines rest on, and where in the log each was completed or asked for. */
+  readonly runs: readonly { readonly run: readonly FastballReading[]; readonly sincePlace: number }[];
+  /** How many renewals are behind the last fastball. */
+  readonly renewed: number;
+}
+export const NO_FASTBALLS: FastballRuns = { count: 0, last: [], runs: [], renewed: 0 };
+
+/**
+ * The next fastball in the order of the log.
+ * @param renewals places at which a new baseline was asked for, the first first
+ */
+export function withFastball(before: FastballRuns, fastball: FastballReading, renewals: readonly number[]): FastballRuns {
+  const { count, last, runs, renewed } = renewedBefore(before, fastball.place, renewals);
+  const now = [...last.slice(1 - FASTBALLS_NEEDED), fastball];
+  const formed = count + 1 === FASTBALLS_NEEDED ? [{ run: now, sincePlace: fastball.place }] : [];
+  return { count: count + 1, last: now, runs: [...formed, ...runs], renewed };
+}
+
+/** A renewal with fewer than five fastballs before it changes nothing. */
+function renewedBefore(before: FastballRuns, place: number, renewals: readonly number[]): FastballRuns {
+  let { runs, renewed } = before;
+  for (; renewed < renewals.length && renewals[renewed]! < place; renewed += 1) {
+    if (before.last.length === FASTBALLS_NEEDED) runs = [...runs, { run: before.last, sincePlace: renewals[renewed]! }];
+  }
+  return renewed === before.renewed ? before : { ...before, runs, renewed };
+}
+
 /**
  * The baselines of one stage in a session, oldest first: one from the first five fastballs, and one for each renewal,
  * from the five fastballs before it. Hodges–Lehmann centre and small-sample MAD, so that one slip does not move every separation.
- * @param fastballs in the order of the log, excluded ones left out
- * @param renewals places at which a new baseline was asked for; one with fewer than five fastballs before it changes nothing
+ * @param fastballs folded in the order of the log, excluded ones left out
+ * @param renewals the places that they were folded with
  * @param before number of the athlete's baseline before these
  */
-export function baselinesOf(stage: Stage, fastballs: readonly FastballReading[], renewals: readonly number[], before: number): FastballBaseline[] {
-  if (fastballs.length < FASTBALLS_NEEDED) return [];
-  const first = fastballs.slice(0, FASTBALLS_NEEDED);
-  const runs = [{ run: first, sincePlace: first[first.length - 1]!.place }];
-  for (const place of renewals) {
-    const run = fastballs.filter((fastball) => fastball.place < place).slice(-FASTBALLS_NEEDED);
-    if (run.length === FASTBALLS_NEEDED) runs.push({ run, sincePlace: place });
-  }
+export function baselinesOf(stage: Stage, fastballs: FastballRuns, renewals: readonly number[], before: number): FastballBaseline[] {
+  const { runs } = renewedBefore(fastballs, Infinity, renewals);
   return runs.map(({ run, sincePlace }, index) => baselineFrom(run, stage, before + index + 1, sincePlace));
 }
 
+const remembered = new WeakMap<FastballReading, Map<string, { readonly run: readonly FastballReading[]; readonly baseline: FastballBaseline }>>();
+
+/** Of the very same fastballs it is the very same baseline, and what was held against it needs no second look. */
 function baselineFrom(run: readonly FastballReading[], stage: Stage, number: number, sincePlace: number): FastballBaseline {
+  const last = run[run.length - 1]!;
+  const known = remembered.get(last) ?? new Map<string, { readonly run: readonly FastballReading[]; readonly baseline: FastballBaseline }>();
+  remembered.set(last, known);
+  const key = `${stage}/${number}/${sincePlace}`;
+  const found = known.get(key);
+  if (found !== undefined && found.run.every((fastball, index) => fastball === run[index])) return found.baseline;
+  const baseline = workedOutFrom(run, stage, number, sincePlace);
+  known.set(key, { run, baseline });
+  return baseline;
+}
+
+function workedOutFrom(run: readonly FastballReading[], stage: Stage, number: number, sincePlace: number): FastballBaseline {
   const centre = (of: (fastball: FastballReading) => number): number => centreOf(run.map(of));
   const verticalM = centre((fastball) => fastball.verticalM);
   const armSideM = centre((fastball) => fastball.armSideM);

@@ -26,20 +26,23 @@ export function feedbackSource(mode: FeedbackMode): FeedbackSource {
 const FADE_AFTER = 10;
 const FADE_EVERY = [1, 2, 4] as const;
 
+/** So many of the newest throws are looked at by any mode. */
+export const FEEDBACK_LOOKS_AT = 5;
+
 /**
- * What the athlete is shown after these throws, the oldest first, all since the mode was chosen. With `askFirst` nothing
+ * What the athlete is shown after these throws, the oldest first, all since the mode was chosen, or the last of `count`. With `askFirst` nothing
  * of a throw that is due is shown before the athlete has said what it was.
  */
-export function feedbackNow(mode: FeedbackMode, askFirst: boolean, thrown: readonly FeedbackThrow[]): FeedbackNow {
+export function feedbackNow(mode: FeedbackMode, askFirst: boolean, thrown: readonly FeedbackThrow[], count: number = thrown.length): FeedbackNow {
   const last = thrown.at(-1);
   if (mode.kind === 'none') return { kind: 'no-feedback' };
   if (last === undefined) return { kind: 'nothing-thrown' };
-  const due = dueNow(mode, thrown, last);
+  const due = dueNow(mode, thrown, last, count);
   const shows = due.kind === 'full' || due.kind === 'summary' || due.kind === 'quiet-good';
   return askFirst && shows && !last.guessed ? { kind: 'ask-first', place: last.place } : due;
 }
 
-function dueNow(mode: Exclude<FeedbackMode, { kind: 'none' }>, thrown: readonly FeedbackThrow[], last: FeedbackThrow): FeedbackNow {
+function dueNow(mode: Exclude<FeedbackMode, { kind: 'none' }>, thrown: readonly FeedbackThrow[], last: FeedbackThrow, count: number): FeedbackNow {
   switch (mode.kind) {
     case 'every-throw':
       return { kind: 'full', place: last.place, because: 'every-throw' };
@@ -47,11 +50,11 @@ function dueNow(mode: Exclude<FeedbackMode, { kind: 'none' }>, thrown: readonly 
       if (last.onTarget === true) return { kind: 'quiet-good', place: last.place };
       return { kind: 'full', place: last.place, because: last.onTarget === null ? 'not-judged' : 'outside-band' };
     case 'summary': {
-      const past = thrown.length % mode.after;
+      const past = count % mode.after;
       return past === 0 ? summaryOf(thrown.slice(-mode.after)) : { kind: 'waits', more: mode.after - past };
     }
     case 'fading': {
-      const more = throwsUntilShown(thrown.length);
+      const more = throwsUntilShown(count);
       return more === 0 ? { kind: 'full', place: last.place, because: 'its-turn' } : { kind: 'waits', more };
     }
   }

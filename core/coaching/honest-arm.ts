@@ -1,17 +1,41 @@
 import type { BodyEvidence, BodyMeasure, HonestArm } from '../facts/advice-view.ts';
 import { anytimeRadiusOf } from '../statistics/anytime-difference.ts';
 import { blockedDifference } from '../statistics/blocked-difference.ts';
-import { tallyOf, type Tally } from '../statistics/tally.ts';
+import { NO_VALUES, tallyWith, type Tally } from '../statistics/tally.ts';
 import { inchesToM, mphToMps } from '../units/convert.ts';
 
 /** What tells about the body's speed, of one throw; null where the device does not give it. Arm side positive. */
 export type BodyReadings = Readonly<Record<BodyMeasure, number | null>>;
 
+/** What is kept of the readings of many throws. */
+export type BodyTallies = Readonly<Record<BodyMeasure, Tally>>;
+export const NO_BODIES: BodyTallies = { deliveryDurationS: NO_VALUES, armSpeedMps: NO_VALUES, releaseHeightM: NO_VALUES, releaseArmSideM: NO_VALUES, extensionM: NO_VALUES };
+
+/** One throw more. */
+export function withBody(tallies: BodyTallies, thrown: BodyReadings): BodyTallies {
+  const more = (measure: BodyMeasure): Tally => (thrown[measure] === null ? tallies[measure] : tallyWith(tallies[measure], thrown[measure]));
+  return {
+    deliveryDurationS: more('deliveryDurationS'), armSpeedMps: more('armSpeedMps'),
+    releaseHeightM: more('releaseHeightM'), releaseArmSideM: more('releaseArmSideM'), extensionM: more('extensionM'),
+  };
+}
+
+/** The speeds of the first fastballs, and of those after them. */
+export interface FastballSpeeds {
+  readonly first: Tally;
+  readonly since: Tally;
+}
+export const NO_FASTBALL_SPEEDS: FastballSpeeds = { first: NO_VALUES, since: NO_VALUES };
+
+/** The next fastball. */
+export function withFastballSpeed({ first, since }: FastballSpeeds, speedMps: number): FastballSpeeds {
+  return first.count < FEWEST ? { first: tallyWith(first, speedMps), since } : { first, since: tallyWith(since, speedMps) };
+}
+
 export interface HonestArmInput {
-  readonly changeups: readonly BodyReadings[];
-  readonly fastballs: readonly BodyReadings[];
-  /** In the order thrown. */
-  readonly fastballSpeedsMps: readonly number[];
+  readonly changeups: BodyTallies;
+  readonly fastballs: BodyTallies;
+  readonly fastballSpeeds: FastballSpeeds;
 }
 
 interface Rule {
@@ -44,7 +68,7 @@ const ALPHA = 0.05;
 export function honestArm(input: HonestArmInput): HonestArm {
   const direct = evidenceOf(DIRECT, input, DIRECT.length);
   const sharedBy = RELEASE.length + 1;
-  const release = [...evidenceOf(RELEASE, input, sharedBy), ...fastballsOwn(input.fastballSpeedsMps, ALPHA / sharedBy)];
+  const release = [...evidenceOf(RELEASE, input, sharedBy), ...fastballsOwn(input.fastballSpeeds, ALPHA / sharedBy)];
   const evidence = [...direct, ...release];
   if (direct.length > 0) return { kind: said(direct), basis: 'direct', evidence };
   const shown = release.filter(({ measure, way, difference, smallest }) => measure !== 'fastballSpeedMps' || way !== 'cannot-tell' || difference < -smallest);
@@ -59,30 +83,16 @@ function said(evidence: readonly BodyEvidence[]): HonestArm['kind'] {
 }
 
 function evidenceOf(rules: readonly Rule[], { changeups, fastballs }: HonestArmInput, sharedBy: number): BodyEvidence[] {
-  return rules.flatMap((rule) => {
-    const of = (thrown: readonly BodyReadings[]): number[] => known(thrown, rule.measure);
-    return held(rule.measure, of(fastballs), of(changeups), rule, ALPHA / sharedBy);
-  });
-}
-
-/** A loop, because it runs over every throw of a session after every throw. */
-function known(thrown: readonly BodyReadings[], measure: BodyMeasure): number[] {
-  const values: number[] = [];
-  for (const one of thrown) {
-    const value = one[measure];
-    if (value !== null) values.push(value);
-  }
-  return values;
+  return rules.flatMap((rule) => held(rule.measure, fastballs[rule.measure], changeups[rule.measure], rule, ALPHA / sharedBy));
 }
 
 /** The first five fastballs against those after them: a fastball that sinks takes the separation with it. */
-function fastballsOwn(speedsMps: readonly number[], alpha: number): BodyEvidence[] {
-  return held('fastballSpeedMps', speedsMps.slice(0, FEWEST), speedsMps.slice(FEWEST), { smallest: SMALLEST_SPEED_MPS, slower: -1 }, alpha);
+function fastballsOwn({ first, since }: FastballSpeeds, alpha: number): BodyEvidence[] {
+  return held('fastballSpeedMps', first, since, { smallest: SMALLEST_SPEED_MPS, slower: -1 }, alpha);
 }
 
 /** Nothing where one of the two sides never had the measure. */
-function held(measure: BodyEvidence['measure'], before: readonly number[], after: readonly number[], rule: Pick<Rule, 'smallest' | 'slower'>, alpha: number): BodyEvidence[] {
-  const [a, b] = [tallyOf(before), tallyOf(after)];
+function held(measure: BodyEvidence['measure'], a: Tally, b: Tally, rule: Pick<Rule, 'smallest' | 'slower'>, alpha: number): BodyEvidence[] {
   if (a.count === 0 || b.count === 0) return [];
   const difference = b.mean - a.mean;
   const radius = radiusOf(a, b, alpha);

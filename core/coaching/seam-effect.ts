@@ -1,5 +1,6 @@
 import { anytimeRadius } from '../statistics/anytime-t.ts';
-import { moments } from '../statistics/moments.ts';
+import { momentsOf } from '../statistics/moments.ts';
+import type { Tally } from '../statistics/tally.ts';
 import { inchesToM } from '../units/convert.ts';
 
 /** Two inches: what is put down to everything that nobody named. House rule, settable. */
@@ -47,8 +48,8 @@ export type SeamEffect =
  * ±bound, `not-seen` only if wholly within, else `cannot-tell`; `too-few` under five throws, without scatter, or where there
  * is no interval yet. Not a number anywhere in the throws is a bug of the caller.
  */
-export function seamEffect(acrossM: readonly number[], boundM: number, alpha: number = ALPHA): SeamEffect {
-  const { count, mean = 0, sd = null } = moments(acrossM) ?? { count: 0 };
+export function seamEffect(acrossM: Tally, boundM: number, alpha: number = ALPHA): SeamEffect {
+  const { count, mean = 0, sd = null } = momentsOf(acrossM) ?? { count: 0 };
   const radiusM = count < SEAM_FEWEST_THROWS || !sd ? Infinity : sd * anytimeRadius({ effectiveN: count, freedom: count - 1, alpha });
   if (radiusM === Infinity) return { kind: 'too-few', count, boundM };
   const intervalM = [mean - radiusM, mean + radiusM] as const;

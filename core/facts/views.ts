@@ -220,7 +220,9 @@ export interface TrialView {
   readonly cue: Cue | null;
   /** As said at its beginning; absent where nobody said. */
   readonly family?: Family;
+  /** Excluded ones too. */
   readonly count: number;
+  readonly excluded: number;
   readonly seamEffect: SeamEffectView;
 }
 
@@ -305,7 +307,7 @@ export interface MoundHead {
   readonly unclaimedSince: number;
 }
 
-/** The view of one mound. `throws` are those of the session shown, oldest first. */
+/** The view of one mound. `throws` are the newest of the session shown, oldest first; `counts.all` tells how many there are. */
 export interface MoundView extends MoundHead {
   readonly throws: readonly ThrowView[];
   /** The newest that nobody has, oldest first; `unclaimedCount` tells how many there are. */

@@ -1,7 +1,7 @@
 import type { CoachSays } from '../facts/coach.ts';
 import type { Stage } from '../facts/vocabulary.ts';
 import { baselineNumbered } from './fastballs.ts';
-import { throwsOf, type Ledger, type SessionEntry } from './ledger.ts';
+import { thrownBy, type Ledger, type SessionEntry } from './ledger.ts';
 import type { Objection } from './objection.ts';
 import { NOTHING_ELSEWHERE } from './brought.ts';
 import { comparisonOf, nextComparison } from './planned.ts';
@@ -37,6 +37,6 @@ function dayOf(ledger: Ledger, { session: id, a, b, baseline }: Day, stage: Stag
   if (session.athlete.id !== athlete) return { code: 'other-athlete', path: `${path}session`, sentence: `Session ${id} is of ${session.athlete.name}; a comparison is of one athlete.` };
   const missing = ([['a', a], ['b', b]] as const).find(([, letter]) => !session.trials.some((trial) => trial.letter === letter));
   if (missing !== undefined) return { code: 'no-such-trial', path: `${path}${missing[0]}`, sentence: `Session ${id} has no trial ${missing[1]}.` };
-  const known = baselineNumbered(throwsOf(ledger, id), session, stage, baseline);
+  const known = baselineNumbered(thrownBy(ledger, id), session, stage, baseline);
   return known !== undefined ? null : { code: 'no-such-baseline', path: `${path}baseline`, sentence: `Session ${id} has no fastball baseline ${baseline} in this stage.` };
 }

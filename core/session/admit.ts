@@ -1,8 +1,8 @@
 import { FASTBALLS_NEEDED } from '../coaching/baseline.ts';
 import type { CoachSays } from '../facts/coach.ts';
-import { fastballsOf } from './fastballs.ts';
+import { fastballsIn } from './fastballs.ts';
 import { toComparison } from './admit-comparison.ts';
-import { throwsOf, unclaimedThrough, type Ledger, type SessionEntry } from './ledger.ts';
+import { throwIn, thrownBy, unclaimedThrough, type Ledger, type SessionEntry } from './ledger.ts';
 import type { Objection } from './objection.ts';
 import { zoneIn } from './targets.ts';
 
@@ -32,10 +32,10 @@ function knownTimeZone(timeZone: string): boolean {
 
 function toMoving(ledger: Ledger, says: Extract<CoachSays, { kind: 'throws-moved' }>): Objection | null {
   if (says.session !== null && ledger.sessions[says.session] === undefined) return unknownSession(says.session);
-  const stranger = says.places.findIndex((place) => ledger.throws[place] === undefined);
+  const stranger = says.places.findIndex((place) => throwIn(ledger, place) === undefined);
   if (stranger !== -1) return { code: 'no-throw-there', path: `places.${stranger}`, sentence: `Place ${says.places[stranger]} of this mound's log is not a throw.` };
   const { from } = says;
-  const gone = from === undefined ? -1 : says.places.findIndex((place) => ledger.throws[place]!.session !== from);
+  const gone = from === undefined ? -1 : says.places.findIndex((place) => throwIn(ledger, place)!.session !== from);
   return gone === -1 ? null : { code: 'moved-since', path: `places.${gone}`, sentence: `Place ${says.places[gone]} has been moved by somebody since; look where it is before you move it.` };
 }
 
@@ -92,7 +92,7 @@ function inSession(ledger: Ledger, session: SessionEntry, says: Exclude<CoachSay
     case 'note-withdrawn':
       return session.notes.some(({ written }) => written === says.note) ? null : { code: 'no-such-note', path: 'note', sentence: 'There is no such note, or it has been withdrawn already.' };
     case 'baseline-renewed': {
-      const have = fastballsOf(throwsOf(ledger, session.id), session, says.stage).length;
+      const have = fastballsIn(thrownBy(ledger, session.id), session)[says.stage]?.count ?? 0;
       return have >= FASTBALLS_NEEDED ? null : { code: 'too-few-fastballs', path: 'stage', sentence: `A baseline needs ${FASTBALLS_NEEDED} fastballs of this stage; there are ${have}.` };
     }
     default:
@@ -101,7 +101,7 @@ function inSession(ledger: Ledger, session: SessionEntry, says: Exclude<CoachSay
 }
 
 function notOfSession(ledger: Ledger, session: SessionEntry, places: readonly number[]): Objection | null {
-  const stranger = places.findIndex((place) => ledger.throws[place]?.session !== session.id);
+  const stranger = places.findIndex((place) => throwIn(ledger, place)?.session !== session.id);
   return stranger === -1 ? null : { code: 'not-of-this-session', path: `places.${stranger}`, sentence: `Place ${places[stranger]} is not a throw of this session; move it here first.` };
 }
 

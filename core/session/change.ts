@@ -12,14 +12,27 @@ export interface ViewChange {
 
 export function changeBetween(before: MoundView, after: MoundView): ViewChange {
   const { throws, unclaimed, ...head } = after;
-  const known = new Map(before.throws.map((thrown) => [thrown.place, JSON.stringify(thrown)]));
-  const staying = new Set(throws.map(({ place }) => place));
-  return {
-    head,
-    throws: throws.filter((thrown) => known.get(thrown.place) !== JSON.stringify(thrown)),
-    gone: before.throws.filter(({ place }) => !staying.has(place)).map(({ place }) => place),
-    unclaimed,
-  };
+  return { head, ...throwsBetween(before.throws, throws), unclaimed };
+}
+
+/** Both in the order of the log, so one walk along the two finds what is new, different or gone. */
+function throwsBetween(before: readonly ThrowView[], after: readonly ThrowView[]): Pick<ViewChange, 'throws' | 'gone'> {
+  const throws: ThrowView[] = [];
+  const gone: number[] = [];
+  let known = 0;
+  for (const thrown of after) {
+    for (; known < before.length && before[known]!.place < thrown.place; known += 1) gone.push(before[known]!.place);
+    const stays = known < before.length && before[known]!.place === thrown.place;
+    if (!stays || !same(before[known]!, thrown)) throws.push(thrown);
+    if (stays) known += 1;
+  }
+  for (; known < before.length; known += 1) gone.push(before[known]!.place);
+  return { throws, gone };
+}
+
+/** Most throws are the very same as before. */
+function same(before: ThrowView, after: ThrowView): boolean {
+  return before === after || JSON.stringify(before) === JSON.stringify(after);
 }
 
 /** `applyChange(before, changeBetween(before, after))` equals `after`. Throws stay in the order of the log. */

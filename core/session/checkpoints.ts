@@ -1,7 +1,7 @@
 import type { Fact } from '../facts/fact.ts';
 import { foldFact } from './fold.ts';
 import { held, type SessionGrowth } from './growth.ts';
-import { unclaimedThrough, type Ledger } from './ledger.ts';
+import { throwIn, unclaimedThrough, type Ledger } from './ledger.ts';
 import type { Recording } from './playhead.ts';
 import type { SessionSlice } from './recorded.ts';
 import { timelineOf } from './timeline.ts';
@@ -74,7 +74,7 @@ function continued(before: Checkpoints, more: readonly Fact[]): Checkpoints {
     newest = foldFact(newest, fact);
     facts.push(fact);
     for (const place of places) {
-      if (newest.throws[place]?.session === session && !entersAt.has(place)) entersAt.set(place, facts.length);
+      if (throwIn(newest, place)?.session === session && !entersAt.has(place)) entersAt.set(place, facts.length);
     }
     if (facts.length % EVERY === 0) ledgers.push(newest);
   }

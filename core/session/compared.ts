@@ -3,7 +3,7 @@ import { separationFrom } from '../coaching/separation.ts';
 import type { ComparisonEntry } from '../facts/advice-view.ts';
 import type { Stage } from '../facts/vocabulary.ts';
 import { baselineNumbered, isFastball, sessionBaselines } from './fastballs.ts';
-import { throwsOf, type Ledger, type SessionEntry } from './ledger.ts';
+import { thrownBy, type Ledger, type SessionEntry } from './ledger.ts';
 import { analysisOf } from './memory.ts';
 
 /** One throw that a comparison takes, and what it was in its session. */
@@ -19,7 +19,7 @@ export interface TakenThrow extends ComparedThrow {
 
 /** The number of the newest fastball baseline of a session in a stage: its own, or the one that it brought; null without one. */
 export function newestBaseline(ledger: Ledger, session: SessionEntry, stage: Stage): number | null {
-  return sessionBaselines(throwsOf(ledger, session.id), session, stage).at(-1)?.number ?? session.earlier[stage]?.number ?? null;
+  return sessionBaselines(thrownBy(ledger, session.id), session, stage).at(-1)?.number ?? session.earlier[stage]?.number ?? null;
 }
 
 /**
@@ -30,10 +30,10 @@ export function newestBaseline(ledger: Ledger, session: SessionEntry, stage: Sta
 function takenThrows(ledger: Ledger, day: ComparisonEntry['days'][number], stage: Stage): readonly TakenThrow[] {
   const session = ledger.sessions[day.session];
   if (session === undefined) return [];
-  const entries = throwsOf(ledger, session.id);
-  const baseline = baselineNumbered(entries, session, stage, day.baseline);
+  const thrown = thrownBy(ledger, session.id);
+  const baseline = baselineNumbered(thrown, session, stage, day.baseline);
   if (baseline === undefined) return [];
-  return entries.flatMap((entry, index): TakenThrow[] => {
+  return thrown.flat().flatMap((entry, index): TakenThrow[] => {
     const tags = entry.tags[session.id]!;
     const trial = tags.trial === day.a ? 'a' : tags.trial === day.b ? 'b' : null;
     if (trial === null || tags.stage !== stage || isFastball(entry, session)) return [];

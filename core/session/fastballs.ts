@@ -1,34 +1,72 @@
-import { baselinesOf, type FastballBaseline, type FastballReading } from '../coaching/baseline.ts';
+import { baselinesOf, NO_FASTBALLS, withFastball, type FastballBaseline, type FastballReading, type FastballRuns } from '../coaching/baseline.ts';
+import type { Athlete } from '../facts/coach.ts';
 import { STAGES, type Stage } from '../facts/vocabulary.ts';
 import type { BaselinesByStage } from './brought.ts';
-import { throwsOf, type Ledger, type SessionEntry, type ThrowEntry } from './ledger.ts';
-import { analysisOf } from './memory.ts';
+import { thrownBy, type Ledger, type SessionEntry, type ThrowEntry, type Thrown } from './ledger.ts';
+import { analysisOf, type Owner } from './memory.ts';
+import { rememberedFold } from './remembered-fold.ts';
 
 /** Whether a throw of this session counts as the athlete's fastball. */
-export function isFastball(entry: ThrowEntry, session: SessionEntry): boolean {
-  return entry.tags[session.id]?.intent === session.athlete.mainFastball;
+export function isFastball(entry: ThrowEntry, { id, athlete }: Owner): boolean {
+  return entry.tags[id]?.intent === athlete.mainFastball;
 }
 
-/** The fastballs of a stage that a baseline may rest on, in the order of the log. */
-export function fastballsOf(entries: readonly ThrowEntry[], session: SessionEntry, stage: Stage): FastballReading[] {
-  return entries.flatMap((entry) => {
-    const tags = entry.tags[session.id];
-    if (tags === undefined || tags.stage !== stage || tags.excluded !== null || !isFastball(entry, session)) return [];
-    const { speedMps, verticalM, armSideM, flightTimeS, releaseHeightM, releaseArmSideM, path } = analysisOf(entry, session);
-    if (typeof speedMps !== 'number' || typeof verticalM !== 'number' || typeof armSideM !== 'number') return [];
-    return [{ place: entry.place, atMs: entry.atMs, speedMps, verticalM, armSideM, flightTimeS, releaseHeightM, releaseArmSideM, path }];
-  });
+const readings = new WeakMap<ThrowEntry, FastballReading>();
+
+/** A fastball that a baseline may rest on; null for any other throw. Of the same throw of the same session it is the same object. */
+export function fastballReading(entry: ThrowEntry, owner: Owner): FastballReading | null {
+  if (entry.tags[owner.id]?.excluded !== null || !isFastball(entry, owner)) return null;
+  const { speedMps, verticalM, armSideM, flightTimeS, releaseHeightM, releaseArmSideM, path } = analysisOf(entry, owner);
+  if (typeof speedMps !== 'number' || typeof verticalM !== 'number' || typeof armSideM !== 'number') return null;
+  const known = readings.get(entry) ?? { place: entry.place, atMs: entry.atMs, speedMps, verticalM, armSideM, flightTimeS, releaseHeightM, releaseArmSideM, path };
+  readings.set(entry, known);
+  return known;
+}
+
+type ByStage<T> = Readonly<Partial<Record<Stage, T>>>;
+
+interface SessionFastballs {
+  readonly owner: Pick<SessionEntry, 'id' | 'athlete' | 'renewals'>;
+  readonly renewals: ByStage<readonly number[]>;
+  readonly stages: ByStage<FastballRuns>;
+}
+
+const folded = rememberedFold<SessionFastballs>((state, entry) => {
+  const reading = fastballReading(entry, state.owner);
+  if (reading === null) return state;
+  const { stage } = entry.tags[state.owner.id]!;
+  return { ...state, stages: { ...state.stages, [stage]: withFastball(state.stages[stage] ?? NO_FASTBALLS, reading, state.renewals[stage] ?? []) } };
+});
+
+const starts = new WeakMap<Athlete, SessionFastballs>();
+
+/** The same object for the same session and renewals, so that the fold is remembered. */
+function startOf({ id, athlete, renewals }: SessionEntry): SessionFastballs {
+  const known = starts.get(athlete);
+  if (known !== undefined && known.owner.id === id && known.owner.renewals === renewals) return known;
+  const start: SessionFastballs = { owner: { id, athlete, renewals }, stages: {}, renewals: Object.fromEntries(STAGES.map((stage) => [stage, renewals.filter((one) => one.stage === stage).map(({ place }) => place)])) };
+  starts.set(athlete, start);
+  return start;
+}
+
+/** The fastballs of a session, stage by stage; a stage without is not in it. */
+export function fastballsIn(thrown: Thrown, session: SessionEntry): ByStage<FastballRuns> {
+  return folded(thrown, startOf(session)).stages;
 }
 
 /** The baselines of this session in one stage, oldest first. */
-export function sessionBaselines(entries: readonly ThrowEntry[], session: SessionEntry, stage: Stage): FastballBaseline[] {
-  const renewals = session.renewals.filter((renewal) => renewal.stage === stage).map(({ place }) => place);
-  return baselinesOf(stage, fastballsOf(entries, session, stage), renewals, session.baselinesGiven[stage] ?? 0);
+export function sessionBaselines(thrown: Thrown, session: SessionEntry, stage: Stage): FastballBaseline[] {
+  return baselinesOver(fastballsIn(thrown, session), session, stage);
+}
+
+/** The same from its fastballs. */
+export function baselinesOver(fastballs: ByStage<FastballRuns>, session: SessionEntry, stage: Stage): FastballBaseline[] {
+  return baselinesOf(stage, fastballs[stage] ?? NO_FASTBALLS, startOf(session).renewals[stage] ?? [], session.baselinesGiven[stage] ?? 0);
 }
 
 /** A baseline of this session by its number, of its own or the one that it brought; undefined without it. */
-export function baselineNumbered(entries: readonly ThrowEntry[], session: SessionEntry, stage: Stage, number: number): FastballBaseline | undefined {
-  return [session.earlier[stage], ...sessionBaselines(entries, session, stage)].find((one) => one?.number === number);
+export function baselineNumbered(thrown: Thrown, session: SessionEntry, stage: Stage, number: number): FastballBaseline | undefined {
+  return [session.earlier[stage], ...sessionBaselines(thrown, session, stage)].find((one) => one?.number === number);
 }
 
 /** Newest baseline of every stage that an athlete brings along from this mound. */
@@ -37,9 +75,9 @@ export function earlierBaselines(ledger: Ledger, athlete: string): BaselinesBySt
   for (const id of ledger.order) {
     const session = ledger.sessions[id];
     if (session === undefined || session.athlete.id !== athlete) continue;
-    const entries = throwsOf(ledger, id);
+    const thrown = thrownBy(ledger, id);
     for (const stage of STAGES) {
-      const last = sessionBaselines(entries, session, stage).at(-1);
+      const last = sessionBaselines(thrown, session, stage).at(-1);
       if (last !== undefined && last.number > (newest[stage]?.number ?? 0)) newest[stage] = last;
     }
   }

@@ -1,6 +1,6 @@
 import type { CoachSays } from '../facts/coach.ts';
 import type { DeviceSays, Fact } from '../facts/fact.ts';
-import type { Ledger, SessionEntry, Tags, ThrowEntry } from './ledger.ts';
+import { throwIn, withEntry, type Ledger, type SessionEntry, type Tags, type ThrowEntry } from './ledger.ts';
 import { dayIn } from './local-day.ts';
 
 /** A throw belongs to whoever has the mound. */
@@ -18,11 +18,7 @@ export function measured(ledger: Ledger, fact: Fact, said: Extract<DeviceSays, {
     session,
     tags: owner === undefined ? {} : { [owner.id]: tagsOnThrowing(owner, fact.atMs) },
   };
-  return {
-    ...ledger,
-    throws: { ...ledger.throws, [fact.place]: entry },
-    source: { device: source.device, sight: source.sight, axis: source.axis },
-  };
+  return withEntry({ ...ledger, source: { device: source.device, sight: source.sight, axis: source.axis } }, entry);
 }
 
 /** What was said carries over to the next throw; a throw enters the trial only with the trial's intent. */
@@ -35,11 +31,22 @@ function tagsOnThrowing(session: SessionEntry, atMs: number): Tags {
 /** Another body under the same name; a correction of a throw that is not there changes nothing. */
 export function corrected(ledger: Ledger, said: Extract<DeviceSays, { kind: 'throw-corrected' }>): Ledger {
   const { source, corrects, body } = said;
-  const entry = Object.values(ledger.throws).find(({ source: { device, run, sequence } }) =>
-    device === source.device && run === corrects.run && sequence === corrects.sequence);
+  const entry = measuredAs(ledger, source.device, corrects);
   if (entry === undefined) return ledger;
   const mended: ThrowEntry = { ...entry, body, source: { ...source, run: entry.source.run, sequence: entry.source.sequence, time: entry.source.time }, corrected: true };
-  return { ...ledger, throws: { ...ledger.throws, [entry.place]: mended } };
+  return withEntry(ledger, mended, entry);
+}
+
+/** The newest are looked at first: those are corrected. */
+function measuredAs({ throws, unclaimed }: Ledger, device: string, { run, sequence }: { readonly run: string; readonly sequence: number }): ThrowEntry | undefined {
+  const is = ({ source }: ThrowEntry): boolean => source.sequence === sequence && source.run === run && source.device === device;
+  for (const thrown of [...Object.values(throws), unclaimed]) {
+    for (let index = thrown.length - 1; index >= 0; index -= 1) {
+      const found = thrown[index]!.findLast(is);
+      if (found !== undefined) return found;
+    }
+  }
+  return undefined;
 }
 
 /** Into another session, or to nobody; what each session said of a throw stays with it. */
@@ -67,10 +74,8 @@ export function retag(ledger: Ledger, said: { readonly session: string; readonly
 }
 
 function mapThrows(ledger: Ledger, places: readonly number[], change: (entry: ThrowEntry) => ThrowEntry): Ledger {
-  const throws = { ...ledger.throws };
-  for (const place of places) {
-    const entry = throws[place];
-    if (entry !== undefined) throws[place] = change(entry);
-  }
-  return { ...ledger, throws };
+  return places.reduce((before, place) => {
+    const entry = throwIn(before, place);
+    return entry === undefined ? before : withEntry(before, change(entry), entry);
+  }, ledger);
 }

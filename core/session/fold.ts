@@ -9,8 +9,8 @@ import { comparedDays } from './compared-days.ts';
 import type { ComparedDay } from './found-better.ts';
 import { earlierBaselines } from './fastballs.ts';
 import { corrected, measured, moved, retag } from './fold-throws.ts';
-import { stageBaselines } from './judged.ts';
-import { throwsOf, unclaimedThrough, type AthleteEntry, type Ledger, type SessionEntry } from './ledger.ts';
+import { judgingOf } from './judged.ts';
+import { thrownBy, unclaimedThrough, type AthleteEntry, type Ledger, type SessionEntry } from './ledger.ts';
 import { letterOf } from './letter.ts';
 import { dayIn } from './local-day.ts';
 import { heardElsewhere, newestBaselines, newestTargets, numbersGiven } from './other-mounds.ts';
@@ -165,14 +165,15 @@ function comparedIn(ledger: Ledger, { id, athlete }: SessionEntry): ComparedDay[
 
 /** How its trials did, and what they have shown of the families, stays with the athlete as it stood when the session closed. */
 function plansAtClosing(ledger: Ledger, session: SessionEntry, plans: PlansBrought): PlansBrought {
-  const entries = throwsOf(ledger, session.id);
-  const baselines = stageBaselines(session, entries);
+  const thrown = thrownBy(ledger, session.id);
+  const judging = judgingOf(session, thrown);
+  const entries = thrown.flat();
   return {
     ...plans,
-    worked: [...plans.worked, ...workedIn(session, entries, baselines)],
+    worked: [...plans.worked, ...workedIn(session, entries, judging)],
     compared: [...plans.compared, ...comparedIn(ledger, session)],
     comfort: comfortAfter(plans.comfort, session),
-    tried: [...plans.tried, ...triedHere(session, entries, baselines)],
+    tried: [...plans.tried, ...triedHere(session, entries, judging)],
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Fact } from '../facts/fact.ts';
 import type { Ledger } from './ledger.ts';
 import type { SessionSlice } from './recorded.ts';
+import { countOf } from './thrown.ts';
 
 /** What a recording has gained behind a place of its log, and how much its carry holds now. */
 export interface SessionGrowth {
@@ -13,6 +14,6 @@ export function growthSince({ carry, facts }: SessionSlice, place: number): Sess
 }
 
 /** A carry only ever gains throws and sessions: one that holds as many as before is the same. */
-export function held({ throws, sessions }: Ledger): number {
-  return Object.keys(throws).length + Object.keys(sessions).length;
+export function held({ throws, unclaimed, sessions }: Ledger): number {
+  return [...Object.values(throws), unclaimed].reduce((sum, thrown) => sum + countOf(thrown), Object.keys(sessions).length);
 }

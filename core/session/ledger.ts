@@ -10,6 +10,7 @@ import type { AthleteBrought, BaselinesByStage, NumbersByStage } from './brought
 import type { Planned, PlansBrought } from './planned.ts';
 import type { TargetsByStage } from './targets.ts';
 import type { ArmBrought, Told } from './told.ts';
+import { throwAt, withoutThrow, withThrow, type InRuns } from './thrown.ts';
 import type { TrialEntry } from './trial-entry.ts';
 
 /** What a session says about one of its throws. Kept per session, so that a throw moved away and back is as it was. */
@@ -38,6 +39,9 @@ export interface ThrowEntry {
   readonly session: string | null;
   readonly tags: Readonly<Record<string, Tags>>;
 }
+
+/** Throws of one session, or of nobody. */
+export type Thrown = InRuns<ThrowEntry>;
 
 export interface SessionEntry {
   readonly id: string;
@@ -89,7 +93,10 @@ export interface Ledger {
   /** Ids in order of opening. */
   readonly order: readonly string[];
   readonly sessions: Readonly<Record<string, SessionEntry>>;
-  readonly throws: Readonly<Record<number, ThrowEntry>>;
+  /** By session; one without throws is not in it. */
+  readonly throws: Readonly<Record<string, Thrown>>;
+  /** Throws that nobody has. */
+  readonly unclaimed: Thrown;
   readonly athletes: Readonly<Record<string, AthleteEntry>>;
   readonly source: { readonly device: string; readonly sight: Source['sight']; readonly axis: Source['axis'] } | null;
   readonly air: { readonly atMs: number; readonly air: MoundAir } | null;
@@ -100,7 +107,7 @@ export interface Ledger {
 }
 
 export function emptyLedger(mound: string): Ledger {
-  return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], sessions: {}, throws: {}, athletes: {}, source: null, air: null, elsewhere: {}, otherMounds: {} };
+  return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], sessions: {}, throws: {}, unclaimed: [], athletes: {}, source: null, air: null, elsewhere: {}, otherMounds: {} };
 }
 
 /** Places of the throws that nobody has, up to a place. */
@@ -110,7 +117,34 @@ export function unclaimedThrough(ledger: Ledger, through: number): number[] {
 
 /** Throws of a session, or with null of nobody, in the order of the log. */
 export function throwsOf(ledger: Ledger, session: string | null): ThrowEntry[] {
-  return Object.values(ledger.throws).filter((entry) => entry.session === session);
+  return thrownBy(ledger, session).flat();
+}
+
+/** The same in the runs that they are kept in. */
+export function thrownBy({ throws, unclaimed }: Pick<Ledger, 'throws' | 'unclaimed'>, session: string | null): Thrown {
+  return session === null ? unclaimed : (throws[session] ?? []);
+}
+
+/** The throw at a place of the log, whoever has it. */
+export function throwIn({ throws, unclaimed }: Pick<Ledger, 'throws' | 'unclaimed'>, place: number): ThrowEntry | undefined {
+  for (const thrown of [...Object.values(throws), unclaimed]) {
+    const found = throwAt(thrown, place);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+/** With a throw that its session now has, or nobody, and that whoever had it before has no longer. */
+export function withEntry(ledger: Ledger, entry: ThrowEntry, before?: ThrowEntry): Ledger {
+  const left = before === undefined || before.session === entry.session ? ledger : kept(ledger, before.session, withoutThrow(thrownBy(ledger, before.session), before.place));
+  return kept(left, entry.session, withThrow(thrownBy(left, entry.session), entry));
+}
+
+function kept(ledger: Ledger, session: string | null, thrown: Thrown): Ledger {
+  if (session === null) return { ...ledger, unclaimed: thrown };
+  if (thrown.length > 0) return { ...ledger, throws: { ...ledger.throws, [session]: thrown } };
+  const { [session]: _, ...throws } = ledger.throws;
+  return { ...ledger, throws };
 }
 
 /** The sessions that are not closed, in the order of opening. */

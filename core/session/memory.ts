@@ -9,8 +9,11 @@ import type { SessionEntry, ThrowEntry } from './ledger.ts';
  */
 const remembered = new WeakMap<object, Map<string, AnalysedThrow>>();
 
+/** What of a session its throws are read by. */
+export type Owner = Pick<SessionEntry, 'id' | 'athlete'>;
+
 /** A throw as its session sees it; `owner` is null for an unclaimed throw, which is read as from a mound. */
-export function analysisOf(entry: ThrowEntry, owner: SessionEntry | null): AnalysedThrow {
+export function analysisOf(entry: ThrowEntry, owner: Owner | null): AnalysedThrow {
   const tags = owner === null ? undefined : entry.tags[owner.id];
   const circumstances = { hand: owner?.athlete.hand ?? null, stage: tags?.stage ?? 'mound', distanceM: tags?.distanceM ?? DEFAULT_DISTANCE_M.mound, air: entry.air } as const;
   const key = `${circumstances.hand}/${circumstances.stage}/${circumstances.distanceM}/${entry.source.sight}/${entry.source.axis}/${nameOf(entry.air)}`;

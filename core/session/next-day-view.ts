@@ -3,36 +3,35 @@ import { isLater, reasonForSet, setSize, type SetReason, type WorkedDay } from '
 import { DEFAULT_GATE } from '../coaching/progression.ts';
 import type { NextDaySet } from '../facts/advice-view.ts';
 import type { ArmCare } from '../facts/care-view.ts';
-import type { ThrowView } from '../facts/views.ts';
 import type { SessionEntry } from './ledger.ts';
 import type { FoundBetter } from './found-better.ts';
 import type { WorkedStage } from './plans-known.ts';
-import { wasQuiet } from './told.ts';
+import type { Sums } from './sums.ts';
 import type { TrialEntry } from './trial-entry.ts';
-import { throwsOfWork, workOf } from './work.ts';
+import { workOf } from './work.ts';
+import { keptOfWork } from './work-sums.ts';
 
 /** The set without feedback that is thrown in the present stage; else the one that is worth throwing, found better before near a gate. */
-export function nextDayView(session: SessionEntry, throws: readonly ThrowView[], care: ArmCare): NextDaySet | null {
-  const here = throws.filter(({ stage, fastball, excluded }) => stage === session.stage && !fastball && excluded === null);
-  return thrownSet(session, here) ?? (session.closedAtMs === null ? offeredSet(session, here, care) : null);
+export function nextDayView(session: SessionEntry, sums: Sums, care: ArmCare): NextDaySet | null {
+  return thrownSet(session, sums) ?? (session.closedAtMs === null ? offeredSet(session, sums, care) : null);
 }
 
 /** The newest trial that was worked on a day or more before and has been thrown without feedback only. */
-function thrownSet(session: SessionEntry, here: readonly ThrowView[]): NextDaySet | null {
+function thrownSet(session: SessionEntry, sums: Sums): NextDaySet | null {
   for (const trial of session.trials.toReversed()) {
     const before = workedBefore(session, trial).at(-1);
-    const own = throwsOfWork(workOf(trial), session.trials, here);
-    if (before === undefined || !isLater(before, own[0]?.atMs ?? nowMs(session, here))) continue;
-    const begun = own.length > 0 || (trial.letter === session.trial && session.told.feedback.mode.kind === 'none');
-    if (!begun || own.some(({ place }) => !wasQuiet(session.told, place))) continue;
-    const judged = own.flatMap(({ miss }) => (miss === null ? [] : [miss.onTarget]));
-    return { kind: 'thrown', letter: trial.letter, throws: own.length, hits: judged.filter(Boolean).length, judged: judged.length, before: shown(before) };
+    if (before === undefined) continue;
+    const { throws, hits, judged, first, loud } = keptOfWork(sums.works, session.stage, workOf(trial), session.trials);
+    if (!isLater(before, first?.atMs ?? nowMs(session, sums))) continue;
+    const begun = throws > 0 || (trial.letter === session.trial && session.told.feedback.mode.kind === 'none');
+    if (!begun || loud > 0) continue;
+    return { kind: 'thrown', letter: trial.letter, throws, hits, judged, before: shown(before) };
   }
   return null;
 }
 
 /** A trial that was thrown today already is being practised again, and no longer shows what a night has left. */
-function offeredSet(session: SessionEntry, here: readonly ThrowView[], care: ArmCare): NextDaySet | null {
+function offeredSet(session: SessionEntry, sums: Sums, care: ArmCare): NextDaySet | null {
   const size = mayThrow(care) ? setSize(care) : null;
   if (size === null) return null;
   const { shareAbove } = session.planned.gates[session.stage]?.gate ?? DEFAULT_GATE;
@@ -40,7 +39,7 @@ function offeredSet(session: SessionEntry, here: readonly ThrowView[], care: Arm
   const wanted = [...new Set(worked.map(({ work }) => work))].flatMap((work) => {
     const days = worked.filter((one) => one.work === work);
     const last = days.at(-1)!;
-    const because = throwsOfWork(work, session.trials, here).length > 0 ? null : reasonForSet(withBetter(days, session.planned.better), shareAbove, nowMs(session, here));
+    const because = keptOfWork(sums.works, session.stage, work, session.trials).throws > 0 ? null : reasonForSet(withBetter(days, session.planned.better), shareAbove, nowMs(session, sums));
     return because === null ? [] : [{ last, because }];
   });
   const best = wanted.toSorted((a, b) => rank(a.because) - rank(b.because) || b.last.lastAtMs - a.last.lastAtMs)[0];
@@ -59,8 +58,8 @@ function withBetter(days: readonly WorkedStage[], better: readonly FoundBetter[]
 const rank = (because: SetReason): number => (because === 'found-better' ? 0 : 1);
 
 /** The session's own time, so that a recording says what was said live. */
-function nowMs({ openedAtMs }: SessionEntry, here: readonly ThrowView[]): number {
-  return Math.max(openedAtMs, here.at(-1)?.atMs ?? openedAtMs);
+function nowMs({ openedAtMs, stage }: SessionEntry, { stages }: Sums): number {
+  return Math.max(openedAtMs, stages[stage]?.lastWorkedAtMs ?? openedAtMs);
 }
 
 function workedBefore({ planned, stage }: SessionEntry, trial: TrialEntry): WorkedStage[] {

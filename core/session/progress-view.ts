@@ -1,21 +1,22 @@
 import { DEFAULT_GATE, gateState, stageAdvice, type StageWork } from '../coaching/progression.ts';
 import type { PassedGate, ProgressView, StageProgress } from '../facts/advice-view.ts';
 import type { ArmCare } from '../facts/care-view.ts';
-import type { ThrowView } from '../facts/views.ts';
 import { STAGES, type Stage } from '../facts/vocabulary.ts';
 import { anytimeShareLowerBound } from '../statistics/share-lower-bound.ts';
 import type { SessionEntry } from './ledger.ts';
 import type { PassedWork, StageComfort } from './plans-known.ts';
 import { zoneIn } from './targets.ts';
-import { throwsOfWork, workOf } from './work.ts';
+import type { Sums } from './sums.ts';
+import { workOf } from './work.ts';
+import { keptOfWork } from './work-sums.ts';
 import { comfortAfter } from './worked-here.ts';
 
 const ALPHA = 0.05;
 
 /** The present trial's way through the stages; what counts gathers over the days of one stage. */
-export function progressView(session: SessionEntry, throws: readonly ThrowView[], care: ArmCare): ProgressView {
+export function progressView(session: SessionEntry, works: Sums['works'], care: ArmCare): ProgressView {
   const trial = session.trials.find(({ letter }) => letter === session.trial);
-  const present = trial === undefined ? null : presentWork(session, workOf(trial), throws);
+  const present = trial === undefined ? null : presentWork(session, workOf(trial), works);
   const stages = STAGES.map((stage) => progressIn(session, stage, present));
   const now = stages[STAGES.indexOf(session.stage)]!;
   return { advice: now.work === null ? null : stageAdvice(care, toJudge(now, now.work)), stages };
@@ -24,14 +25,13 @@ export function progressView(session: SessionEntry, throws: readonly ThrowView[]
 /** What is worked on, in all stages. */
 interface PresentWork {
   readonly work: string;
-  /** Of this session, without fastballs and excluded throws. */
-  readonly thrown: readonly ThrowView[];
+  /** What this session's trials add up to. */
+  readonly works: Sums['works'];
   readonly comfort: readonly StageComfort[];
 }
 
-function presentWork(session: SessionEntry, work: string, throws: readonly ThrowView[]): PresentWork {
-  const thrown = throwsOfWork(work, session.trials, throws).filter(({ fastball, excluded }) => !fastball && excluded === null);
-  return { work, thrown, comfort: comfortAfter(session.planned.comfort, session).filter((said) => said.work === work) };
+function presentWork(session: SessionEntry, work: string, works: Sums['works']): PresentWork {
+  return { work, works, comfort: comfortAfter(session.planned.comfort, session).filter((said) => said.work === work) };
 }
 
 function progressIn(session: SessionEntry, stage: Stage, present: PresentWork | null): StageProgress {
@@ -58,13 +58,12 @@ function toJudge({ stage, gate, hasZone }: Pick<StageProgress, 'stage' | 'gate' 
 }
 
 /** Of earlier sessions, and today where it was thrown today. */
-function daysIn(session: SessionEntry, stage: Stage, { work, thrown }: PresentWork): NonNullable<StageProgress['work']>['days'] {
-  const own = thrown.filter((one) => one.stage === stage);
-  const judged = own.flatMap(({ miss }) => (miss === null ? [] : [miss.onTarget]));
+function daysIn(session: SessionEntry, stage: Stage, { work, works }: PresentWork): NonNullable<StageProgress['work']>['days'] {
+  const own = keptOfWork(works, stage, work, session.trials);
   const before = session.planned.worked.filter((one) => one.stage === stage && one.work === work);
   return [
     ...before.map(({ day, throws: count, hits, judged: of }) => ({ day, throws: count, hits, judged: of })),
-    ...(own.length === 0 ? [] : [{ day: session.openedDay, throws: own.length, hits: judged.filter(Boolean).length, judged: judged.length }]),
+    ...(own.throws === 0 ? [] : [{ day: session.openedDay, throws: own.throws, hits: own.hits, judged: own.judged }]),
   ];
 }
 

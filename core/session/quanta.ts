@@ -17,9 +17,14 @@ const QUANTA: readonly (readonly [suffix: string, quantum: number])[] = [
 ];
 const PLAIN_QUANTUM = 1e-4;
 
+/** Of the names met so far: there are as many as views have fields. */
+const known = new Map<string, number>();
+
 /** The quantum of a view field, by the unit at the end of its name. */
 export function quantumOf(field: string): number {
-  return QUANTA.find(([suffix]) => field.endsWith(suffix))?.[1] ?? PLAIN_QUANTUM;
+  const quantum = known.get(field) ?? QUANTA.find(([suffix]) => field.endsWith(suffix))?.[1] ?? PLAIN_QUANTUM;
+  known.set(field, quantum);
+  return quantum;
 }
 
 /** Every number of a view rounded to the quantum of its field; numbers in a list take the quantum of the list's name. */
@@ -27,7 +32,10 @@ export function rounded<T>(value: T, field = ''): T {
   if (typeof value === 'number') return (Number.isInteger(value) ? value : roundTo(value, quantumOf(field))) as T;
   if (Array.isArray(value)) return value.map((item: unknown) => rounded(item, field)) as T;
   if (value === null || typeof value !== 'object') return value;
-  return Object.fromEntries(Object.entries(value).map(([name, item]) => [name, rounded(item, unitless(name) ? field : name)])) as T;
+  const all: Record<string, unknown> = {};
+  // A loop, because every view goes through it name by name.
+  for (const name of Object.keys(value)) all[name] = rounded((value as Record<string, unknown>)[name], unitless(name) ? field : name);
+  return all as T;
 }
 
 /** Names of an estimate's parts, which carry the unit of the measure they belong to. */

@@ -2,7 +2,8 @@ import type { Fact } from '../facts/fact.ts';
 import type { SessionListing } from '../facts/wire.ts';
 import { earlierBaselines } from './fastballs.ts';
 import { foldFact } from './fold.ts';
-import { emptyLedger, throwsOf, type AthleteEntry, type Ledger, type ThrowEntry } from './ledger.ts';
+import { emptyLedger, throwIn, thrownBy, throwsOf, type AthleteEntry, type Ledger, type ThrowEntry } from './ledger.ts';
+import { inRuns, throwAt } from './thrown.ts';
 import { daysOf, lastDays, tagsOf } from './throwing-days.ts';
 
 /** The sessions of a mound, newest first. */
@@ -46,7 +47,7 @@ export function sliceOf(facts: readonly Fact[], session: string): SessionSlice |
     const before = ledger;
     if (fact === first) atOpening = before;
     ledger = foldFact(before, fact);
-    if (touches(fact, session, (place) => before.throws[place]?.session === session) || ledger.throws[fact.place]?.session === session || corrects(fact, before, ledger, session)) last = fact.place;
+    if (touches(fact, session, (place) => throwIn(before, place)?.session === session) || throwAt(thrownBy(ledger, session), fact.place) !== undefined || corrects(fact, before, ledger, session)) last = fact.place;
   }
   const inside = facts.filter(({ place }) => place >= first.place && place <= last);
   return { carry: trimmed(atOpening, inside), facts: inside };
@@ -58,7 +59,7 @@ function touches({ said }: Fact, session: string, holds: (place: number) => bool
 }
 
 function corrects({ said }: Fact, before: Ledger, after: Ledger, session: string): boolean {
-  return said.kind === 'throw-corrected' && throwsOf(after, session).some((entry) => before.throws[entry.place] !== entry);
+  return said.kind === 'throw-corrected' && thrownBy(after, session) !== thrownBy(before, session);
 }
 
 /**
@@ -71,18 +72,21 @@ function trimmed(ledger: Ledger, next: readonly Fact[]): Ledger {
   const moved = new Set(moves.flatMap(({ places }) => places));
   const open = new Set<string | null>(ledger.order.filter((id) => ledger.sessions[id]?.closedAtMs === null));
   // Until it leaves, a throw counts for whoever threw it.
-  const movedFrom = new Set([...moved].map((place) => ledger.throws[place]?.session));
+  const movedFrom = new Set([...moved].map((place) => throwIn(ledger, place)?.session));
   const order = ledger.order.filter((id) => open.has(id) || movedTo.has(id) || movedFrom.has(id));
   const kept = ({ place, session }: ThrowEntry): boolean => session === null || open.has(session) || moved.has(place);
   const athletes = Object.entries(ledger.athletes).map(([id, entry]): [string, AthleteEntry] => {
-    const dropped = Object.values(ledger.throws).filter((thrown) => !kept(thrown) && ledger.sessions[thrown.session!]?.athlete.id === id);
+    const dropped = Object.entries(ledger.throws).flatMap(([session, thrown]) => (ledger.sessions[session]?.athlete.id === id ? thrown.flat().filter((one) => !kept(one)) : [])).sort((a, b) => a.place - b.place);
     return [id, { ...entry, baselines: earlierBaselines(ledger, id), arm: { ...entry.arm, days: lastDays([...entry.arm.days, ...daysOf(tagsOf(dropped))]) } }];
   });
   return {
     ...ledger,
     order,
     sessions: Object.fromEntries(order.map((id) => [id, ledger.sessions[id]!])),
-    throws: Object.fromEntries(Object.entries(ledger.throws).filter(([, thrown]) => kept(thrown))),
+    throws: Object.fromEntries(Object.entries(ledger.throws).flatMap(([session, thrown]) => {
+      const left = thrown.flat().filter(kept);
+      return left.length === 0 ? [] : [[session, inRuns(left)]];
+    })),
     athletes: Object.fromEntries(athletes),
   };
 }

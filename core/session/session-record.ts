@@ -2,7 +2,7 @@ import type { MoundView } from '../facts/views.ts';
 import { STAGES } from '../facts/vocabulary.ts';
 import type { NumbersByStage } from './brought.ts';
 import { newestBaseline } from './compared.ts';
-import { emptyLedger, throwsOf, type Ledger, type SessionEntry } from './ledger.ts';
+import { emptyLedger, thrownBy, type Ledger, type SessionEntry } from './ledger.ts';
 import { moundView } from './view.ts';
 
 /** Where a session stands now: what a screen shows of it, and the state of it alone, on which a comparison over days rests. */
@@ -11,7 +11,7 @@ export interface SessionRecord {
   readonly mound: string;
   /** Place of the newest fact of the mound that is in it. */
   readonly place: number;
-  /** Without the throws that nobody has. */
+  /** With all throws of the session, and without those that nobody has. */
   readonly view: MoundView;
   /** Number of the newest fastball baseline of each stage, its own or the one that it brought. */
   readonly baselines: NumbersByStage;
@@ -27,12 +27,12 @@ export function sessionRecord(ledger: Ledger, session: string, keepThrows = true
   const entry = ledger.sessions[session];
   if (entry === undefined) return null;
   const { mound, place, atMs } = ledger;
-  const throws = Object.fromEntries(throwsOf(ledger, session).map((thrown) => [thrown.place, thrown]));
-  const own: Ledger = { ...ledger, throws };
+  const thrown = thrownBy(ledger, session);
+  const own: Ledger = { ...ledger, throws: { [session]: thrown } };
   return {
     session, mound, place, baselines: baselinesOf(own, entry),
-    view: { ...moundView(own, session), unclaimed: [] },
-    ledger: { ...emptyLedger(mound), place, atMs, order: [session], sessions: { [session]: entry }, throws: keepThrows ? throws : {} },
+    view: { ...moundView(own, session, Infinity), unclaimed: [] },
+    ledger: { ...emptyLedger(mound), place, atMs, order: [session], sessions: { [session]: entry }, throws: keepThrows ? { [session]: thrown } : {} },
   };
 }
 

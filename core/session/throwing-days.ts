@@ -5,14 +5,24 @@ import type { Ledger, Tags, ThrowEntry } from './ledger.ts';
 
 /** Throws by day, stage and effort, the earliest day first. An excluded throw loads the arm like any other. */
 export function daysOf(tags: readonly Tags[]): ThrowingDay[] {
-  const days = new Map<IsoDay, Map<string, ThrowCount>>();
-  for (const { day, stage, effort } of tags) {
-    const kinds = days.get(day) ?? new Map<string, ThrowCount>();
-    days.set(day, kinds);
-    const key = `${stage}/${effort}`;
-    kinds.set(key, { stage, effort, count: (kinds.get(key)?.count ?? 0) + 1 });
-  }
-  return [...days].sort(([a], [b]) => (a < b ? -1 : 1)).map(([day, kinds]) => ({ day, throws: [...kinds.values()] }));
+  return inOrder(tags.reduce(withTags, []));
+}
+
+export function inOrder(days: readonly ThrowingDay[]): ThrowingDay[] {
+  return days.toSorted((a, b) => (a.day < b.day ? -1 : 1));
+}
+
+/** One throw more. */
+export function withTags(days: readonly ThrowingDay[], { day, stage, effort }: Pick<Tags, 'day' | 'stage' | 'effort'>): readonly ThrowingDay[] {
+  const index = days.findIndex((one) => one.day === day);
+  if (index === -1) return [...days, { day, throws: [{ stage, effort, count: 1 }] }];
+  return days.with(index, { day, throws: withCount(days[index]!.throws, stage, effort) });
+}
+
+function withCount(throws: readonly ThrowCount[], stage: Tags['stage'], effort: Tags['effort']): readonly ThrowCount[] {
+  const index = throws.findIndex((one) => one.stage === stage && one.effort === effort);
+  if (index === -1) return [...throws, { stage, effort, count: 1 }];
+  return throws.with(index, { stage, effort, count: throws[index]!.count + 1 });
 }
 
 /** The athlete's days that today can still ask about, from this mound and from what was told of others. */
@@ -22,7 +32,7 @@ export function daysBefore(ledger: Ledger, athlete: string, today: IsoDay): Thro
 
 /** The athlete's days on this mound. */
 export function daysHere(ledger: Ledger, athlete: string): ThrowingDay[] {
-  const own = Object.values(ledger.throws).filter(({ session }) => session !== null && ledger.sessions[session]?.athlete.id === athlete);
+  const own = Object.entries(ledger.throws).flatMap(([session, thrown]) => (ledger.sessions[session]?.athlete.id === athlete ? thrown.flat() : [])).sort((a, b) => a.place - b.place);
   return [...(ledger.athletes[athlete]?.arm.days ?? []), ...daysOf(tagsOf(own))];
 }
 

@@ -1,18 +1,44 @@
 import type { Miss } from '../coaching/target.ts';
+import type { Decision } from '../facts/decision-says.ts';
 import type { MissView, SeparationView, ThrowView } from '../facts/views.ts';
 import type { Stage } from '../facts/vocabulary.ts';
 import { isFastball } from './fastballs.ts';
 import { gapOf } from './gap.ts';
-import { judged, type StageBaselines } from './judged.ts';
-import type { SessionEntry, ThrowEntry } from './ledger.ts';
+import { judged, type Judging } from './judged.ts';
+import type { ThrowEntry } from './ledger.ts';
 import { analysisOf } from './memory.ts';
+import { rounded } from './quanta.ts';
 import { speedBandIn, zoneIn } from './targets.ts';
 
-/** A throw of a session as a screen gets it. */
-export function throwView(entry: ThrowEntry, number: number, session: SessionEntry, baselines: StageBaselines): ThrowView {
-  const { analysed: { path, ...shown }, baseline, separation, miss } = judged(entry, session, baselines);
-  const tags = entry.tags[session.id]!;
-  const fastball = isFastball(entry, session);
+interface Shown {
+  readonly number: number;
+  readonly judging: Judging | null;
+  readonly decision: Decision | null;
+  readonly view: ThrowView;
+}
+const remembered = new WeakMap<ThrowEntry, Shown>();
+
+/** What was shown of a throw and would be shown again, null without: rounding it is most of the cost of a view. */
+function shownBefore(entry: ThrowEntry, number: number, judging: Judging | null, decision: Decision | null): ThrowView | null {
+  const known = remembered.get(entry);
+  return known !== undefined && known.number === number && known.judging === judging && known.decision === decision ? known.view : null;
+}
+
+function shownNow(entry: ThrowEntry, shown: Shown): ThrowView {
+  const view = rounded(shown.view);
+  remembered.set(entry, { ...shown, view });
+  return view;
+}
+
+/** A throw of a session as a screen gets it, rounded. */
+export function throwView(entry: ThrowEntry, number: number, judging: Judging, decision: Decision): ThrowView {
+  return shownBefore(entry, number, judging, decision) ?? shownNow(entry, { number, judging, decision, view: viewOf(entry, number, judging, decision) });
+}
+
+function viewOf(entry: ThrowEntry, number: number, judging: Judging, decision: Decision): ThrowView {
+  const { analysed: { path, ...shown }, baseline, separation, miss } = judged(entry, judging);
+  const tags = entry.tags[judging.id]!;
+  const fastball = isFastball(entry, judging);
   return {
     place: entry.place,
     number,
@@ -27,13 +53,17 @@ export function throwView(entry: ThrowEntry, number: number, session: SessionEnt
     bookmarked: tags.bookmarked ?? false,
     ...shown,
     separation,
-    miss: miss === null ? null : missView(miss, separation!, session, tags.stage),
-    gap: fastball || baseline === null || separation === null ? null : gapOf(path, baseline.path, session.decision),
+    miss: miss === null ? null : missView(miss, separation!, judging, tags.stage),
+    gap: fastball || baseline === null || separation === null ? null : gapOf(path, baseline.path, decision),
   };
 }
 
-/** A throw that belongs to nobody yet. */
+/** A throw that belongs to nobody yet, rounded. */
 export function unclaimedView(entry: ThrowEntry, number: number): ThrowView {
+  return shownBefore(entry, number, null, null) ?? shownNow(entry, { number, judging: null, decision: null, view: ownerlessView(entry, number) });
+}
+
+function ownerlessView(entry: ThrowEntry, number: number): ThrowView {
   const { path: _, ...shown } = analysisOf(entry, null);
   return {
     place: entry.place, number, atMs: entry.atMs, stage: 'mound', intent: null, taggedLater: false, trial: null, fastball: false,
@@ -42,8 +72,8 @@ export function unclaimedView(entry: ThrowEntry, number: number): ThrowView {
 }
 
 /** Where there is a miss there are a separation and a zone. */
-function missView(miss: Miss, { speedMps }: SeparationView, session: SessionEntry, stage: Stage): MissView {
-  const band = speedBandIn(session, stage);
+function missView(miss: Miss, { speedMps }: SeparationView, judging: Judging, stage: Stage): MissView {
+  const band = speedBandIn(judging, stage);
   const paceOnTarget = band === null || typeof speedMps !== 'number' ? null : speedMps >= band.lowMps && speedMps <= band.highMps;
-  return { ...miss, zoneVerticalM: zoneIn(session, stage)!.verticalM, paceOnTarget };
+  return { ...miss, zoneVerticalM: zoneIn(judging, stage)!.verticalM, paceOnTarget };
 }

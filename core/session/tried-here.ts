@@ -2,16 +2,16 @@ import { triedFamilies } from '../coaching/tried-families.ts';
 import { STAGES, type Stage } from '../facts/vocabulary.ts';
 import type { StageTried } from './brought.ts';
 import { isFastball } from './fastballs.ts';
-import { judged, type StageBaselines } from './judged.ts';
+import { judged, type Judging } from './judged.ts';
 import type { SessionEntry, ThrowEntry } from './ledger.ts';
 
 /** What a session has shown of each family that it tried, stage by stage. */
-export function triedHere(session: SessionEntry, entries: readonly ThrowEntry[], baselines: StageBaselines): StageTried[] {
+export function triedHere(session: SessionEntry, entries: readonly ThrowEntry[], judging: Judging): StageTried[] {
   return STAGES.flatMap((stage) => {
     const own = entries.filter((entry) => entry.tags[session.id]?.stage === stage && entry.tags[session.id]?.trial !== null && !isFastball(entry, session));
     const thrown = own.map((entry) => {
       const { trial, excluded } = entry.tags[session.id]!;
-      const { analysed: { problem }, separation, miss } = judged(entry, session, baselines);
+      const { analysed: { problem }, separation, miss } = judged(entry, judging);
       return { trial, excluded, problem, separation, miss };
     });
     return triedFamilies(session.trials, thrown, comfortIn(session, stage)).map((tried) => ({ stage, tried }));

@@ -1,37 +1,43 @@
 import { FASTBALLS_NEEDED, type FastballBaseline } from '../coaching/baseline.ts';
-import { baselineDrift } from '../coaching/baseline-drift.ts';
+import { fatigueSign } from '../coaching/fatigue.ts';
+import { honestArm } from '../coaching/honest-arm.ts';
 import { triedOverDays } from '../coaching/tried-over-days.ts';
-import type { BaselineDrift } from '../facts/advice-view.ts';
-import type { BaselineState, MoundView, SessionView, ThrowView, TrialView } from '../facts/views.ts';
+import type { BaselineState, MoundHead, MoundView, SessionView, ThrowView, TrialView, UnexplainedReading } from '../facts/views.ts';
 import { SCIENCE_VERSION } from './analyse.ts';
-import { fatigueView, honestArmView } from './advice-view.ts';
 import { armCareView, armTalkView, comfortView, feedbackView } from './coaching-view.ts';
-import { fastballsOf } from './fastballs.ts';
-import { stageBaselines } from './judged.ts';
-import { openSessions, throwsOf, type Ledger, type SessionEntry, type ThrowEntry } from './ledger.ts';
+import { fastballsIn } from './fastballs.ts';
+import { judgingOf, ownBaselines } from './judged.ts';
+import { openSessions, thrownBy, type Ledger, type SessionEntry } from './ledger.ts';
 import { nextDayView } from './next-day-view.ts';
 import { throwsPlanned } from './planned.ts';
 import { progressView } from './progress-view.ts';
 import { rounded } from './quanta.ts';
 import { seamEffectView } from './seam-effect-view.ts';
+import { driftOf, NO_STAGE } from './stage-sums.ts';
+import { sumsOf, type Sums } from './sums.ts';
 import { speedBandIn, zoneIn } from './targets.ts';
+import { countAfter, countOf, newestOf } from './thrown.ts';
 import { throwView, unclaimedView } from './throws.ts';
-import { windowsOver } from './windows.ts';
+import { windowsOf } from './windows.ts';
+import { NO_WORK, presentWork, workKey } from './work-sums.ts';
 
 /** Unclaimed throws that a view lists, the newest; a mound that nobody watched can have thousands. */
 const UNCLAIMED_LISTED = 50;
 
+/** Throws of a session that a view shows, the newest; what the others say is in its sums. */
+const THROWS_SHOWN = 200;
+
 /**
  * What a screen shows of a mound: the given session, or with null the one that has the mound, or the last that had it.
  * Every number is rounded to its quantum. A session unknown to the ledger gives a view without a session.
+ * @param most throws shown, the newest
  */
-export function moundView(ledger: Ledger, session: string | null): MoundView {
+export function moundView(ledger: Ledger, session: string | null, most = THROWS_SHOWN): MoundView {
   const entry = ledger.sessions[session ?? ledger.active ?? lastClosed(ledger) ?? ''];
-  const shown = entry === undefined ? null : sessionView(ledger, entry);
-  const unclaimed = throwsOf(ledger, null);
-  const before = Math.max(0, unclaimed.length - UNCLAIMED_LISTED);
-  const newest = shown?.throws.at(-1)?.place ?? 0;
-  return rounded<MoundView>({
+  const shown = entry === undefined ? null : sessionView(ledger, entry, most);
+  const count = countOf(ledger.unclaimed);
+  const unclaimed = newestOf(ledger.unclaimed, UNCLAIMED_LISTED);
+  const head = rounded<MoundHead>({
     mound: ledger.mound,
     place: ledger.place,
     atMs: ledger.atMs,
@@ -41,11 +47,10 @@ export function moundView(ledger: Ledger, session: string | null): MoundView {
     openSessions: openSessions(ledger),
     source: ledger.source,
     air: ledger.air,
-    unclaimedCount: unclaimed.length,
-    unclaimedSince: unclaimed.filter(({ place }) => place > newest).length,
-    throws: shown?.throws ?? [],
-    unclaimed: unclaimed.slice(before).map((thrown, index) => unclaimedView(thrown, before + index + 1)),
+    unclaimedCount: count,
+    unclaimedSince: countAfter(ledger.unclaimed, shown?.throws.at(-1)?.place ?? 0),
   });
+  return { ...head, throws: shown?.throws ?? [], unclaimed: unclaimed.map((thrown, index) => unclaimedView(thrown, count - unclaimed.length + index + 1)) };
 }
 
 /** Nobody has the mound once the session that had it is closed. Another that is open waits to be passed to: it must not look as if it were thrown in. */
@@ -57,38 +62,38 @@ function closedAt(session: SessionEntry | undefined): number {
   return session?.closedAtMs ?? -Infinity;
 }
 
-function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionView; throws: ThrowView[] } {
-  const entries = throwsOf(ledger, entry.id);
-  const baselines = stageBaselines(entry, entries);
-  const throws = entries.map((thrown, index) => throwView(thrown, index + 1, entry, baselines));
-  const trials = entry.trials.map((trial): TrialView => ({
-    ...trial,
-    count: throws.filter(({ trial: letter }) => letter === trial.letter).length,
-    seamEffect: seamEffectView(entries, entry, trial.letter),
-  }));
+function sessionView(ledger: Ledger, entry: SessionEntry, most: number): { session: SessionView; throws: ThrowView[] } {
+  const thrown = thrownBy(ledger, entry.id);
+  const judging = judgingOf(entry, thrown);
+  const sums = sumsOf(entry, thrown, judging);
+  const count = countOf(thrown);
+  const newest = newestOf(thrown, most);
+  const throws = newest.map((one, index) => throwView(one, count - newest.length + index + 1, judging, entry.decision));
+  const trials = trialViews(entry, sums, throws.at(-1)?.unexplained ?? null);
   const { id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, decision, notes } = entry;
   const [zone, speedBand] = [zoneIn(entry, stage), speedBandIn(entry, stage)];
-  const current = throws.filter((thrown) => thrown.stage === stage);
-  const worked = currentTrial(current, entry);
-  const care = armCareView(entry, entries);
+  const current = sums.stages[stage] ?? NO_STAGE;
+  const worked = presentWork(sums.works, entry);
+  const care = armCareView(entry, sums.days);
+  const own = ownBaselines(judging, stage);
   return {
     throws,
     session: {
       id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, zone, speedBand, decision, notes, trials,
       active: ledger.active === id,
       trial: trials.find(({ letter }) => letter === entry.trial) ?? null,
-      baseline: baselineState(baselines(stage), entries, entry),
-      counts: { all: throws.length, stage: current.length, trial: worked.length },
-      windows: windowsOver(worked.flatMap(({ separation, miss, excluded }) => (separation === null || excluded !== null ? [] : [{ separation, miss }])), zone !== null),
-      feedback: feedbackView(entry.told, throws),
+      baseline: baselineState(own, fastballsIn(thrown, entry)[stage]?.count ?? 0, entry),
+      counts: { all: count, stage: current.count, trial: worked.count },
+      windows: windowsOf(worked.window, worked.newest, zone !== null),
+      feedback: feedbackView(entry.told, sums.feedback),
       armCare: care,
-      armTalk: armTalkView(entry.told, entries),
+      armTalk: armTalkView(entry.told, thrown),
       comfort: comfortView(entry),
-      progress: progressView(entry, throws, care),
-      honestArm: honestArmView(worked, current, ledger.throws),
-      fatigue: fatigueView(current),
-      baselineDrift: driftView(baselines(stage), entries, entry),
-      nextDaySet: nextDayView(entry, throws, care),
+      progress: progressView(entry, sums.works, care),
+      honestArm: honestArm({ changeups: worked.bodies, fastballs: current.bodies, fastballSpeeds: current.speeds }),
+      fatigue: fatigueSign(current.fatigue),
+      baselineDrift: driftOf(current, own),
+      nextDaySet: nextDayView(entry, sums, care),
       plannedThrows: throwsPlanned(entry.planned, care.day),
       triedBefore: triedOverDays(entry.planned.tried.flatMap((one) => (one.stage === stage ? [[one.tried]] : []))),
       observations: entry.planned.observations,
@@ -96,23 +101,20 @@ function sessionView(ledger: Ledger, entry: SessionEntry): { session: SessionVie
   };
 }
 
-/** The throws of the trial that is being worked on; before any trial, those of the intent that was said. */
-function currentTrial(thrown: readonly ThrowView[], { trial, intent }: SessionEntry): ThrowView[] {
-  return thrown.filter((one) => !one.fastball && (trial === null ? one.trial === null && one.intent !== null && one.intent === intent : one.trial === trial));
+function trialViews({ trials, stage }: SessionEntry, sums: Sums, newest: UnexplainedReading | null): TrialView[] {
+  return trials.map((trial) => {
+    const { thrown, excluded } = sums.trials[trial.letter] ?? { thrown: 0, excluded: 0 };
+    const { seams } = sums.works[workKey(stage, { trial: trial.letter, intent: null })] ?? NO_WORK;
+    return { ...trial, count: thrown, excluded, seamEffect: seamEffectView(seams, newest) };
+  });
 }
 
-function baselineState(own: readonly FastballBaseline[], entries: readonly ThrowEntry[], session: SessionEntry): BaselineState {
+function baselineState(own: readonly FastballBaseline[], fastballs: number, session: SessionEntry): BaselineState {
   const newest = own.at(-1);
   if (newest !== undefined) return baselineView(newest, 'this-session');
   const earlier = session.earlier[session.stage];
   if (earlier !== undefined) return baselineView(earlier, 'earlier');
-  return { kind: 'forming', have: fastballsOf(entries, session, session.stage).length, need: FASTBALLS_NEEDED };
-}
-
-/** Of the newest baseline of this session; an earlier one is left as soon as this session has its own. */
-function driftView(own: readonly FastballBaseline[], entries: readonly ThrowEntry[], session: SessionEntry): BaselineDrift | null {
-  const newest = own.at(-1);
-  return newest === undefined ? null : baselineDrift(newest, fastballsOf(entries, session, session.stage));
+  return { kind: 'forming', have: fastballs, need: FASTBALLS_NEEDED };
 }
 
 function baselineView(baseline: FastballBaseline, origin: 'this-session' | 'earlier'): BaselineState {

@@ -1,7 +1,9 @@
 import type { Estimate, Reading, SeparationView, ShareView, SpreadView, WindowView } from '../facts/views.ts';
-import { areaInterval95, ellipse } from '../statistics/ellipse.ts';
+import { covarianceOf, NO_PAIRS, pairTallyWith, type PairTally } from '../statistics/covariance.ts';
+import { areaInterval95, ellipseAbout } from '../statistics/ellipse.ts';
+import { NO_VALUES, tallyWith, type Tally } from '../statistics/tally.ts';
 import { wilsonInterval } from '../statistics/wilson.ts';
-import { summarise } from '../statistics/window.ts';
+import { summaryOf } from '../statistics/window.ts';
 
 const WINDOW_SIZES = [3, 5, 10, 'all'] as const;
 /** Fewest throws for a number of each kind. House rule: a mean of two and an ellipse of four say nothing. */
@@ -14,53 +16,87 @@ export interface WindowThrow {
   readonly miss: { readonly onTarget: boolean; readonly size: number } | null;
 }
 
-/** The windows over the throws of one trial in one stage, oldest throw first, excluded ones left out. */
-export function windowsOver(thrown: readonly WindowThrow[], hasZone: boolean): WindowView[] {
-  return WINDOW_SIZES.map((size) => windowOver(size, size === 'all' ? thrown : thrown.slice(-size), hasZone));
-}
+/** So many of the newest throws are all that a window other than `all` looks at. */
+export const WINDOW_LOOKS_AT = 10;
 
-function windowOver(size: WindowView['size'], thrown: readonly WindowThrow[], hasZone: boolean): WindowView {
-  const need = size === 'all' ? FEWEST_FOR_MEAN : size;
-  const of = (pick: (separation: SeparationView) => Reading): Estimate => estimate(thrown.map(({ separation }) => pick(separation)), need);
+/** What is kept of throws for a window over them. */
+export interface WindowSums {
+  readonly count: number;
+  readonly speedMps: Tally;
+  readonly verticalM: Tally;
+  readonly armSideM: Tally;
+  readonly arrivalS: Tally;
+  /** Arm side and vertical, of those that have both. */
+  readonly pairs: PairTally;
+  readonly miss: Tally;
+  readonly hits: number;
+}
+export const NO_WINDOW: WindowSums = { count: 0, speedMps: NO_VALUES, verticalM: NO_VALUES, armSideM: NO_VALUES, arrivalS: NO_VALUES, pairs: NO_PAIRS, miss: NO_VALUES, hits: 0 };
+
+/** One throw more. */
+export function withWindowThrow(sums: WindowSums, { separation, miss }: WindowThrow): WindowSums {
+  const { verticalM, armSideM } = separation;
+  const more = (measure: 'speedMps' | 'verticalM' | 'armSideM' | 'arrivalS'): Tally => withReading(sums[measure], separation[measure]);
   return {
-    size,
-    count: thrown.length,
-    speedMps: of((separation) => separation.speedMps),
-    verticalM: of((separation) => separation.verticalM),
-    armSideM: of((separation) => separation.armSideM),
-    arrivalS: of((separation) => separation.arrivalS),
-    spread: spreadOf(thrown, Math.max(need, FEWEST_FOR_SPREAD)),
-    onTarget: shareOf(thrown, need, hasZone),
-    meanMiss: estimate(thrown.flatMap(({ miss }) => (miss === null ? [] : [miss.size])), need),
+    count: sums.count + 1,
+    speedMps: more('speedMps'), verticalM: more('verticalM'), armSideM: more('armSideM'), arrivalS: more('arrivalS'),
+    pairs: typeof armSideM === 'number' && typeof verticalM === 'number' ? pairTallyWith(sums.pairs, [armSideM, verticalM]) : sums.pairs,
+    miss: miss === null ? sums.miss : tallyWith(sums.miss, miss.size),
+    hits: sums.hits + (miss?.onTarget === true ? 1 : 0),
   };
 }
 
-function estimate(readings: readonly Reading[], need: number): Estimate {
-  const known = readings.filter((reading) => typeof reading === 'number');
-  if (known.length < need) return { kind: 'too-few', count: known.length, need };
-  const summary = summarise(known);
+function withReading(tally: Tally, reading: Reading): Tally {
+  return typeof reading === 'number' ? tallyWith(tally, reading) : tally;
+}
+
+/** The windows over the throws of one trial in one stage, oldest throw first, excluded ones left out. */
+export function windowsOver(thrown: readonly WindowThrow[], hasZone: boolean): WindowView[] {
+  return windowsOf(thrown.reduce(withWindowThrow, NO_WINDOW), thrown.slice(-WINDOW_LOOKS_AT), hasZone);
+}
+
+/** The same from the sums over all of them and the newest, oldest first. */
+export function windowsOf(all: WindowSums, newest: readonly WindowThrow[], hasZone: boolean): WindowView[] {
+  return WINDOW_SIZES.map((size) => windowOver(size, size === 'all' ? all : newest.slice(-size).reduce(withWindowThrow, NO_WINDOW), hasZone));
+}
+
+function windowOver(size: WindowView['size'], sums: WindowSums, hasZone: boolean): WindowView {
+  const need = size === 'all' ? FEWEST_FOR_MEAN : size;
+  return {
+    size,
+    count: sums.count,
+    speedMps: estimate(sums.speedMps, need),
+    verticalM: estimate(sums.verticalM, need),
+    armSideM: estimate(sums.armSideM, need),
+    arrivalS: estimate(sums.arrivalS, need),
+    spread: spreadOf(sums.pairs, Math.max(need, FEWEST_FOR_SPREAD)),
+    onTarget: shareOf(sums, need, hasZone),
+    meanMiss: estimate(sums.miss, need),
+  };
+}
+
+function estimate(known: Tally, need: number): Estimate {
+  if (known.count < need) return { kind: 'too-few', count: known.count, need };
+  const summary = summaryOf(known);
   if (summary.kind === 'too-few') return { kind: 'too-few', count: summary.count, need: summary.need };
   return { kind: 'estimate', mean: summary.mean, low: summary.low, high: summary.high, count: summary.count };
 }
 
-function spreadOf(thrown: readonly WindowThrow[], need: number): SpreadView {
-  const pairs = thrown.flatMap(({ separation: { armSideM, verticalM } }) =>
-    typeof armSideM === 'number' && typeof verticalM === 'number' ? [[armSideM, verticalM] as const] : []);
-  const found = pairs.length < need ? null : ellipse('throws', pairs);
-  const area = found === null ? null : areaInterval95(found.area, pairs.length);
-  if (found === null || area === null) return { kind: 'too-few', count: pairs.length, need: Math.max(need, pairs.length + (pairs.length < need ? 0 : 1)) };
+function spreadOf(pairs: PairTally, need: number): SpreadView {
+  const { count } = pairs.x;
+  const found = count < need ? null : ellipseAbout('throws', covarianceOf(pairs));
+  const area = found === null ? null : areaInterval95(found.area, count);
+  if (found === null || area === null) return { kind: 'too-few', count, need: Math.max(need, count + (count < need ? 0 : 1)) };
   const { centre, semiMajor, semiMinor, angleRad } = found;
   return {
     kind: 'ellipse', armSideM: centre[0], verticalM: centre[1], semiMajorM: semiMajor, semiMinorM: semiMinor, angleRad,
-    areaM2: found.area, areaLowM2: area.low, areaHighM2: area.high, count: pairs.length,
+    areaM2: found.area, areaLowM2: area.low, areaHighM2: area.high, count,
   };
 }
 
-function shareOf(thrown: readonly WindowThrow[], need: number, hasZone: boolean): ShareView {
+function shareOf({ miss: { count }, hits }: WindowSums, need: number, hasZone: boolean): ShareView {
   if (!hasZone) return { kind: 'no-zone' };
-  const judged = thrown.flatMap(({ miss }) => (miss === null ? [] : [miss.onTarget]));
-  if (judged.length < need) return { kind: 'too-few', count: judged.length, need };
-  const hits = judged.filter(Boolean).length;
-  const { low, high } = wilsonInterval(hits, judged.length)!;
-  return { kind: 'share', hits, count: judged.length, low, high };
+  if (count < need) return { kind: 'too-few', count, need };
+  const { low, high } = wilsonInterval(hits, count)!;
+  return { kind: 'share', hits, count, low, high };
 }

@@ -1,12 +1,12 @@
 import { isFastball } from './fastballs.ts';
-import { judged, type StageBaselines } from './judged.ts';
+import { judged, type Judging } from './judged.ts';
 import type { SessionEntry, ThrowEntry } from './ledger.ts';
 import type { StageComfort, WorkedStage } from './plans-known.ts';
 import { wasQuiet } from './told.ts';
 import { workOf } from './work.ts';
 
 /** What was worked on in a session, one entry for each trial and stage with a throw that counts. */
-export function workedIn(session: SessionEntry, entries: readonly ThrowEntry[], baselines: StageBaselines): WorkedStage[] {
+export function workedIn(session: SessionEntry, entries: readonly ThrowEntry[], judging: Judging): WorkedStage[] {
   const worked = new Map<string, WorkedStage>();
   for (const entry of entries) {
     const tags = entry.tags[session.id];
@@ -17,7 +17,7 @@ export function workedIn(session: SessionEntry, entries: readonly ThrowEntry[], 
       stage: tags.stage, work: workOf(trial), trial, day: session.openedDay, firstAtMs: entry.atMs, lastAtMs: entry.atMs,
       throws: 0, hits: 0, judged: 0, quietThrows: 0,
     };
-    const hit = judged(entry, session, baselines).miss?.onTarget ?? null;
+    const hit = judged(entry, judging).miss?.onTarget ?? null;
     worked.set(key, {
       ...begun,
       trial,

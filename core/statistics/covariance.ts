@@ -1,3 +1,5 @@
+import { NO_VALUES, tallyWith, type Tally } from './tally.ts';
+
 /** Two measures of one throw in the same unit, say arm side and vertical. */
 export type Pair = readonly [x: number, y: number];
 
@@ -33,4 +35,26 @@ function meanOf(pairs: readonly Pair[], measure: (pair: Pair) => number): number
   let sum = 0;
   for (const pair of pairs) sum += measure(pair);
   return sum / pairs.length;
+}
+
+/** What is kept of pairs for their centre and covariance; a pair more never asks for those before. */
+export interface PairTally {
+  readonly x: Tally;
+  readonly y: Tally;
+  /** Sum of the products of the deviations from both means, in the square of the unit. */
+  readonly products: number;
+}
+export const NO_PAIRS: PairTally = { x: NO_VALUES, y: NO_VALUES, products: 0 };
+
+/** One pair more, as `tallyWith` takes one value more. */
+export function pairTallyWith({ x, y, products }: PairTally, [nextX, nextY]: Pair): PairTally {
+  const nowY = tallyWith(y, nextY);
+  return { x: tallyWith(x, nextX), y: nowY, products: products + (nextX - x.mean) * (nextY - nowY.mean) };
+}
+
+/** Centre and covariance of pairs that were tallied; null under two of them. */
+export function covarianceOf({ x, y, products }: PairTally): Covariance | null {
+  if (x.count < 2) return null;
+  const df = x.count - 1;
+  return { count: x.count, centre: [x.mean, y.mean], xx: x.squares / df, yy: y.squares / df, xy: products / df };
 }

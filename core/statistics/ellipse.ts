@@ -1,4 +1,4 @@
-import { chiSquare2Quantile, chiSquareEvenQuantile, f2Quantile } from './closed-quantiles.ts';
+import { chiSquare2Quantile, chiSquareEvenTails, f2Quantile } from './closed-quantiles.ts';
 import { covariance, type Covariance, type Pair } from './covariance.ts';
 
 /**
@@ -31,7 +31,11 @@ const FLAT = 1e-12;
  * p(n²−1)/(n(n−p))·F for the next, both with F at p and n−p degrees of freedom; here p = 2.
  */
 export function ellipse(kind: EllipseKind, pairs: readonly Pair[]): Ellipse | null {
-  const about = covariance(pairs);
+  return ellipseAbout(kind, covariance(pairs));
+}
+
+/** The same from centre and covariance. */
+export function ellipseAbout(kind: EllipseKind, about: Covariance | null): Ellipse | null {
   if (about === null || about.count < LEAST_COUNT) return null;
   const { larger, smaller } = principalVariances(about);
   if (!(smaller > FLAT * larger)) return null;
@@ -54,11 +58,8 @@ export interface AreaInterval {
 export function areaInterval95(area: number, count: number): AreaInterval | null {
   if (count < LEAST_COUNT) return null;
   const scaled = 2 * (count - 1) * area;
-  const tail = (1 - SHARE) / 2;
-  return {
-    low: scaled / chiSquareEvenQuantile(1 - tail, count - 2),
-    high: scaled / chiSquareEvenQuantile(tail, count - 2),
-  };
+  const tails = chiSquareEvenTails(count - 2);
+  return { low: scaled / tails.high, high: scaled / tails.low };
 }
 
 function squaredRadiusOf(kind: EllipseKind, n: number): number {

@@ -10,6 +10,12 @@ export function ewma(values: readonly number[], lambda: number, start: number): 
   return values.map((value) => (average += lambda * (value - average)));
 }
 
+/** The last `keep` averages after one value more, the oldest first: what `ewma` ends with, from what it ended with before. */
+export function smoothedWith(last: readonly number[], value: number, { lambda, start, keep }: { readonly lambda: number; readonly start: number; readonly keep: number }): readonly number[] {
+  const before = last.at(-1) ?? start;
+  return [...last.slice(Math.max(0, last.length + 1 - keep)), before + lambda * (value - before)];
+}
+
 /**
  * How far from where it stood the average of an undrifting series goes: `width` of its standard deviations once many
  * values have come, sd·√(λ/(2 − λ)) each (NIST, as above). Fewer values stay closer, so early alarms are rare.

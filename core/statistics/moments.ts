@@ -1,4 +1,4 @@
-import { tallyOf } from './tally.ts';
+import { tallyOf, type Tally } from './tally.ts';
 
 export interface Moments {
   readonly count: number;
@@ -11,7 +11,11 @@ export interface Moments {
 
 /** Count, mean and scatter of finite values, in the unit they come in. Null when there are none. */
 export function moments(values: readonly number[]): Moments | null {
-  const { count, mean, squares } = tallyOf(values);
+  return momentsOf(tallyOf(values));
+}
+
+/** The same of values that were tallied. */
+export function momentsOf({ count, mean, squares }: Tally): Moments | null {
   if (count === 0) return null;
   if (count === 1) return { count, mean, sd: null, standardErrorOfMean: null };
   const sd = Math.sqrt(squares / (count - 1));

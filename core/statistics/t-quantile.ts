@@ -1,7 +1,5 @@
+import { NORMAL_975 } from './closed-quantiles.ts';
 import { risingRoot } from './rising-root.ts';
-
-/** Φ⁻¹(0.975). */
-const NORMAL_975 = 1.959963984540054;
 
 /** From here on the expansion in 1/df is right to 1e-10, and the finite sum only slower. */
 const LARGE_DF = 200;

@@ -7,6 +7,16 @@ export interface Tally {
   readonly squares: number;
 }
 
+export const NO_VALUES: Tally = { count: 0, mean: 0, squares: 0 };
+
+/** One finite value more (Welford, Technometrics 4:419, 1962): what comes of values one by one is `tallyOf` of them all, up to rounding. */
+export function tallyWith({ count, mean, squares }: Tally, value: number): Tally {
+  const more = count + 1;
+  const before = value - mean;
+  const now = mean + before / more;
+  return { count: more, mean: now, squares: squares + before * (value - now) };
+}
+
 /**
  * Count, mean and squares of finite values.
  *

@@ -1,4 +1,4 @@
-const NORMAL_975 = 1.959963984540054;
+import { NORMAL_975 } from './closed-quantiles.ts';
 
 export interface ShareInterval {
   readonly share: number;

@@ -1,4 +1,5 @@
-import { moments } from './moments.ts';
+import { momentsOf } from './moments.ts';
+import { tallyOf, type Tally } from './tally.ts';
 import { tQuantile975 } from './t-quantile.ts';
 
 const LEAST_COUNT = 2;
@@ -25,9 +26,14 @@ export type Summary =
  * and an interval of no width would claim what nobody knows. Values must be finite.
  */
 export function summarise(values: readonly number[]): Summary {
-  const found = moments(values);
+  return summaryOf(tallyOf(values));
+}
+
+/** The same of values that were tallied. */
+export function summaryOf(tally: Tally): Summary {
+  const found = momentsOf(tally);
   if (found === null || found.sd === null || found.standardErrorOfMean === null) {
-    return { kind: 'too-few', count: values.length, need: LEAST_COUNT };
+    return { kind: 'too-few', count: tally.count, need: LEAST_COUNT };
   }
   const { count, mean, sd, standardErrorOfMean: standardError } = found;
   if (sd === 0) return { kind: 'too-few', count, need: count + 1 };

@@ -1,5 +1,5 @@
 import type { Stage } from '../../core/facts/vocabulary.ts';
-import type { Ledger } from '../../core/session/ledger.ts';
+import { throwIn, type Ledger } from '../../core/session/ledger.ts';
 
 export interface StageHere {
   readonly stage: Stage;
@@ -12,7 +12,7 @@ export interface StageHere {
  */
 export function stageOf(ledger: Ledger, place: number | null): StageHere | null {
   if (place !== null) {
-    const thrown = ledger.throws[place];
+    const thrown = throwIn(ledger, place);
     return thrown === undefined || thrown.session === null ? null : (thrown.tags[thrown.session] ?? null);
   }
   return ledger.active === null ? null : (ledger.sessions[ledger.active] ?? null);

@@ -2,7 +2,7 @@ import { separationFrom } from '../../core/coaching/separation.ts';
 import { missOf } from '../../core/coaching/target.ts';
 import type { Family } from '../../core/facts/vocabulary.ts';
 import { sessionBaselines } from '../../core/session/fastballs.ts';
-import { throwsOf } from '../../core/session/ledger.ts';
+import { thrownBy } from '../../core/session/ledger.ts';
 import { analysisOf } from '../../core/session/memory.ts';
 import { zoneIn } from '../../core/session/targets.ts';
 import type { Tried } from './advised-ideas.ts';
@@ -58,9 +58,9 @@ function throwsInTurn(book: Book, works: readonly [Work, Work], count: number): 
 
 /** Mean miss of the last three throws of a trial of the open bullpen. */
 function lastMiss({ ledger, session }: Book, letter: string): number {
-  const entries = throwsOf(ledger, session.id);
-  const baseline = sessionBaselines(entries, session, 'mound').at(-1) ?? session.earlier.mound;
-  const last = entries.filter(({ tags }) => tags[session.id]?.trial === letter).slice(-GLANCE);
+  const thrown = thrownBy(ledger, session.id);
+  const baseline = sessionBaselines(thrown, session, 'mound').at(-1) ?? session.earlier.mound;
+  const last = thrown.flat().filter(({ tags }) => tags[session.id]?.trial === letter).slice(-GLANCE);
   const misses = last.flatMap((entry) => {
     const { verticalM, armSideM } = separationFrom(analysisOf(entry, session), baseline!);
     return typeof verticalM === 'number' && typeof armSideM === 'number' ? [missOf({ verticalM, armSideM }, zoneIn(session, 'mound')!).size] : [];

@@ -1,61 +1,78 @@
 import { expect, test } from 'vitest';
+import { changeBetween } from '../../core/session/change.ts';
 import { foldFact } from '../../core/session/fold.ts';
 import { emptyLedger, type Ledger } from '../../core/session/ledger.ts';
 import { moundView } from '../../core/session/view.ts';
 import type { Fact } from '../../core/facts/fact.ts';
-import { longSession, MOUND, SESSION } from './long-session.ts';
-import { medianMs, report } from './measure.ts';
+import type { MoundView } from '../../core/facts/views.ts';
+import type { Shape } from '../parity/flown.ts';
+import { longSession, MOUND, OPENING, SESSION } from './long-session.ts';
+import { report } from './measure.ts';
 
-// Ratios rather than times: they say the same on a slow machine and on a fast one.
-const THROWS = 200;
+// Ratios rather than times: they say the same on a slow machine and on a fast one. The two sides take turns, throw by throw.
+const EARLY = 100;
+const LATE = 10_000;
 const STRETCH = 20;
-const facts = longSession(THROWS);
+const ROUNDS = 10;
+const MOST = 1.2;
 
-/** Facts that nothing has been remembered of. */
-const unread = (): Fact[] => structuredClone(facts);
-
-const foldAll = (read: readonly Fact[]): Ledger => read.reduce(foldFact, emptyLedger(MOUND));
-
-/** The median cost of one throw, from its fact to the view, over a stretch of throws that ends with the given one. */
-function throwMs(last: number): number {
-  const read = unread();
-  const before = 1 + 2 * (last - STRETCH);
-  let ledger = foldAll(read.slice(0, before));
-  moundView(ledger, SESSION);
-  const coming = read.slice(before, 1 + 2 * last).values();
-  return medianMs(STRETCH, () => {
-    ledger = foldFact(ledger, coming.next().value!);
-    const thrown = coming.next().value!;
-    return () => {
-      ledger = foldFact(ledger, thrown);
-      moundView(ledger, SESSION);
-    };
-  });
+/** One throw, from its fact to the bytes of the message. */
+interface Step {
+  readonly tookMs: number;
+  readonly bytes: number;
 }
 
-/** The cost of the same view for somebody who has seen nothing yet. */
-const fromScratchMs = (): number => medianMs(7, () => {
-  const read = unread();
-  return () => moundView(foldAll(read), SESSION);
-});
+/** A session that stands before a throw, and goes on throw by throw. */
+class Thrown {
+  #ledger: Ledger;
+  #view: MoundView;
+  readonly #coming: Iterator<Fact>;
 
-function warmUp(): void {
-  throwMs(THROWS);
-  fromScratchMs();
+  constructor(facts: readonly Fact[], throws: number) {
+    const before = OPENING + 2 * throws;
+    this.#ledger = facts.slice(0, before).reduce(foldFact, emptyLedger(MOUND));
+    this.#view = moundView(this.#ledger, SESSION);
+    this.#coming = facts.slice(before).values();
+  }
+
+  next(): Step {
+    const [intent, thrown] = [this.#coming.next().value as Fact, this.#coming.next().value as Fact];
+    this.#ledger = foldFact(this.#ledger, intent);
+    this.#view = moundView(this.#ledger, SESSION);
+    const startedMs = performance.now();
+    this.#ledger = foldFact(this.#ledger, thrown);
+    const view = moundView(this.#ledger, SESSION);
+    const message = JSON.stringify(changeBetween(this.#view, view));
+    const tookMs = performance.now() - startedMs;
+    this.#view = view;
+    return { tookMs, bytes: message.length };
+  }
 }
 
-test(`the ${THROWS}th throw costs less than a tenth of reading the session from scratch`, () => {
-  warmUp();
-  const one = throwMs(THROWS);
-  const all = fromScratchMs();
-  report(`throw ${THROWS}: ${one.toFixed(2)} ms, the session from scratch: ${all.toFixed(1)} ms, ratio ${(one / all).toFixed(3)}`);
-  expect(one / all).toBeLessThan(0.1);
-});
+const medianOf = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1]!;
 
-test('five times the throws make a throw no more than ten times as costly', () => {
-  warmUp();
-  const early = throwMs(THROWS / 5);
-  const late = throwMs(THROWS);
-  report(`throw ${THROWS / 5}: ${early.toFixed(2)} ms, throw ${THROWS}: ${late.toFixed(2)} ms, ratio ${(late / early).toFixed(1)}`);
-  expect(late / early).toBeLessThan(10);
+function compare(shape: Shape): { readonly time: number; readonly bytes: number } {
+  const facts = longSession(LATE + STRETCH * (ROUNDS + 1), shape);
+  const late = new Thrown(facts, LATE - STRETCH);
+  const steps = { early: [] as Step[], late: [] as Step[] };
+  for (let round = 0; round <= ROUNDS; round += 1) {
+    const early = new Thrown(structuredClone(facts.slice(0, OPENING + 2 * (EARLY + STRETCH))), EARLY - STRETCH);
+    for (let count = 0; count < STRETCH; count += 1) {
+      const pair = { early: early.next(), late: late.next() };
+      // The first round warms up.
+      if (round === 0) continue;
+      steps.early.push(pair.early);
+      steps.late.push(pair.late);
+    }
+  }
+  const of = (what: 'tookMs' | 'bytes', side: 'early' | 'late'): number => medianOf(steps[side].map((step) => step[what]));
+  const [time, bytes] = [of('tookMs', 'late') / of('tookMs', 'early'), of('bytes', 'late') / of('bytes', 'early')];
+  report(`${shape}: throw ${EARLY} costs ${(1000 * of('tookMs', 'early')).toFixed(0)} µs and ${of('bytes', 'early')} bytes, throw ${LATE} ${(1000 * of('tookMs', 'late')).toFixed(0)} µs and ${of('bytes', 'late')} bytes: ${time.toFixed(2)} and ${bytes.toFixed(2)} times`);
+  return { time, bytes };
+}
+
+test.each(['summary', 'path'] as const)(`throw ${LATE} of a session costs no more than ${MOST} times throw ${EARLY}, in time and in bytes, seen as a %s`, (shape) => {
+  const { time, bytes } = compare(shape);
+  expect(time).toBeLessThanOrEqual(MOST);
+  expect(bytes).toBeLessThanOrEqual(MOST);
 });

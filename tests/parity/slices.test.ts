@@ -3,6 +3,7 @@ import { foldFact } from '../../core/session/fold.ts';
 import { emptyLedger } from '../../core/session/ledger.ts';
 import { moundView } from '../../core/session/view.ts';
 import { growthsThatDiffer, placesThatDiffer } from './every-place.ts';
+import { remembranceThatDiffers } from './from-scratch.ts';
 import { busyDay } from './sessions.ts';
 
 /** A small sample of what slices.prove.ts does with many seeds. */
@@ -23,6 +24,10 @@ describe('a busy day', () => {
     const { throws, session } = moundView(day.facts.reduce(foldFact, emptyLedger('north-1')), day.sessions[0]!);
     expect(throws.some(({ unexplained }) => unexplained.kind === 'unexplained' && unexplained.measurement !== null)).toBe(true);
     expect(session!.trials.map(({ seamEffect }) => seamEffect.kind)).not.toContain('not-visible');
+  });
+
+  it('shows at every place, whatever was corrected, moved or tagged, what it would show to whom nothing is remembered', () => {
+    expect(remembranceThatDiffers(busyDay(11, 'north-1', 'summary', 110))).toEqual([]);
   });
 
   it.each(SEEDS)('with seed %i is followed while it grows as it is played back later', (seed) => {

@@ -2,7 +2,7 @@ import chiSquareQuantile from '@stdlib/stats-base-dists-chisquare-quantile';
 import fQuantile from '@stdlib/stats-base-dists-f-quantile';
 import tQuantile from '@stdlib/stats-base-dists-t-quantile';
 import { describe, expect, it } from 'vitest';
-import { chiSquare2Quantile, chiSquareEvenQuantile, f2Quantile } from '../../core/statistics/closed-quantiles.ts';
+import { chiSquare2Quantile, chiSquareEvenQuantile, chiSquareEvenTails, f2Quantile } from '../../core/statistics/closed-quantiles.ts';
 import { tQuantile975 } from '../../core/statistics/t-quantile.ts';
 
 const shares = [0.025, 0.5, 0.9, 0.95, 0.975, 0.999];
@@ -33,5 +33,14 @@ describe('the quantiles of two measures', () => {
     for (const pairs of [1, 2, 3, 8, 18, 98, 400]) {
       expect(relative(chiSquareEvenQuantile(q, pairs), chiSquareQuantile(q, 2 * pairs))).toBeLessThan(1e-9);
     }
+  });
+
+  it('the outer fortieths of χ² agree with it on both sides of where the expansion takes over, and far above with the finite sum', () => {
+    for (const pairs of [1, 3, 98, 99, 100, 101, 400]) {
+      const { low, high } = chiSquareEvenTails(pairs);
+      expect(relative(low, chiSquareQuantile(0.025, 2 * pairs))).toBeLessThan(1e-9);
+      expect(relative(high, chiSquareQuantile(0.975, 2 * pairs))).toBeLessThan(1e-9);
+    }
+    for (const pairs of [1000, 5000]) expect(relative(chiSquareEvenTails(pairs).low, chiSquareEvenQuantile(0.025, pairs))).toBeLessThan(1e-10);
   });
 });

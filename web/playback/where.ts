@@ -5,5 +5,6 @@ import type { Speech } from '../words/speech.ts';
 export function throwWords({ view, checkpoints }: PlaybackState, { words: { playback } }: Speech): string {
   const count = checkpoints.entersAt.size;
   if (count === 0) return playback.noThrows;
-  return view.throws.length === 0 ? playback.beforeFirst(count) : playback.throwOf(view.throws.length, Math.max(count, view.throws.length));
+  const thrown = view.session?.counts.all ?? 0;
+  return thrown === 0 ? playback.beforeFirst(count) : playback.throwOf(thrown, Math.max(count, thrown));
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { baselineDrift } from '../../../core/coaching/baseline-drift.ts';
-import { baselinesOf, type FastballReading } from '../../../core/coaching/baseline.ts';
+import { baselineDrift, NO_DRIFT, withFastballSince } from '../../../core/coaching/baseline-drift.ts';
+import { baselinesOf, NO_FASTBALLS, withFastball, type FastballBaseline, type FastballReading } from '../../../core/coaching/baseline.ts';
 import { inchesToM, mphToMps } from '../../../core/units/convert.ts';
 import { seededNormal } from '../statistics/seeded-normals.ts';
 
@@ -9,9 +9,13 @@ const fastball = ([mph, heightIn, sideIn]: Thrown, index: number): FastballReadi
   place: index + 1, atMs: index, speedMps: mphToMps(mph), verticalM: 0.4, armSideM: 0.2, flightTimeS: 'not-sent',
   releaseHeightM: inchesToM(heightIn), releaseArmSideM: inchesToM(sideIn), path: 'not-sent',
 });
+const baselines = (fastballs: readonly FastballReading[], renewals: readonly number[] = []): FastballBaseline[] =>
+  baselinesOf('mound', fastballs.reduce((before, one) => withFastball(before, one, renewals), NO_FASTBALLS), renewals, 0);
+const since = (baseline: FastballBaseline, fastballs: readonly FastballReading[]) =>
+  baselineDrift(baseline, fastballs.reduce((run, one) => withFastballSince(run, baseline, one), NO_DRIFT));
 const driftOf = (thrown: readonly Thrown[]) => {
   const fastballs = thrown.map(fastball);
-  return baselineDrift(baselinesOf('mound', fastballs, [], 0)[0]!, fastballs);
+  return since(baselines(fastballs)[0]!, fastballs);
 };
 const five: readonly Thrown[] = [[90, 70, 20], [90.5, 70.5, 20.5], [89.5, 69.5, 19.5], [90, 70, 20], [90, 70, 20]];
 const more = (count: number, thrown: Thrown): readonly Thrown[] => [...five, ...Array.from({ length: count }, () => thrown)];
@@ -38,13 +42,13 @@ describe('a fastball that leaves its baseline', () => {
 
   it('holds again once a new baseline stands', () => {
     const fastballs = more(12, [87, 70, 20]).map(fastball);
-    const [, renewed] = baselinesOf('mound', fastballs, [18], 0);
-    expect(baselineDrift(renewed!, fastballs)).toBeNull();
+    const [, renewed] = baselines(fastballs, [18]);
+    expect(since(renewed!, fastballs)).toBeNull();
   });
 
   it('cannot be seen in a release that the device does not tell', () => {
     const fastballs = more(12, [90, 60, 20]).map((thrown, index) => ({ ...fastball(thrown, index), releaseHeightM: 'not-sent' as const }));
-    expect(baselineDrift(baselinesOf('mound', fastballs, [], 0)[0]!, fastballs)).toBeNull();
+    expect(since(baselines(fastballs)[0]!, fastballs)).toBeNull();
   });
 
   /** Forty fastballs with 0.9 mph and 1 in of scatter, looked at after every one. */

@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { fatigueSign } from '../../../core/coaching/fatigue.ts';
+import { fatigueSign, NO_SPEEDS, withSpeed } from '../../../core/coaching/fatigue.ts';
 
+const signOf = (speedsMps: readonly number[]) => fatigueSign(speedsMps.reduce(withSpeed, NO_SPEEDS));
 const first = Array.from({ length: 15 }, (_, index) => 40 + (index % 3) * 0.1 - 0.1);
-const then = (...shares: readonly number[]) => fatigueSign([...first, ...shares.map((share) => 40 * (1 + share))]);
+const then = (...shares: readonly number[]) => signOf([...first, ...shares.map((share) => 40 * (1 + share))]);
 
 describe('what fastball speed asks', () => {
   it('is nothing before the sixteenth fastball', () => {
-    expect(fatigueSign([])).toEqual({ kind: 'forming', have: 0, need: 15 });
-    expect(fatigueSign(first)).toEqual({ kind: 'forming', have: 15, need: 15 });
+    expect(signOf([])).toEqual({ kind: 'forming', have: 0, need: 15 });
+    expect(signOf(first)).toEqual({ kind: 'forming', have: 15, need: 15 });
   });
 
   it('is nothing while speed holds, which is no word about the arm', () => {
@@ -32,7 +33,7 @@ describe('what fastball speed asks', () => {
   });
 
   it('is held against this athlete’s own first fifteen, whatever they were', () => {
-    const slow = (metres: number) => fatigueSign([...first, ...Array.from({ length: 6 }, () => 38.5)].map((speed) => speed * metres));
+    const slow = (metres: number) => signOf([...first, ...Array.from({ length: 6 }, () => 38.5)].map((speed) => speed * metres));
     const [one, other] = [slow(1), slow(0.7)];
     expect(one.kind).toBe(other.kind);
     expect('change' in one && 'change' in other && one.change).toBeCloseTo('change' in other ? other.change : 0, 12);

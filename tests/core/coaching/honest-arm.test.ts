@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { honestArm, type BodyReadings } from '../../../core/coaching/honest-arm.ts';
+import { honestArm, NO_BODIES, NO_FASTBALL_SPEEDS, withBody, withFastballSpeed, type BodyReadings } from '../../../core/coaching/honest-arm.ts';
 import { inchesToM, mphToMps } from '../../../core/units/convert.ts';
 import { seededNormal } from '../statistics/seeded-normals.ts';
+
+const judge = (of: { readonly fastballs: readonly BodyReadings[]; readonly changeups: readonly BodyReadings[]; readonly fastballSpeedsMps: readonly number[] }) => honestArm({
+  fastballs: of.fastballs.reduce(withBody, NO_BODIES),
+  changeups: of.changeups.reduce(withBody, NO_BODIES),
+  fastballSpeeds: of.fastballSpeedsMps.reduce(withFastballSpeed, NO_FASTBALL_SPEEDS),
+});
 
 const NOTHING: BodyReadings = { deliveryDurationS: null, armSpeedMps: null, releaseHeightM: null, releaseArmSideM: null, extensionM: null };
 /** A fastball's release, give or take half an inch, and a fastball of 90 mph give or take a half. */
@@ -16,8 +22,8 @@ const speeds = (seed: number, first: number, later: number, count = 20): number[
   return Array.from({ length: count }, (_, index) => mphToMps((index < 5 ? first : later) + 0.4 * noise()));
 };
 const all = (change: Parameters<typeof body>[2], known?: Parameters<typeof body>[3]) =>
-  honestArm({ fastballs: body(1, 20, {}, known), changeups: body(2, 20, change, known), fastballSpeedsMps: speeds(3, 90, 90) });
-const wayOf = (found: ReturnType<typeof honestArm>, measure: string) => found.evidence.find((one) => one.measure === measure)?.way;
+  judge({ fastballs: body(1, 20, {}, known), changeups: body(2, 20, change, known), fastballSpeedsMps: speeds(3, 90, 90) });
+const wayOf = (found: ReturnType<typeof judge>, measure: string) => found.evidence.find((one) => one.measure === measure)?.way;
 
 describe('whether the body slows down', () => {
   it('an arm that releases the changeup where it releases the fastball is honest, as far as a release can tell', () => {
@@ -43,12 +49,12 @@ describe('whether the body slows down', () => {
   });
 
   it('a fastball that itself got slower is slowing, however alike the releases', () => {
-    const found = honestArm({ fastballs: body(1, 20), changeups: body(2, 20), fastballSpeedsMps: speeds(3, 90, 86) });
+    const found = judge({ fastballs: body(1, 20), changeups: body(2, 20), fastballSpeedsMps: speeds(3, 90, 86) });
     expect([found.kind, wayOf(found, 'fastballSpeedMps')]).toEqual(['slowing', 'slowing']);
   });
 
   it('a fastball that only looks slower, over too few throws to show it, keeps an arm from being called honest', () => {
-    const found = honestArm({ fastballs: body(1, 20), changeups: body(2, 20), fastballSpeedsMps: speeds(3, 90, 88, 8) });
+    const found = judge({ fastballs: body(1, 20), changeups: body(2, 20), fastballSpeedsMps: speeds(3, 90, 88, 8) });
     expect([found.kind, wayOf(found, 'fastballSpeedMps')]).toEqual(['cannot-tell', 'cannot-tell']);
   });
 
@@ -64,22 +70,22 @@ describe('whether the body slows down', () => {
   });
 
   it('cannot be told from four throws, from a device that sends nothing, or without height and side', () => {
-    const few = honestArm({ fastballs: body(1, 20), changeups: body(2, 4, { extensionM: -1 }), fastballSpeedsMps: [] });
+    const few = judge({ fastballs: body(1, 20), changeups: body(2, 4, { extensionM: -1 }), fastballSpeedsMps: [] });
     expect(few).toMatchObject({ kind: 'cannot-tell', evidence: [{ interval: null }, { interval: null }, { interval: null }] });
-    expect(honestArm({ fastballs: [NOTHING], changeups: [NOTHING], fastballSpeedsMps: [] })).toEqual({ kind: 'cannot-tell', basis: 'none', evidence: [] });
+    expect(judge({ fastballs: [NOTHING], changeups: [NOTHING], fastballSpeedsMps: [] })).toEqual({ kind: 'cannot-tell', basis: 'none', evidence: [] });
     expect(all({}, ['extensionM']).kind).toBe('cannot-tell');
   });
 
   it('cannot be told from readings that only repeat, which is a device that rounds', () => {
     const same = Array.from({ length: 8 }, () => ({ ...NOTHING, releaseHeightM: 1.8, releaseArmSideM: 0.6, extensionM: 1.9 }));
-    expect(honestArm({ fastballs: same, changeups: same, fastballSpeedsMps: [] }).kind).toBe('cannot-tell');
+    expect(judge({ fastballs: same, changeups: same, fastballSpeedsMps: [] }).kind).toBe('cannot-tell');
   });
 
   it('seldom calls an honest arm slow, however often a coach looks', () => {
     const slow = Array.from({ length: 200 }, (_, run) => {
       const changeups = body(1000 + run, 30);
       const fastballs = body(5000 + run, 15);
-      const looks = Array.from({ length: 26 }, (__, look) => honestArm({ fastballs, changeups: changeups.slice(0, 5 + look), fastballSpeedsMps: [] }).kind);
+      const looks = Array.from({ length: 26 }, (__, look) => judge({ fastballs, changeups: changeups.slice(0, 5 + look), fastballSpeedsMps: [] }).kind);
       return looks.includes('slowing');
     });
     expect(slow.filter(Boolean).length / slow.length).toBeLessThanOrEqual(0.05);
@@ -89,7 +95,7 @@ describe('whether the body slows down', () => {
     const slow = Array.from({ length: 200 }, (_, run) => {
       const fastballs = body(20_000 + run, 40, {}, ['extensionM']);
       const changeups = body(30_000 + run, 30, {}, ['extensionM']).map((one) => ({ ...one, extensionM: 1.9 - inchesToM(2) + 3 * (one.extensionM! - 1.9) }));
-      return Array.from({ length: 26 }, (__, look) => honestArm({ fastballs, changeups: changeups.slice(0, 5 + look), fastballSpeedsMps: [] }).kind).includes('slowing');
+      return Array.from({ length: 26 }, (__, look) => judge({ fastballs, changeups: changeups.slice(0, 5 + look), fastballSpeedsMps: [] }).kind).includes('slowing');
     });
     expect(slow.filter(Boolean).length / slow.length).toBeLessThanOrEqual(0.03);
   });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { seamBoundM, seamEffect } from '../../../core/coaching/seam-effect.ts';
+import { tallyOf } from '../../../core/statistics/tally.ts';
 import { moments } from '../../../core/statistics/moments.ts';
 import { degreeRad, inchM } from '../flight/feet-and-miles.ts';
 import { acrossOfTrial, type Steady } from './seam-throws.ts';
@@ -16,7 +17,7 @@ const trials = (count: number, steadyOf: (seed: number) => Steady, length = thro
 
 /** The throw at which a trial is first called a seam effect, looking after every one; Infinity where it never is. */
 function firstSeen(across: readonly number[], boundM: number): number {
-  for (let n = 1; n <= across.length; n += 1) if (seamEffect(across.slice(0, n), boundM).kind === 'seen') return n;
+  for (let n = 1; n <= across.length; n += 1) if (seamEffect(tallyOf(across.slice(0, n)), boundM).kind === 'seen') return n;
   return Infinity;
 }
 

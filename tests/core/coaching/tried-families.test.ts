@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { triedFamilies } from '../../../core/coaching/tried-families.ts';
 import type { ThrowView, TrialView } from '../../../core/facts/views.ts';
 
-const trial = (letter: string, part: Partial<TrialView> = {}): TrialView => ({ letter, intent: 'changeup', grip: null, cue: null, count: 0, seamEffect: { kind: 'too-few', count: 0, need: 5 }, ...part });
+const trial = (letter: string, part: Partial<TrialView> = {}): TrialView => ({ letter, intent: 'changeup', grip: null, cue: null, count: 0, excluded: 0, seamEffect: { kind: 'too-few', count: 0, need: 5 }, ...part });
 const thrown = (letter: string | null, size: number | null, verticalM: number, part: Partial<ThrowView> = {}): ThrowView =>
   ({ trial: letter, excluded: null, problem: null, miss: size === null ? null : { size }, separation: { verticalM, armSideM: 0.1 }, ...part }) as ThrowView;
 

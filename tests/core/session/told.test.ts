@@ -5,6 +5,7 @@ import type { FeedbackMode } from '../../../core/facts/feedback-says.ts';
 import { objection } from '../../../core/session/admit.ts';
 import { foldFact } from '../../../core/session/fold.ts';
 import { sliceOf } from '../../../core/session/recorded.ts';
+import { throwIn } from '../../../core/session/ledger.ts';
 import { moundView } from '../../../core/session/view.ts';
 import { fiveFastballs, Story, ZONE } from './story.ts';
 
@@ -168,7 +169,7 @@ describe('the air of a mound', () => {
     story.say({ kind: 'air-set', air }).open('s2', 'bo');
     const after = story.throw(90, 16, -6);
     expect(moundView(story.ledger(), null).air).toMatchObject({ air });
-    expect([before, after].map((place) => story.ledger().throws[place]!.air)).toEqual([null, air]);
+    expect([before, after].map((place) => throwIn(story.ledger(), place)!.air)).toEqual([null, air]);
     expect(objection(new Story().ledger(), { kind: 'air-set', air })).toBeNull();
   });
 

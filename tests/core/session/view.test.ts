@@ -181,6 +181,17 @@ describe('whose throw it is', () => {
   });
 });
 
+describe('a very long session', () => {
+  it('is shown by its newest two hundred throws, numbered among all, and counted and averaged over every one', () => {
+    const story = bullpen();
+    for (let count = 0; count < 300; count += 1) story.throw(80 + (count % 7), 8 + (count % 5), -10 - (count % 3));
+    const { session, throws } = moundView(story.ledger(), null);
+    expect([throws.length, throws[0]!.number, throws.at(-1)!.number]).toEqual([200, 106, 305]);
+    expect([session!.counts, session!.trial!.count, session!.windows.at(-1)!.count]).toEqual([{ all: 305, stage: 305, trial: 300 }, 300, 300]);
+    expect(moundView(story.ledger(), null, Infinity).throws).toHaveLength(305);
+  });
+});
+
 describe('what a stage does not define', () => {
   it('is said so in catch play, which has no plate', () => {
     const story = new Story().open('s1', 'ada').say({ kind: 'stage-set', session: 's1', stage: 'catch-play', distanceM: 18, effort: 'easy' });

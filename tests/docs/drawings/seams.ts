@@ -1,4 +1,5 @@
 import { seamBoundM, seamEffect, type SeamEffect } from '../../../core/coaching/seam-effect.ts';
+import { tallyOf } from '../../../core/statistics/tally.ts';
 import { flyPitch } from '../../../core/flight/fly.ts';
 import { fitPath, type PathFitOptions } from '../../../core/flight/path-fit.ts';
 import { seenInSamples } from '../../../core/flight/seen-throw.ts';
@@ -103,7 +104,7 @@ function pushWords(seam: number): string {
 }
 
 function trialRow(seam: number, across: readonly number[], bounds: readonly [number, number], y: number, x: (metres: number) => number): string[] {
-  const [indoors, outdoors] = bounds.map((boundM) => seamEffect(across, boundM)) as [SeamEffect, SeamEffect];
+  const [indoors, outdoors] = bounds.map((boundM) => seamEffect(tallyOf(across), boundM)) as [SeamEffect, SeamEffect];
   if (indoors.kind === 'too-few') throw new Error('too few throws');
   const [lowM, highM] = indoors.intervalM;
   return [

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { SessionSlice } from '../../../core/session/recorded.ts';
 import type { SessionRecord } from '../../../core/session/session-record.ts';
+import { throwsOf } from '../../../core/session/ledger.ts';
 import { foldFact } from '../../../core/session/fold.ts';
 import { moundView } from '../../../core/session/view.ts';
 import { DeviceClient } from '../device-client.ts';
@@ -67,7 +68,7 @@ test('throws as they were measured go along only with a session that a compariso
     for (let count = 1; count <= 5; count += 1) await client.ask({ kind: 'throw', sequence: (session === 'n-1' ? 0 : 5) + count, time: count, body: summary(88 + count / 5) });
     for (const words of ['through', 'over']) await screen.say({ kind: 'trial-begun', session, intent: 'changeup', grip: null, cue: { words, focus: null } });
   }
-  const held = async () => (await get<SessionRecord[]>(server, '/api/athletes/ana-1/records')).map(({ session, ledger, view, baselines }) => [session, view.throws.length, Object.keys(ledger.throws).length, baselines]);
+  const held = async () => (await get<SessionRecord[]>(server, '/api/athletes/ana-1/records')).map(({ session, ledger, view, baselines }) => [session, view.throws.length, throwsOf(ledger, session).length, baselines]);
   expect((await held()).sort()).toEqual([['n-1', 5, 0, { mound: 1 }], ['n-2', 5, 0, { mound: 2 }]]);
   const zone = { kind: 'ellipse', verticalM: -0.2, armSideM: 0.1, verticalRadiusM: 0.08, armSideRadiusM: 0.08 };
   expect(await screen.say({ kind: 'comparison-opened', session: 'n-2', k: 1, stage: 'mound', zone, a: 'A', b: 'B', baseline: 2 })).toMatchObject({ kind: 'stored' });

@@ -8,7 +8,7 @@ import { gripWords, trialWords } from '../../../web/grip/grip-words.ts';
 import { WORDS } from '../../../web/words/language.ts';
 
 const GRIP: Grip = { seams: 'one-seam', spread: 'wide', thumbDeg: -15, pressure: 'ring', depth: 'deep', tiltDeg: 10 };
-const trial = (letter: string, part: Partial<TrialView> = {}): TrialView => ({ letter, intent: 'changeup', grip: null, cue: null, count: 0, seamEffect: { kind: 'too-few', count: 0, need: 5 }, ...part });
+const trial = (letter: string, part: Partial<TrialView> = {}): TrialView => ({ letter, intent: 'changeup', grip: null, cue: null, count: 0, excluded: 0, seamEffect: { kind: 'too-few', count: 0, need: 5 }, ...part });
 const session = (part: Partial<SessionView>): SessionView => ({ athlete: { mainFastball: 'sinker' }, intent: null, trial: null, trials: [], ...part }) as SessionView;
 
 describe('the next trial', () => {

@@ -59,7 +59,7 @@ describe('the words of a gate', () => {
 });
 
 describe('one tap on', () => {
-  const session = { id: 's', stage: 'mound', effort: 'full', trial: { letter: 'B', intent: 'changeup', grip: null, cue: null, count: 3, seamEffect: { kind: 'too-few', count: 0, need: 5 } } } as const;
+  const session = { id: 's', stage: 'mound', effort: 'full', trial: { letter: 'B', intent: 'changeup', grip: null, cue: null, count: 3, excluded: 0, seamEffect: { kind: 'too-few', count: 0, need: 5 } } } as const;
   test('says that the trial has passed, and then goes to the next stage from its usual distance', () => {
     expect(passing(session)).toEqual([
       { kind: 'gate-passed', session: 's', stage: 'mound', trial: 'B', reason: null },

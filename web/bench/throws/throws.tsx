@@ -23,6 +23,8 @@ export function ThrowsPart(props: { readonly session: SessionView }) {
   const selection = createSelection(() => desk.view().throws);
   const byPlace = createMemo(() => new Map(desk.view().throws.map((thrown) => [thrown.place, thrown])));
   const newestFirst = createMemo(() => desk.view().throws.map(({ place }) => place).reverse());
+  /** Of the session, but no longer in the view. */
+  const earlier = () => props.session.counts.all - newestFirst().length;
   const left = () => newestFirst().length - shown();
   return (
     <section class="part throws" aria-labelledby="throws-title">
@@ -37,6 +39,7 @@ export function ThrowsPart(props: { readonly session: SessionView }) {
         </For>
       </ol>
       <Show when={left() > 0}><button type="button" onClick={() => setShown(shown() + 200)}>{say().more(Math.min(left(), 200))}</button></Show>
+      <Show when={left() <= 0 && earlier() > 0}><p class="quiet"><a href={`/playback/${encodeURIComponent(props.session.id)}`}>{say().inPlayback(earlier())}</a></p></Show>
       <ArmCare />
       <div class="throws-foot">
         <Answer corner="throws" />

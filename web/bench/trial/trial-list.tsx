@@ -1,5 +1,5 @@
 import { createMemo, For, Show } from 'solid-js';
-import type { SessionView } from '../../../core/facts/views.ts';
+import type { SessionView, TrialView } from '../../../core/facts/views.ts';
 import { seamEffectReason, seamEffectWords } from '../../words/seam-effect-words.ts';
 import { asSentence } from '../../words/sentence.ts';
 import { useSpeech, useWords } from '../../words/use-words.tsx';
@@ -22,10 +22,7 @@ export function TrialList(props: { readonly session: SessionView }) {
   const say = () => words().bench.trial;
   const resume = (letter: string) => void desk.say('trial', { kind: 'trial-resumed', session: props.session.id, trial: letter });
   /** The count is of all that were thrown; how many of them are left out stands beside it. */
-  const countWords = (letter: string, count: number) => {
-    const out = desk.view().throws.filter(({ trial, excluded }) => trial === letter && excluded !== null).length;
-    return out === 0 ? say().countInTrial(count) : `${say().countInTrial(count)}, ${say().excludedOf(out)}`;
-  };
+  const countWords = ({ count, excluded }: TrialView) => (excluded === 0 ? say().countInTrial(count) : `${say().countInTrial(count)}, ${say().excludedOf(excluded)}`);
   return (
     <>
       <ol class="trials" aria-label={say().trials}>
@@ -36,7 +33,7 @@ export function TrialList(props: { readonly session: SessionView }) {
               <li aria-current={isNow() ? 'true' : undefined}>
                 <b class="letter">{trial.letter}</b>
                 <p>
-                  <span class="what">{words().trade.intent[trial.intent]}<Show when={trial.family}>{(family) => <>, {words().plan.families.family[family()]}</>}</Show></span> <span class="quiet">{countWords(trial.letter, trial.count)}</span>
+                  <span class="what">{words().trade.intent[trial.intent]}<Show when={trial.family}>{(family) => <>, {words().plan.families.family[family()]}</>}</Show></span> <span class="quiet">{countWords(trial)}</span>
                   <span class="grip-said">{trialWords(trial, words())}</span>
                   <Show when={trial.count > 0}><span class="quiet seam-effect" data-seam-effect={trial.seamEffect.kind}>{asSentence((isNow() ? seamEffectReason : seamEffectWords)(trial.seamEffect, speech()))}</span></Show>
                 </p>

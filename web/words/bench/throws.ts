@@ -39,6 +39,7 @@ export const throws = inBoth(
     unclaimedFrom: (first: string, last: string) => `thrown ${first} to ${last}`,
     unclaimedNewest: (first: string, last: string, listed: number, more: number) => `the newest ${listed} thrown ${first} to ${last}, and ${more} more before`,
     more: (count: number) => `Show ${count} earlier`,
+    inPlayback: (count: number) => `${count} earlier in Playback`,
   },
   {
     title: 'Tiros',
@@ -77,5 +78,6 @@ export const throws = inBoth(
     unclaimedFrom: (first, last) => `lanzados de ${first} a ${last}`,
     unclaimedNewest: (first, last, listed, more) => `los ${listed} últimos lanzados de ${first} a ${last}, y ${more} más antes`,
     more: (count) => `Mostrar ${count} anteriores`,
+    inPlayback: (count) => `${count} anteriores en Repetición`,
   },
 );
