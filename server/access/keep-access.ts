@@ -32,7 +32,8 @@ export async function keepAccess(kept: Kept): Promise<Access> {
     grants,
     codes: glanceCodes({ nowMs, newId: newShortId, newSecret: newShortSecret }),
     attempts: slowAttempts(nowMs),
-    passphrase: await passphraseOf(kept, newSecret),
+    // Who signed in by the one before has to know the new one.
+    passphrase: await passphraseOf(kept, newSecret, () => grants.end(({ to }) => to.kind === 'coach')),
     devices: deviceTokens(dataFolder, grants, newSecret),
     whoAsks: whoAsks({ grants, listenHost: host, isOpen }),
   };

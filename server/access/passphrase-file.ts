@@ -11,15 +11,23 @@ export interface PassphraseTold {
 }
 
 /**
- * What coaches sign in with; null where only this machine reaches the server.
+ * What coaches sign in with; null where only this machine reaches the server. `onChanged` is called when it is another one than before.
  * @throws {StartFailure} when there is none, or none that will do
  */
-export async function passphraseOf({ host, dataFolder, passphraseFile }: PassphraseTold, newSalt: () => string): Promise<Passphrase | null> {
-  if (passphraseFile !== undefined) await keepPassphrase(dataFolder, passphraseIn(passphraseFile), newSalt());
+export async function passphraseOf({ host, dataFolder, passphraseFile }: PassphraseTold, newSalt: () => string, onChanged: () => void): Promise<Passphrase | null> {
+  if (passphraseFile !== undefined) await takeFrom(passphraseFile, dataFolder, newSalt, onChanged);
   if (isLoopback(host)) return null;
   const kept = keptPassphrase(dataFolder);
   if (kept === null) throw new StartFailure(`Listening on ${host} lets other machines in, so coaches need a passphrase; write one into a file and give it with --passphrase-file.`);
   return kept;
+}
+
+/** The same passphrase again changes nothing. */
+async function takeFrom(file: string, dataFolder: string, newSalt: () => string, onChanged: () => void): Promise<void> {
+  const text = passphraseIn(file);
+  if (await keptPassphrase(dataFolder)?.matches(text)) return;
+  await keepPassphrase(dataFolder, text, newSalt());
+  onChanged();
 }
 
 function passphraseIn(file: string): string {

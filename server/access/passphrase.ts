@@ -6,7 +6,7 @@ import { sameHash } from './grants.ts';
 import { writeWhole } from './write-whole.ts';
 
 const SHORTEST_PASSPHRASE = 12;
-const LONGEST_PASSPHRASE = 256;
+const LONGEST_PASSPHRASE = 128;
 
 /** scrypt as OWASP's Password Storage Cheat Sheet advises it: 128 MiB for each guess (N = 2^17, r = 8, p = 1). */
 const COST = 2 ** 17;

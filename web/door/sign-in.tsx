@@ -34,10 +34,10 @@ export default function SignIn() {
       <form onSubmit={(event) => void submit(event)}>
         <label>{words().door.name} <input name="name" required maxLength={40} autocomplete="name" aria-describedby="name-why" /></label>
         <p id="name-why" class="quiet">{words().door.nameWhy}</p>
-        <label>{words().door.passphrase} <input name="passphrase" type="password" required maxLength={256} autocomplete="current-password" /></label>
+        <label>{words().door.passphrase} <input name="passphrase" type="password" required maxLength={128} autocomplete="current-password" /></label>
         <Show when={!isSecureContext}><p class="door-caution">{words().door.unencrypted}</p></Show>
         <p role="alert">{wrongIn(answer(), words().door)}</p>
-        <button type="submit" disabled={asking()}>{words().door.signIn}</button>
+        <button type="submit" class="chosen" disabled={asking()}>{words().door.signIn}</button>
       </form>
     </main>
   );

@@ -8,9 +8,9 @@ const PASSPHRASE = 'four quiet words at dusk';
 
 /** A server that the whole building reaches. Its passphrase is kept with a small cost: every guess would take a third of a second. */
 export async function openServer(more: Partial<ServerOptions> = {}): Promise<TestServer> {
-  const dataFolder = folderForTest();
-  await keepPassphrase(dataFolder, PASSPHRASE, '00112233445566778899aabbccddeeff', 16);
-  return serverForTest({ host: '0.0.0.0', dataFolder, webFolder: dataFolder, ...more });
+  const dataFolder = more.dataFolder ?? folderForTest();
+  if (more.dataFolder === undefined) await keepPassphrase(dataFolder, PASSPHRASE, '00112233445566778899aabbccddeeff', 16);
+  return serverForTest({ host: '0.0.0.0', webFolder: dataFolder, ...more, dataFolder });
 }
 
 export interface Answer {

@@ -133,12 +133,29 @@ test('the passphrase is kept as a hash of 128 MiB a guess, readable by its owner
   const kept = keptPassphrase(folder)!;
   expect(await kept.matches('mañana café árbol niño'.normalize('NFD'))).toBe(true);
   expect(await kept.matches('manana cafe arbol nino')).toBe(false);
+  expect(await kept.matches('mañana café árbol niñ')).toBe(false);
+});
+
+test('another passphrase ends every sign-in by the one before; the same one again ends none', async () => {
+  const passphraseFile = path.join(folderForTest(), 'passphrase');
+  const server = await openServer();
+  const { cookie } = await coachAt(server);
+  const kindAfterRestart = async (words: string) => {
+    writeFileSync(passphraseFile, `${words}\n`);
+    const again = await openServer({ dataFolder: server.dataFolder, passphraseFile });
+    const { body } = await new Browser(again).ask('GET', '/api/me', undefined, { cookie });
+    await again.close();
+    return body['kind'];
+  };
+  await server.close();
+  expect(await kindAfterRestart('four quiet words at dusk')).toBe('coach');
+  expect(await kindAfterRestart('five other words before noon')).toBe('nobody');
 });
 
 test('a passphrase that is short or repeats itself is not taken', () => {
   expect(tooWeak('short words')).toContain('is too short');
   expect(tooWeak('aaaaaaaaaaaaaaaa')).toContain('repeats');
-  expect(tooWeak('x'.repeat(257))).toContain('is too long');
+  expect(tooWeak('x'.repeat(129))).toContain('is too long');
   expect(tooWeak('four quiet words')).toBeNull();
 });
 

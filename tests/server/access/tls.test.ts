@@ -97,6 +97,13 @@ test('one port speaks TLS to those who accept the certificate, by address and by
   expect(server.exposed?.addresses).toContain(`https://${hostname()}:${server.port}`);
 });
 
+test('TLS older than 1.2 is not spoken', async () => {
+  const { server, ca } = await tlsServer();
+  const asked = connect({ port: server.port, host: '127.0.0.1', ca, minVersion: 'TLSv1', maxVersion: 'TLSv1.1', ciphers: 'DEFAULT@SECLEVEL=0' });
+  const [error] = (await once(asked, 'error')) as [NodeJS.ErrnoException];
+  expect(error.code).toMatch(/PROTOCOL_VERSION|ECONNRESET/);
+});
+
 test('a cookie over TLS is marked so that it never travels without', async () => {
   const { server, ca } = await tlsServer();
   const answer = await new Promise<NodeJS.Dict<string | string[]>>((resolve, reject) => {
