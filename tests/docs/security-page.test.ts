@@ -39,7 +39,7 @@ describe('The page on who may come in', () => {
   test('names files and routes that are there', () => {
     for (const file of ['server/access/may.ts', 'tests/browser/let-in.spec.ts']) {
       expect(PAGE).toContain(`\`${file}\``);
-      expect(existsSync(new URL(file, ROOT)), file).toBe(true);
+      expect(existsSync(new URL(file, ROOT))).toBe(true);
     }
     const routes = readFileSync(new URL('server/api/access-routes.ts', ROOT), 'utf8');
     for (const [, method, address] of PAGE.matchAll(/^ {4}(POST|GET|DELETE) +\/api(\S+)/gm)) expect(routes).toContain(`routes.${method!.toLowerCase()}('${address!.replace('<id>', ':id')}'`);
