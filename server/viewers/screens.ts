@@ -144,8 +144,10 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
     });
   }
 
-  /** Ends the line of every screen that may no longer see what it sees. */
-  function look(): void {
+  /** Ends the line of every screen that may no longer see what it sees. In its turn, so that a Glance has been sent the closing of its session. */
+  const look = (): void => turns.wish(lookAtAll);
+
+  function lookAtAll(): void {
     for (const [screen, { viewer, who }] of [...screens]) {
       const now = who();
       const seeing = watched.get(viewer);
