@@ -2,7 +2,10 @@ import Database from 'libsql';
 import { cpSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import { expect } from 'vitest';
-import type { Said } from '../../../core/facts/fact.ts';
+import { FACT_VERSION, type Said } from '../../../core/facts/fact.ts';
+import { foldFact } from '../../../core/session/fold.ts';
+import { emptyLedger } from '../../../core/session/ledger.ts';
+import { moundView } from '../../../core/session/view.ts';
 
 /** One fact as it stands in the file. */
 export interface StoredLine {
@@ -35,4 +38,10 @@ export function linesIn(dataFolder: string): StoredLine[] {
 /** Every number once, in the order in which the device counted. */
 export function numbersOf(lines: readonly StoredLine[]): number[] {
   return lines.flatMap(({ said }) => (said.kind === 'throw-measured' ? [said.source.sequence] : []));
+}
+
+/** What playback makes of the lines. */
+export function shownOf(lines: readonly StoredLine[]): unknown {
+  const ledger = lines.reduce((before, { mound, place, atMs, by, said }) => foldFact(before, { mound, place, atMs, by, said, version: FACT_VERSION }), emptyLedger(lines[0]!.mound));
+  return JSON.parse(JSON.stringify(moundView(ledger, null)));
 }
