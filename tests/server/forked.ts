@@ -19,6 +19,8 @@ export interface ForkedServer {
   /** What it says to the program that started it. */
   readonly firstWord: Promise<FirstWord>;
   readonly ended: Promise<Ended>;
+  /** The lines of its log so far. */
+  logged(): string[];
 }
 
 /** How a server is run where that is the point: by another build of it, or under a program that watches it. */
@@ -32,16 +34,19 @@ export interface RunBy {
 export function forkServer(args: readonly string[], { main = MAIN, under }: RunBy = {}): ForkedServer {
   if (!existsSync(main)) throw new Error(`${main} is missing; run npm run build first.`);
   const [execPath, ...execArgv] = under === undefined ? [process.execPath] : [...under, process.execPath];
-  const child = fork(main, args, { execPath: execPath!, execArgv, stdio: ['ignore', 'ignore', 'pipe', 'ipc'] });
+  const child = fork(main, args, { execPath: execPath!, execArgv, stdio: ['ignore', 'pipe', 'pipe', 'ipc'] });
   onTestFinished(() => void child.kill('SIGKILL'));
-  let errors = '';
+  let [errors, log] = ['', ''];
+  child.stdout!.on('data', (text: Buffer) => {
+    log += text.toString('utf8');
+  });
   child.stderr!.on('data', (text: Buffer) => {
     errors += text.toString('utf8');
   });
   const ended = Promise.all([once(child, 'exit'), once(child.stderr!, 'close')]).then(([[code, signal]]): Ended => ({ code, signal, errors }));
   const said = new Promise<FirstWord>((resolve) => child.once('message', (message) => resolve(message as FirstWord)));
   const died = ended.then(({ code, signal, errors: last }): FirstWord => ({ kind: 'failed', sentence: `The server ended without a word (code ${code}, signal ${signal}): ${last}` }));
-  return { child, firstWord: Promise.race([said, died]), ended };
+  return { child, firstWord: Promise.race([said, died]), ended, logged: () => log.split('\n') };
 }
 
 export type ReadyServer = ForkedServer & { readonly address: string; readonly tokenFile: string };
