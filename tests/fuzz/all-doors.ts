@@ -1,4 +1,3 @@
-import { expect } from 'vitest';
 import { fireDevices } from './device-frames.ts';
 import { apiRoutesThereAre, fireHttp } from './http-requests.ts';
 import { serverUnderFire } from './server-under-fire.ts';
@@ -6,11 +5,25 @@ import { fireHellos, fireViewers } from './viewer-commands.ts';
 
 const SEED = 20_260_401;
 
-/** Memory that a server may take more after it was warmed up: what is stored takes some, garbage takes the rest. */
-const MOST_GROWTH_BYTES = 400 * 2 ** 20;
+export interface Cases {
+  readonly devices: number;
+  readonly viewers: number;
+  readonly hellos: number;
+  readonly http: number;
+}
 
-/** Fires so many cases at every door of one server. A case that is not done, a fault that the server tells of itself, or its end, is a failure. */
-export async function fireAtAllDoors(cases: { readonly devices: number; readonly viewers: number; readonly hellos: number; readonly http: number }): Promise<void> {
+export interface Fired {
+  readonly done: Cases;
+  /** What the server tells of faults of its own, its end among them. */
+  readonly faults: readonly string[];
+  /** Of the server, after all cases against before: what is stored takes some, garbage takes the rest. */
+  readonly grownMiB: number;
+  /** Of a question about its health afterwards. */
+  readonly status: number;
+}
+
+/** Fires so many cases at every door of one server. Throws at the first that is not dealt with as it must be. */
+export async function fireAtAllDoors(cases: Cases): Promise<Fired> {
   const server = await serverUnderFire();
   const routes = apiRoutesThereAre();
   const before = server.memoryBytes();
@@ -20,10 +33,8 @@ export async function fireAtAllDoors(cases: { readonly devices: number; readonly
     hellos: await fireHellos(server, { count: cases.hellos, seed: SEED + 2 }),
     http: await fireHttp(server, routes, { count: cases.http, seed: SEED + 3 }),
   };
-  const grownBytes = server.memoryBytes() - before;
-  process.stdout.write(`  fuzz cases done: ${JSON.stringify(done)}, ${routes.length} routes, memory grown by ${Math.round(grownBytes / 2 ** 20)} MiB, seed ${SEED}\n`);
-  expect(done).toEqual(cases);
-  expect(server.faults()).toEqual([]);
-  expect(grownBytes).toBeLessThan(MOST_GROWTH_BYTES);
-  expect((await fetch(`${server.address}/api/health`)).status).toBe(200);
+  const grownMiB = Math.round((server.memoryBytes() - before) / 2 ** 20);
+  const { status } = await fetch(`${server.address}/api/health`);
+  process.stdout.write(`  fuzz cases done: ${JSON.stringify(done)}, ${routes.length} routes, memory grown by ${grownMiB} MiB, seed ${SEED}\n`);
+  return { done, faults: server.faults(), grownMiB, status };
 }

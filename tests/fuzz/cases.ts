@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 
 /** Cases of one kind at a time, so that a million need no memory. */
 const BATCH = 1_000;

@@ -1,5 +1,5 @@
 import { once } from 'node:events';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { WebSocket } from 'ws';
 import { z } from 'zod';
 import { deviceFrameSchema, helloSchema, serverFrameSchema } from '../../core/facts/frames.ts';

@@ -1,6 +1,10 @@
-import { test } from 'vitest';
+import { expect, test } from 'vitest';
 import { fireAtAllDoors } from './all-doors.ts';
 
+const CASES = { devices: 850_000, viewers: 80_000, hellos: 5_000, http: 65_000 };
+
 test('a million cases at the doors of devices, screens and HTTP bring no crash, no fault and nothing unanswered', async () => {
-  await fireAtAllDoors({ devices: 850_000, viewers: 80_000, hellos: 5_000, http: 65_000 });
+  const { grownMiB, ...fired } = await fireAtAllDoors(CASES);
+  expect(fired).toEqual({ done: CASES, faults: [], status: 200 });
+  expect(grownMiB).toBeLessThan(600);
 });

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 
 /** As much of JSON Schema as the schemas of the project use. */
 export interface Schema {

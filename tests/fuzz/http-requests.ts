@@ -1,7 +1,7 @@
 import { Agent, request as begin } from 'node:http';
 import { text } from 'node:stream/consumers';
 import type { Router } from 'express';
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { apiRoutes } from '../../server/api/routes.ts';
 import { inBatches, type Chance } from './cases.ts';
 import { mutated, texts } from './mutate.ts';

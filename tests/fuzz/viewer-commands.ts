@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { io, type Socket } from 'socket.io-client';
 import { z } from 'zod';
 import { saySchema, screenHelloSchema, watchSchema } from '../../core/facts/wire.ts';
