@@ -12,7 +12,10 @@ export const axisSchema = z.enum(AXES);
 /** The letter of a trial in its session: A … Z, AA, AB … */
 export const trialSchema = z.string().regex(/^[A-Z]{1,2}$/);
 
-/** A name that may stand in an address: letters, digits, dash, dot and underscore. */
+/**
+ * A name that may stand in an address: letters, digits, dash, dot and underscore. Names that every object of the language
+ * answers to, such as `constructor`, are no ids: a session of that name would be found where there is none.
+ */
 export const idSchema = z.string().regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/, {
   message: 'use 1 to 64 letters, digits, dashes, dots or underscores, beginning with a letter or digit',
-});
+}).refine((id) => !(id in Object.prototype), { message: 'this word cannot be an id; choose another one' });

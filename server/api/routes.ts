@@ -1,6 +1,7 @@
 import { Router, type Response } from 'express';
 import type { ZodError } from 'zod';
 import { sessionQuestionSchema } from '../../core/facts/session-search.ts';
+import { idSchema } from '../../core/facts/spelling.ts';
 import { growthSince } from '../../core/session/growth.ts';
 import { sliceOf, type SessionSlice } from '../../core/session/recorded.ts';
 import { searchSessions } from '../../core/session/session-search.ts';
@@ -29,6 +30,10 @@ export function apiRoutes(parts: ApiParts): Router {
   routes.use((_, response, next) => {
     response.set('Cache-Control', 'no-store');
     next();
+  });
+  routes.param('id', (_, response, next, id: string) => {
+    if (idSchema.safeParse(id).success) next();
+    else refuse(response, 404, 'unknown-id', 'id', 'Nothing here can have this id; the lists of sessions and athletes have those there are.');
   });
   routes.get('/health', (request, response) => {
     const inside = { log: log.id, refusals: log.refusals(), damaged: log.damaged() };

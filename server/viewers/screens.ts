@@ -135,7 +135,10 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
     screens.set(screen, { viewer, who });
     screen.on('watch', (request, reply) => answer(reply, watch(viewer, who(), request)));
     screen.on('say', (request, reply) => {
-      speak(who(), request).then((said) => answer(reply, said), onTrouble);
+      speak(who(), request).then((said) => answer(reply, said), (error: unknown) => {
+        onTrouble(error);
+        answer(reply, { kind: 'refused', code: 'internal', path: '', sentence: 'The server met a fault of its own; its log says which. What was thrown is safe.' });
+      });
     });
     screen.on('disconnect', () => {
       watched.get(viewer)?.channel.leave(viewer);
