@@ -4,7 +4,6 @@ import './charts/charts.css';
 import { lazy, Suspense } from 'solid-js';
 import { Dynamic, render } from 'solid-js/web';
 import { routeOf, type Route } from './route.ts';
-import { Nowhere } from './start/nowhere.tsx';
 import { showTheme } from './theme.ts';
 
 const Wall = lazy(() => import('./wall/wall.tsx'));
@@ -18,6 +17,7 @@ const Start = lazy(() => import('./start/start.tsx'));
 const Open = lazy(() => import('./door/open.tsx'));
 const Certificate = lazy(() => import('./door/certificate.tsx'));
 const SignIn = lazy(() => import('./door/sign-in.tsx'));
+const Nowhere = lazy(() => import('./start/nowhere.tsx'));
 const MOUND_SCREENS = { wall: Wall, bench: Bench, glance: Glance, plan: Plan } as const;
 
 function Screen(props: { readonly route: Route }) {

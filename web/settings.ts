@@ -58,7 +58,8 @@ export function oneOf<T extends string>(value: string | null, choices: readonly 
   return choices.find((choice) => choice === value) ?? null;
 }
 
-function between(value: string | null, low: number, high: number): number | null {
+/** The number that a text gives where it lies in a range, or null. */
+export function between(value: string | null, low: number, high: number): number | null {
   const number = value === null || value === '' ? Number.NaN : Number(value);
   return number >= low && number <= high ? number : null;
 }

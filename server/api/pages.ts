@@ -40,5 +40,11 @@ export function pages(webFolder: string, whoAsks: WhoAsks): Router {
     if (page === null) return refuse(response, 503, 'no-screens', '', 'The screens are not built; run npm run build.');
     response.set('Cache-Control', 'no-cache').type('html').send(page);
   });
+  // Who mistyped an address is shown the ways on; a program gets the answer that it can read.
+  routes.get('/{*anywhere}', (request, response, next) => {
+    const page = request.accepts(['json', 'html']) === 'html' ? readPage(webFolder) : null;
+    if (page === null) return next();
+    response.status(404).set('Cache-Control', 'no-cache').type('html').send(page);
+  });
   return routes;
 }

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { routeOf } from '../../web/route.ts';
 import { settingsIn, withSetting } from '../../web/settings.ts';
 import { chooseLanguage } from '../../web/words/language.ts';
-import { dateText, hourText, lengthText, timeText } from '../../web/words/moments.ts';
+import { dateText, hourText, lengthText, momentText, timeText } from '../../web/words/moments.ts';
 
 describe('an address', () => {
   test('names a screen and its mound', () => {
@@ -48,6 +48,7 @@ describe('times', () => {
     expect(hourText(AT, 'Europe/Madrid', 'es')).toBe('16:13');
     expect(dateText(AT, 'Asia/Tokyo', 'en')).toBe('Sep 21, 2026');
   });
+  test('that stand alone tell how far their zone is from UTC', () => expect(momentText(AT, 'America/New_York', 'en')).toBe('Sep 21, 2026, 10:13 −04:00'));
   test('midnight is 00, never 24', () => expect(timeText(AT - (14 * 3600 + 13 * 60 + 20) * 1000, 'UTC', 'en')).toBe('00:00:00'));
   test('a length is minutes and seconds', () => expect(lengthText(75.4)).toBe('1:15'));
 });

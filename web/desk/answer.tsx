@@ -2,6 +2,7 @@ import { createEffect, createSignal, on, onCleanup, Show } from 'solid-js';
 import { useWords } from '../words/use-words.tsx';
 import { useDesk, type Corner } from './desk.ts';
 import { NO_ANSWER } from '../live/say.ts';
+import { RefusalWords } from '../standing/refusal.tsx';
 
 /** Quicker than this an answer needs no word, and nothing on the screen moves. */
 const SLOW_MS = 400;
@@ -11,14 +12,13 @@ export function Answer(props: { readonly corner: Corner }) {
   const desk = useDesk();
   const words = useWords();
   const slow = slowly(() => desk.waiting(props.corner));
-  const sentence = (code: string, said: string) => (code === NO_ANSWER ? words().bench.frame.unreachable : words().bench.frame.refusal(code, said));
   return (
     <div class="answer" aria-live="polite">
       <Show when={slow()}><span class="waiting">{words().bench.frame.waiting}</span></Show>
       <Show when={desk.refusal(props.corner)}>
         {(refusal) => (
           <p class="refusal">
-            <strong>{words().bench.frame.refused}</strong> {sentence(refusal().code, refusal().sentence)}
+            <strong>{words().bench.frame.refused}</strong> <Show when={refusal().code !== NO_ANSWER} fallback={words().bench.frame.unreachable}><RefusalWords refusal={refusal()} /></Show>
             <Show when={refusal().code === NO_ANSWER} fallback={<button type="button" class="plain" onClick={() => desk.dismiss(props.corner)}>{words().bench.frame.dismiss}</button>}>
               <span class="row">
                 <button type="button" onClick={() => void desk.again(props.corner)}>{words().bench.frame.sendAgain}</button>

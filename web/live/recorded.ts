@@ -12,8 +12,10 @@ export interface RecordedSession extends SessionSlice {
   readonly log: string;
 }
 
-/** An answer of the server, its refusal, or its silence. */
-export type Answer<T> = { readonly kind: 'answer'; readonly value: T } | { readonly kind: 'refused'; readonly sentence: string } | { readonly kind: 'silent' };
+/** A refusal of the server, or its silence. */
+export type Unheard = { readonly kind: 'refused'; readonly code: string; readonly sentence: string } | { readonly kind: 'silent' };
+/** An answer of the server, or why there is none. */
+export type Answer<T> = { readonly kind: 'answer'; readonly value: T } | Unheard;
 
 /** The recorded sessions of all mounds, newest first. */
 export function askForSessions(): Promise<Answer<readonly SessionListing[]>> {
@@ -65,7 +67,9 @@ async function ask<T>(address: string): Promise<Answer<T>> {
   try {
     const response = await fetch(address, { headers: { accept: 'application/json' } });
     const body: unknown = await response.json();
-    return response.ok ? { kind: 'answer', value: body as T } : { kind: 'refused', sentence: (body as Refusal).sentence };
+    if (response.ok) return { kind: 'answer', value: body as T };
+    const { code, sentence } = body as Refusal;
+    return { kind: 'refused', code, sentence };
   } catch {
     return { kind: 'silent' };
   }

@@ -1,6 +1,7 @@
 import { For, Show } from 'solid-js';
 import { dateText, timeText } from '../words/moments.ts';
 import { useSpeech } from '../words/use-words.tsx';
+import { zoneOffset } from '../words/zone-offset.ts';
 import { playOrPause, RATES } from './key-table.ts';
 import { Refused } from './notes-panel.tsx';
 import type { Marking } from './marking.ts';
@@ -43,7 +44,7 @@ export function Deck(props: DeckProps) {
         </Show>
       </div>
       <p class="where"><strong>{throwWords(model.state(), speech())}</strong>{' '}
-        <time datetime={new Date(model.moment()).toISOString()}>{dateText(model.moment(), zone(), speech().language)}, {timeText(model.moment(), zone(), speech().language)}</time>
+        <time datetime={new Date(model.moment()).toISOString()}>{dateText(model.moment(), zone(), speech().language)}, {timeText(model.moment(), zone(), speech().language)} {zoneOffset(model.moment(), zone())}</time>
       </p>
       <Refused marking={marking} />
     </section>

@@ -1,5 +1,5 @@
 import { createResource, Match, Show, Switch } from 'solid-js';
-import { askForSession } from '../live/recorded.ts';
+import { askForSession, type Unheard } from '../live/recorded.ts';
 import { Speaking, useWords } from '../words/use-words.tsx';
 import { Player } from './player.tsx';
 import { Unanswered } from './unanswered.tsx';
@@ -11,7 +11,7 @@ export function RecordedSession(props: { readonly session: string }) {
   return (
     <Show when={session()} keyed fallback={<main class="session-list"><p class="quiet">{words().playback.loading}</p></main>}>
       {(answer) => (
-        <Switch fallback={<Unplayable sentence={answer.kind === 'refused' ? answer.sentence : words().playback.unreachable} again={answer.kind === 'silent' ? () => void refetch() : null} />}>
+        <Switch fallback={<Unplayable unheard={answer as Unheard} again={() => void refetch()} />}>
           <Match when={answer.kind === 'answer' && answer.value} keyed>{(recorded) => <Player recorded={recorded} />}</Match>
         </Switch>
       )}
@@ -19,17 +19,17 @@ export function RecordedSession(props: { readonly session: string }) {
   );
 }
 
-function Unplayable(props: { readonly sentence: string; readonly again: (() => void) | null }) {
+function Unplayable(props: { readonly unheard: Unheard; readonly again: () => void }) {
   return <Speaking athlete={null}><Explained {...props} /></Speaking>;
 }
 
-function Explained(props: { readonly sentence: string; readonly again: (() => void) | null }) {
+function Explained(props: { readonly unheard: Unheard; readonly again: () => void }) {
   const words = useWords();
   return (
     <main class="session-list">
       <p><a href={`/playback${location.search}`}>{words().playback.toList}</a></p>
       <h1>{words().playback.gone}</h1>
-      <Unanswered sentence={props.sentence} again={props.again} />
+      <Unanswered {...props} />
     </main>
   );
 }

@@ -1,6 +1,6 @@
 import '../words/of-desk.ts';
 import { createEffect, createResource, Match, Show, Switch } from 'solid-js';
-import type { Answer } from '../live/recorded.ts';
+import type { Answer, Unheard } from '../live/recorded.ts';
 import { askForSessionRecord } from '../live/recorded.ts';
 import { Unanswered } from '../playback/unanswered.tsx';
 import { askForRecord, foldedSession, type AthleteRecord } from '../trials/record.ts';
@@ -27,7 +27,7 @@ export default function Report(props: { readonly session: string }) {
         <Speaking athlete={known()?.record.athlete ?? null}>
           <Switch>
             <Match when={known()}>{(reported) => <Page record={reported().record} session={reported().session} />}</Match>
-            <Match when={said().kind !== 'answer'}><None sentence={sentenceOf(said())} again={() => void refetch()} /></Match>
+            <Match when={said().kind !== 'answer'}><None unheard={said() as Unheard} again={() => void refetch()} /></Match>
           </Switch>
         </Speaking>
       )}
@@ -44,14 +44,12 @@ async function askForReport(session: string): Promise<Answer<Reported>> {
   return record.kind === 'answer' ? { kind: 'answer', value: { session, record: record.value } } : record;
 }
 
-const sentenceOf = (answer: Answer<unknown>): string | null => (answer.kind === 'refused' ? answer.sentence : null);
-
 function Waiting() {
   const words = useWords();
   return <main class="report-none"><p class="quiet">{words().report.loading}</p></main>;
 }
 
-function None(props: { readonly sentence: string | null; readonly again: () => void }) {
+function None(props: { readonly unheard: Unheard; readonly again: () => void }) {
   const words = useWords();
   createEffect(() => {
     document.title = `Offpace · ${words().report.onReport}`;
@@ -60,7 +58,7 @@ function None(props: { readonly sentence: string | null; readonly again: () => v
     <main class="report-none">
       <p><a href={`/playback${location.search}`}>{words().playback.toList}</a></p>
       <h1>{words().report.gone}</h1>
-      <Unanswered sentence={props.sentence ?? words().playback.unreachable} again={props.sentence === null ? props.again : null} />
+      <Unanswered {...props} />
     </main>
   );
 }

@@ -13,7 +13,7 @@ export type Standing =
   | { readonly kind: 'device-silent'; readonly sinceMs: number }
   | { readonly kind: 'device-unknown' }
   | { readonly kind: 'closed'; readonly atMs: number }
-  | { readonly kind: 'refused'; readonly sentence: string }
+  | { readonly kind: 'refused'; readonly code: string; readonly sentence: string }
   | { readonly kind: 'behind'; readonly seconds: number }
   | { readonly kind: 'played-back'; readonly atMs: number };
 
@@ -22,7 +22,7 @@ export function standingOf(view: MoundView | null, link: Freshness): Standing {
   const closedAtMs = view?.session?.closedAtMs ?? null;
   // The Glance of a session is let go of when that closes: what it shows is the end, not a fault.
   if (closedAtMs !== null && link.refused?.code === 'not-let-in') return { kind: 'closed', atMs: closedAtMs };
-  if (link.refused !== null) return { kind: 'refused', sentence: link.refused.sentence };
+  if (link.refused !== null) return { kind: 'refused', code: link.refused.code, sentence: link.refused.sentence };
   if (link.server === 'stale') return { kind: 'server-silent', sinceMs: link.sinceMs ?? 0 };
   if (view === null) return { kind: 'connecting' };
   if (link.behind !== null) return { kind: 'catching-up', ...link.behind };

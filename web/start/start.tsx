@@ -1,13 +1,16 @@
-import { createResource, For, Match, Show, Switch } from 'solid-js';
-import { useWords } from '../words/use-words.tsx';
-import { fetchMounds, type MoundListing, type MoundsFound } from './mounds.ts';
+import { Speaking, useWords } from '../words/use-words.tsx';
 import { Athletes } from './athletes.tsx';
+import { Mounds } from './mounds.tsx';
+import { ViewerChoices } from './viewer-choices.tsx';
 import './start.css';
 
 /** All mounds with their screens, and the way to the recordings. */
 export default function Start() {
+  return <Speaking athlete={null}><Ways /></Speaking>;
+}
+
+function Ways() {
   const words = useWords();
-  const [mounds] = createResource(fetchMounds);
   document.title = 'Offpace';
   return (
     <main class="start">
@@ -15,38 +18,12 @@ export default function Start() {
         <p class="start-name">Offpace</p>
         <h1>{words().start.job}</h1>
       </header>
-      <section aria-label={words().start.mounds}>
-        <Switch>
-          <Match when={mounds()?.kind === 'unreachable'}><p role="alert">{words().start.unreachable}</p></Match>
-          <Match when={mounds()}>
-            {(found) => <For each={listed(found())} fallback={<p class="quiet">{words().start.noMounds}</p>}>{(mound) => <Mound mound={mound} />}</For>}
-          </Match>
-        </Switch>
-      </section>
+      <Mounds />
       <Athletes />
       <OtherMound />
       <p class="start-recorded"><a href="/playback">{words().start.recorded}</a></p>
+      <ViewerChoices />
     </main>
-  );
-}
-
-function listed(found: MoundsFound): readonly MoundListing[] {
-  return found.kind === 'found' ? found.mounds : [];
-}
-
-function Mound(props: { readonly mound: MoundListing }) {
-  const words = useWords();
-  const throwing = () => props.mound.openSessions.find(({ active }) => active);
-  return (
-    <article class="start-mound">
-      <h2>{props.mound.mound}</h2>
-      <p class="quiet"><Show when={throwing()} fallback={words().standing.waiting}>{(session) => words().start.openSession(session().athleteName)}</Show></p>
-      <ul>
-        <For each={['wall', 'bench', 'glance', 'plan'] as const}>
-          {(screen) => <li><a href={`/${screen}/${encodeURIComponent(props.mound.mound)}`}>{words().start.screens[screen]}</a> <span class="quiet">{words().start.forWhom[screen]}</span></li>}
-        </For>
-      </ul>
-    </article>
   );
 }
 

@@ -1,5 +1,6 @@
 import '../words/of-desk.ts';
 import { createEffect, Match, Switch } from 'solid-js';
+import type { Unheard } from '../live/recorded.ts';
 import { Unanswered } from '../playback/unanswered.tsx';
 import { Speaking, useWords } from '../words/use-words.tsx';
 import { AthleteTrials } from './athlete-trials.tsx';
@@ -22,7 +23,7 @@ export default function Trials(props: { readonly athlete: string }) {
     <Speaking athlete={record()?.athlete ?? null}>
       <Switch fallback={<Loading />}>
         <Match when={record()}>{(known) => <AthleteTrials record={known()} refresh={held.refresh} />}</Match>
-        <Match when={refused()}>{(answer) => <Gone sentence={answer().kind === 'refused' ? (answer() as { sentence: string }).sentence : null} again={held.again} />}</Match>
+        <Match when={refused()}>{(answer) => <Gone unheard={answer()} again={held.again} />}</Match>
       </Switch>
     </Speaking>
   );
@@ -33,7 +34,7 @@ function Loading() {
   return <main class="trials-gone"><p class="quiet">{words().trials.frame.loading}</p></main>;
 }
 
-function Gone(props: { readonly sentence: string | null; readonly again: () => void }) {
+function Gone(props: { readonly unheard: Unheard; readonly again: () => void }) {
   const words = useWords();
   createEffect(() => {
     document.title = `Offpace · ${words().trials.frame.onTrials}`;
@@ -42,7 +43,7 @@ function Gone(props: { readonly sentence: string | null; readonly again: () => v
     <main class="trials-gone">
       <p><a href={`/playback${location.search}`}>{words().trials.frame.sessions}</a></p>
       <h1>{words().trials.frame.gone}</h1>
-      <Unanswered sentence={props.sentence ?? words().playback.unreachable} again={props.sentence === null ? props.again : null} />
+      <Unanswered {...props} />
     </main>
   );
 }

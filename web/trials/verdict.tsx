@@ -1,7 +1,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import { drawDifference } from '../charts/difference-line.ts';
 import { Drawn } from '../wall/drawn.tsx';
-import { dateText, hourText } from '../words/moments.ts';
+import { momentText } from '../words/moments.ts';
 import { shareText } from '../words/numbers.ts';
 import { useSpeech } from '../words/use-words.tsx';
 import type { OpenedComparison } from './comparison-of.ts';
@@ -19,7 +19,7 @@ export function Verdict(props: { readonly found: OpenedComparison; readonly name
   const compared = () => props.found.compared;
   const when = () => {
     const { openedAtMs } = props.found.entry;
-    return `${dateText(openedAtMs, props.timeZone, speech().language)}, ${hourText(openedAtMs, props.timeZone, speech().language)}`;
+    return momentText(openedAtMs, props.timeZone, speech().language);
   };
   const difference = createMemo(() => differenceData(compared(), props.names, speech()));
   const excluded = createMemo(() => excludedWords(compared(), props.found.taken, props.names, speech()));

@@ -4,6 +4,7 @@ import type { MoundView } from '../../core/facts/views.ts';
 import { reloadOnNewBuild } from '../live/use-build.ts';
 import { useMound } from '../live/use-mound.ts';
 import { standingOf, type Standing } from '../standing/standing.ts';
+import { RefusalWords } from '../standing/refusal.tsx';
 import { StandingWord } from '../standing/frame.tsx';
 import { Speaking } from '../words/use-words.tsx';
 import { RequestButtons } from './asked/request-buttons.tsx';
@@ -46,13 +47,13 @@ export default function Wall(props: { readonly mound: string }) {
 
 /** Before the first view: on its way, or why not. */
 function NothingYet(props: { readonly mound: string; readonly standing: Standing }) {
-  const reason = (): string => (props.standing.kind === 'refused' ? props.standing.sentence : '');
+  const refused = () => (props.standing.kind === 'refused' ? props.standing : null);
   return (
     <WallRoom standing={props.standing} windows={false} asked={false}>
       {() => (
         <div class="wall-empty">
           <header class="wall-head"><h1>{props.mound}</h1><StandingWord standing={props.standing} timeZone={null} /></header>
-          <div class="wall-poster"><p>{reason()}</p></div>
+          <div class="wall-poster"><p><Show when={refused()}>{(refusal) => <RefusalWords refusal={refusal()} />}</Show></p></div>
         </div>
       )}
     </WallRoom>

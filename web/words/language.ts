@@ -29,7 +29,7 @@ learn({ arm, feedback, measures, standing, start, trade, wall });
 /** The tag under which numbers and times are written: Spanish as the game speaks it, with a decimal point. */
 export const LOCALE: Readonly<Record<Language, string>> = { en: 'en-US', es: 'es-US' };
 
-/** First what the address asks for, then what the athlete speaks, then what the browser prefers, then English. */
+/** First what the viewer asked for, then what the athlete speaks, then what the browser prefers, then English. */
 export function chooseLanguage(asked: Language | null, athletes: Language | null, browser: readonly string[]): Language {
   if (asked !== null) return asked;
   if (athletes !== null) return athletes;

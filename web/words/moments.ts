@@ -1,4 +1,5 @@
 import { LOCALE, type Language } from './language.ts';
+import { zoneOffset } from './zone-offset.ts';
 
 /** Times of day and dates, in the time zone of the session; null means that of the screen. */
 
@@ -15,6 +16,11 @@ export function hourText(atMs: number, timeZone: string | null, language: Langua
 /** Day, month and year. */
 export function dateText(atMs: number, timeZone: string | null, language: Language): string {
   return written(atMs, timeZone, language, { day: 'numeric', month: 'short', year: 'numeric' });
+}
+
+/** Day, hour and the zone's offset, for a moment that stands alone: "Sep 21, 2026, 10:13 −04:00". */
+export function momentText(atMs: number, timeZone: string, language: Language): string {
+  return `${dateText(atMs, timeZone, language)}, ${hourText(atMs, timeZone, language)} ${zoneOffset(atMs, timeZone)}`;
 }
 
 /** A calendar day, given as YYYY-MM-DD. */

@@ -1,6 +1,6 @@
 import { createContext, createEffect, createMemo, useContext, type Accessor, type JSX } from 'solid-js';
 import type { Athlete } from '../../core/facts/coach.ts';
-import { settingsIn } from '../settings.ts';
+import { language as asked, units as askedUnits } from '../viewer.ts';
 import { chooseLanguage, WORDS, type Language } from './language.ts';
 import type { Words } from './words.ts';
 import { speechIn, type Speech, type Units } from './speech.ts';
@@ -10,19 +10,18 @@ interface Spoken {
   readonly units: Accessor<Units>;
 }
 
-/** What holds where no athlete is known: the address, then the browser. */
+/** What holds where no athlete is known: what the viewer asked for, then the browser. */
 const unspoken: Spoken = {
-  language: () => chooseLanguage(settingsIn(location.search).language, null, navigator.languages),
-  units: () => settingsIn(location.search).units ?? 'imperial',
+  language: () => chooseLanguage(asked.chosen(), null, navigator.languages),
+  units: () => askedUnits.chosen() ?? 'imperial',
 };
 const SpokenContext = createContext<Spoken>(unspoken);
 
-/** Speaks the athlete's language and units to everything inside, unless the address asks for others. */
+/** Speaks the athlete's language and units to everything inside, unless the viewer asked for others. */
 export function Speaking(props: { readonly athlete: Athlete | null; readonly children: JSX.Element }) {
-  const asked = settingsIn(location.search);
   const spoken: Spoken = {
-    language: createMemo(() => chooseLanguage(asked.language, props.athlete?.language ?? null, navigator.languages)),
-    units: createMemo(() => asked.units ?? props.athlete?.units ?? 'imperial'),
+    language: createMemo(() => chooseLanguage(asked.chosen(), props.athlete?.language ?? null, navigator.languages)),
+    units: createMemo(() => askedUnits.chosen() ?? props.athlete?.units ?? 'imperial'),
   };
   createEffect(() => {
     document.documentElement.lang = spoken.language();

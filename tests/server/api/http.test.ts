@@ -26,6 +26,17 @@ test.each(['/', '/wall/north-1', '/bench/north-1', '/glance/north-1', '/plan/nor
   expect([response.status, response.headers.get('cache-control'), await response.text()]).toEqual([200, 'no-cache', PAGE]);
 });
 
+test('an address that no screen has shows a person the page that leads on, and tells a program', async () => {
+  const server = await serverForTest({ webFolder: builtScreens() });
+  const asked = (accept: string, address = '/nowhere/at/all') => fetch(server.address + address, { headers: { accept } });
+  const shown = await asked('text/html,application/xhtml+xml,*/*;q=0.8');
+  expect([shown.status, await shown.text()]).toEqual([404, PAGE]);
+  const told = await asked('*/*');
+  expect([told.status, await told.json()]).toMatchObject([404, { code: 'unknown-address' }]);
+  const missing = await asked('text/html', '/assets/none.js');
+  expect([missing.status, await missing.json()]).toMatchObject([404, { code: 'unknown-address' }]);
+});
+
 test('what carries a hash in its name is kept for ever, and a missing one is no page', async () => {
   const server = await serverForTest({ webFolder: builtScreens() });
   const found = await fetch(`${server.address}/assets/main-abc123.js`);

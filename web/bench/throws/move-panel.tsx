@@ -1,7 +1,7 @@
 import { createResource, For } from 'solid-js';
 import type { SessionListing } from '../../../core/facts/wire.ts';
 import { answered, askForSessions } from '../../live/recorded.ts';
-import { dateText, hourText } from '../../words/moments.ts';
+import { momentText } from '../../words/moments.ts';
 import { useSpeech } from '../../words/use-words.tsx';
 import { useDesk } from '../../desk/desk.ts';
 import type { PanelProps } from './panel.ts';
@@ -17,7 +17,7 @@ export function MovePanel(props: PanelProps) {
   const [listed] = createResource(() => answered(askForSessions()));
   const open = () => desk.view().openSessions.filter(({ id }) => id !== props.session.id);
   const closed = () => (listed() ?? []).filter(({ id, mound, closedAtMs }) => mound === desk.mound && closedAtMs !== null && id !== props.session.id).slice(0, CLOSED_OFFERED);
-  const when = ({ openedAtMs, timeZone }: SessionListing) => `${dateText(openedAtMs, timeZone, speech().language)} ${hourText(openedAtMs, timeZone, speech().language)}`;
+  const when = ({ openedAtMs, timeZone }: SessionListing) => momentText(openedAtMs, timeZone, speech().language);
   const move = (session: string | null) => void props.onSay({ kind: 'throws-moved', places: props.selection.places(), session });
   return (
     <div class="panel" role="group" aria-label={say().moveTo}>

@@ -1,5 +1,6 @@
 import { createEffect, createSignal, For, Match, Show, Switch } from 'solid-js';
 import type { SessionsFound } from '../../../core/facts/session-search.ts';
+import type { Unheard } from '../../live/recorded.ts';
 import { withSetting } from '../../settings.ts';
 import { Speaking, useSpeech, useWords } from '../../words/use-words.tsx';
 import { Unanswered } from '../unanswered.tsx';
@@ -38,7 +39,7 @@ function Sessions() {
       <SearchForm typed={typed()} onTyped={type} />
       <Show when={found.answer()} keyed fallback={<p class="quiet">{words().playback.loading}</p>}>
         {(answer) => (
-          <Switch fallback={<Unanswered sentence={answer.kind === 'refused' ? answer.sentence : words().playback.unreachable} again={found.again} />}>
+          <Switch fallback={<Unanswered unheard={answer as Unheard} again={found.again} />}>
             <Match when={answer.kind === 'answer' && answer.value}>{(sessions) => <Results found={sessions()} typed={typed()} to={to} onTyped={type} more={found.more} />}</Match>
           </Switch>
         )}

@@ -1,7 +1,7 @@
 import { For, Show } from 'solid-js';
 import type { SessionFound } from '../../../core/facts/session-search.ts';
 import type { Stage } from '../../../core/facts/vocabulary.ts';
-import { dateText, hourText } from '../../words/moments.ts';
+import { momentText } from '../../words/moments.ts';
 import { useSpeech, useWords } from '../../words/use-words.tsx';
 
 /** Where a session leads from this list, at a place of its log or at its start. */
@@ -26,7 +26,7 @@ function Row(props: { readonly found: SessionFound; readonly to: LeadTo }) {
   const words = () => speech().words;
   const say = () => words().playback.search;
   const stages = () => props.found.stages.map((stage) => words().trade.stage[stage as Stage]).join(', ');
-  const when = () => `${dateText(props.found.openedAtMs, props.found.timeZone, speech().language)}, ${hourText(props.found.openedAtMs, props.found.timeZone, speech().language)}`;
+  const when = () => momentText(props.found.openedAtMs, props.found.timeZone, speech().language);
   const said = () => [...(props.found.notes > 0 ? [say().notes(props.found.notes)] : []), ...(props.found.bookmarks > 0 ? [say().bookmarks(props.found.bookmarks)] : [])].join(', ');
   return (
     <tr data-session={props.found.id}>

@@ -28,7 +28,6 @@ export const frame = inBoth(
     deviceStale: (device: string, since: string) => `${device} silent since ${since}`,
     deviceUnknown: 'No device heard yet',
     keep: 'Keep as it is',
-    refusal: (_code: string, sentence: string) => sentence,
   },
   {
     title: (mound) => `Banca del montículo ${mound}`,
@@ -56,20 +55,5 @@ export const frame = inBoth(
     deviceStale: (device, since) => `${device} callado desde ${since}`,
     deviceUnknown: 'Aún no se oye ningún equipo',
     keep: 'Dejar como está',
-    refusal: (code, sentence) => EN_ESPANOL[code] ?? sentence,
   },
 );
-
-/** What the server refuses, by its code; its own sentences are in English. */
-const EN_ESPANOL: Readonly<Record<string, string>> = {
-  'session-known': 'Ya hay una sesión con ese nombre en este montículo; ábrala de nuevo.',
-  'unknown-time-zone': 'Este navegador dice una zona horaria que el servidor no conoce.',
-  'session-closed': 'La sesión está cerrada; abra otra para seguir.',
-  'no-throw-there': 'Uno de los tiros elegidos ya no está en este montículo.',
-  'not-of-this-session': 'Uno de los tiros elegidos ya no es de esta sesión; muévalo aquí primero.',
-  'too-few-fastballs': 'Una recta base necesita cinco rectas de esta etapa.',
-  'no-such-trial': 'Esta sesión no tiene ese ensayo; empiécelo primero.',
-  'moved-since': 'Alguien movió uno de los tiros entretanto; vea dónde está antes de moverlo.',
-  'no-such-note': 'Esa nota no existe, o ya se retiró.',
-  'unknown-session': 'Este montículo no tiene esa sesión.',
-};

@@ -1,0 +1,54 @@
+import type { Language } from './language.ts';
+
+/** A refusal as it reaches a screen. */
+export interface Refused {
+  readonly code: string;
+  readonly sentence: string;
+}
+
+/** How a refusal is said to a viewer. */
+export interface RefusalSaid {
+  readonly said: string;
+  /** The server's own sentence, which names what it is about; it speaks English. Null where it is what is said. */
+  readonly inEnglish: string | null;
+}
+
+/** What the server refuses, by its code. A code without a text here says the server's sentence, and a test finds it. */
+export const IN_SPANISH: Readonly<Record<string, string>> = {
+  'body-differs': 'Este tiro ya está guardado con otros datos.',
+  'day-known': 'Esa comparación ya tiene esta sesión.',
+  foreign: 'Abra el servidor por la dirección que él mismo muestra.',
+  internal: 'El servidor tuvo una falla propia; lo lanzado está a salvo.',
+  malformed: 'Algo de lo dicho no se puede leer; revíselo y dígalo otra vez.',
+  'no-answer': 'El servidor no respondió y no se sabe si se guardó. Revise la red y dígalo otra vez.',
+  'no-pain-reported': 'No hay ningún dolor sin respuesta.',
+  'no-screens': 'Las pantallas aún no están construidas en el servidor.',
+  'no-such-baseline': 'Esa sesión no tiene esa recta base en esta etapa.',
+  'no-such-comparison': 'No existe esa comparación; ábrala primero.',
+  'no-such-trial': 'Esa sesión no tiene ese ensayo; empiécelo primero.',
+  'no-throw-there': 'Uno de los tiros elegidos ya no está en este montículo.',
+  'no-view': 'El servidor no puede mostrar este montículo; lo lanzado está a salvo.',
+  'not-of-this-session': 'Uno de los tiros elegidos ya no es de esta sesión; muévalo aquí primero.',
+  'not-the-next-number': 'Otra comparación se abrió entretanto; ábrala de nuevo.',
+  'not-theirs-to-say': 'Esto no se dice desde esta pantalla.',
+  'nothing-to-correct': 'No está guardado el tiro que se quiere corregir.',
+  'nothing-unclaimed': 'Ya no queda ningún tiro sin dueño hasta ahí.',
+  'one-trial': 'Un ensayo no se compara consigo mismo; elija otro.',
+  'other-athlete': 'Una comparación es de un solo atleta.',
+  'refused-before': 'Esto ya fue rechazado antes.',
+  'request-differs': 'Esto ya se dijo con otras palabras; dígalo de nuevo.',
+  'session-closed': 'La sesión está cerrada; abra otra para seguir.',
+  'session-known': 'Ya hay una sesión con ese nombre; ábrala de nuevo.',
+  'storage-failed': 'El servidor no pudo escribir en su disco; no se guardó nada. Revise el disco y dígalo otra vez.',
+  'too-few-fastballs': 'Una recta base necesita cinco rectas de esta etapa.',
+  'unknown-address': 'El servidor no tiene nada en esa dirección.',
+  'unknown-athlete': 'No hay ningún atleta con ese nombre en la dirección; la lista tiene los que hay.',
+  'unknown-session': 'No hay ninguna sesión con ese nombre; la lista tiene las que hay.',
+  'unknown-time-zone': 'El servidor no conoce la zona horaria de este aparato.',
+};
+
+/** A refusal in the viewer's language; where that is not the server's, its own sentence goes with it. */
+export function refusalSaid({ code, sentence }: Refused, language: Language): RefusalSaid {
+  const said = language === 'es' ? IN_SPANISH[code] : undefined;
+  return said === undefined ? { said: sentence, inEnglish: null } : { said, inEnglish: sentence };
+}
