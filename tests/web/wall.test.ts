@@ -133,7 +133,7 @@ describe('text is sized for where it is read', () => {
   };
 
   test.each([[1280, 720], [1920, 1080], [3840, 2160]])('at %i×%i the last throw stands 30 minutes of arc high, all else 12', (width, height) => {
-    const { textPx, leadPx, stacked } = wallSizes(width, height, NO_SETTING);
+    const { textPx, leadPx, stacked } = wallSizes({ width, height }, NO_SETTING);
     expect(arcMinutes(textPx, width)).toBeGreaterThanOrEqual(12);
     expect(arcMinutes(textPx, width)).toBeLessThan(12.1);
     expect(arcMinutes(leadPx, width)).toBeGreaterThanOrEqual(30);
@@ -141,11 +141,11 @@ describe('text is sized for where it is read', () => {
   });
 
   test('a smaller screen nearer by needs the same angle', () => {
-    const near = wallSizes(1920, 1080, { diagonalIn: 27.5, distanceM: 3 });
-    expect(near.textPx).toBeCloseTo(wallSizes(1920, 1080, NO_SETTING).textPx, 0);
+    const near = wallSizes({ width: 1920, height: 1080 }, { diagonalIn: 27.5, distanceM: 3 });
+    expect(near.textPx).toBeCloseTo(wallSizes({ width: 1920, height: 1080 }, NO_SETTING).textPx, 0);
   });
 
   test('in a hand it is one column of reading size', () => {
-    expect(wallSizes(390, 844, NO_SETTING)).toEqual({ textPx: 17, leadPx: 42, stacked: true });
+    expect(wallSizes({ width: 390, height: 844 }, NO_SETTING)).toMatchObject({ textPx: 17, leadPx: 42, stacked: true });
   });
 });

@@ -29,12 +29,14 @@ export interface MoundPictureProps {
   readonly picture: Asked | null;
   /** Nothing is shown that tells a speed. */
   readonly withoutSpeed?: boolean;
+  /** One of several mounds on the same screen. */
+  readonly tile?: boolean;
 }
 
 /** Separation plane, pace rail, last throw in words, trial and intent, count. Speaks the language around it. */
 export function MoundPicture(props: MoundPictureProps) {
   return (
-    <WallRoom standing={props.standing} windows={props.windows} asked={props.picture !== null && props.view.session !== null} place={props.view.place} generation={props.view.generation}>
+    <WallRoom standing={props.standing} windows={props.windows} asked={props.picture !== null && props.view.session !== null} tile={props.tile} place={props.view.place} generation={props.view.generation}>
       {(sizes) => (
         <Show when={props.view.session} fallback={<NoSession view={props.view} standing={props.standing} />}>
           {(session) => (
@@ -73,7 +75,7 @@ function SessionPicture(props: MoundPictureProps & { readonly session: SessionVi
   const rail = createMemo(() => railOf(props.view, speech()));
   return (
     <div class="wall-session" classList={{ 'without-speed': props.withoutSpeed === true }}>
-      <Head session={props.session} standing={props.standing} />
+      <Head session={props.session} standing={props.standing} mound={props.tile === true ? props.view.mound : null} />
       <div class="wall-plane">
         <Switch>
           <Match when={props.session.baseline.kind === 'forming' && props.session.baseline}>
@@ -92,13 +94,14 @@ function SessionPicture(props: MoundPictureProps & { readonly session: SessionVi
   );
 }
 
-function Head(props: { readonly session: SessionView; readonly standing: Standing }) {
+function Head(props: { readonly session: SessionView; readonly standing: Standing; readonly mound: string | null }) {
   const words = useWords();
   const intent = () => (props.session.intent === null ? words().trade.noIntent : words().trade.intent[props.session.intent]);
   /** Another intent in between neither ends the trial nor belongs to it. */
   const trialNow = () => (props.session.trial?.intent === props.session.intent ? props.session.trial : null);
   return (
     <header class="wall-head">
+      <Show when={props.mound}>{(mound) => <p class="wall-mound">{mound()}</p>}</Show>
       <h1>{props.session.athlete.name}</h1>
       <p class="wall-intent" data-intent={props.session.intent} data-trial={trialNow()?.letter}>
         {intent()}{' '}

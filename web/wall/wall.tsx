@@ -1,55 +1,76 @@
 import '../words/of-pictures.ts';
-import { onCleanup, onMount, Show } from 'solid-js';
+import { For, Show, type JSX } from 'solid-js';
 import type { MoundView } from '../../core/facts/views.ts';
 import { reloadOnNewBuild } from '../live/use-build.ts';
 import { useMound } from '../live/use-mound.ts';
-import { standingOf, type Standing } from '../standing/standing.ts';
+import { showsSpeed } from '../shown-speed.ts';
 import { RefusalWords } from '../standing/refusal.tsx';
 import { StandingWord } from '../standing/frame.tsx';
+import { standingOf, type Standing } from '../standing/standing.ts';
 import { Speaking } from '../words/use-words.tsx';
-import { RequestButtons } from './asked/request-buttons.tsx';
-import { createRequests } from './asked/requests.ts';
-import { CodeButton } from './code/code-button.tsx';
-import { showsSpeed } from '../shown-speed.ts';
+import { Hanging } from './hanging.tsx';
+import type { Hung } from './hung.ts';
+import { kioskIn } from './kiosk.ts';
 import { MoundPicture } from './mound-picture.tsx';
-import { createSpeedRequest, SpeedButton } from './speed-request.tsx';
+import { moundsOf } from './mounds-of.ts';
+import { Requested } from './requested.tsx';
 import { WallRoom } from './wall-room.tsx';
 
-/** The session now, on a big screen, for coach and athlete. The keys W, S, G and P show and hide the windows, the seam map, the gap line and the plate; V shows the speed of an athlete who may be under 18; Q shows the code for the athlete's phone. */
+/** The session now, on a big screen, for coach and athlete: of one mound, or of up to four side by side. */
 export default function Wall(props: { readonly mound: string }) {
-  const live = useMound(props.mound);
-  document.title = `${props.mound} · Offpace`;
-  reloadOnNewBuild(live.build);
-  const requests = createRequests();
-  const speed = createSpeedRequest();
-  onMount(() => {
-    const listen = (event: KeyboardEvent): void => {
-      if (!event.ctrlKey && !event.metaKey && !event.altKey) void (requests.takeKey(event.key) || speed.takeKey(event.key));
-    };
-    addEventListener('keydown', listen);
-    onCleanup(() => removeEventListener('keydown', listen));
+  const hung = moundsOf(props.mound).map((mound): Hung => {
+    const live = useMound(mound);
+    return { mound, live, standing: () => standingOf(live.view(), live.link()) };
   });
-  const withoutSpeed = ({ session }: MoundView): boolean => session !== null && !showsSpeed(session, speed.asked());
-  const standing = () => standingOf(live.view(), live.link());
+  const kiosk = kioskIn(location.search);
+  document.title = `${hung.map(({ mound }) => mound).join(' + ')} · Offpace`;
+  reloadOnNewBuild(() => hung[0]?.live.build() ?? null);
   return (
-    <Speaking athlete={live.view()?.session?.athlete ?? null}>
-      <main class="wall">
-        <Show when={live.view()} fallback={<NothingYet mound={props.mound} standing={standing()} />}>
-          {(view) => <MoundPicture view={view()} standing={standing()} windows={requests.windows.asked()} picture={requests.picture()} withoutSpeed={withoutSpeed(view())} />}
-        </Show>
-        <RequestButtons requests={requests} />
-        <CodeButton session={live.view()?.session ?? null} />
-        <SpeedButton session={live.view()?.session ?? null} request={speed} />
-      </main>
+    <Hanging hung={hung} kiosk={kiosk}>
+      <Show when={hung.length === 1 && hung[0]} fallback={<Several hung={hung} />}>{(one) => <One hung={one()} kiosk={kiosk} />}</Show>
+    </Hanging>
+  );
+}
+
+/** One mound, with what was asked for beside its picture. */
+function One(props: { readonly hung: Hung; readonly kiosk: boolean }) {
+  return (
+    <OfMound hung={props.hung}>
+      {(view) => <Requested view={view} standing={props.hung.standing} controls={!props.kiosk} />}
+    </OfMound>
+  );
+}
+
+/** Several mounds: plane and last throw of each. Speed that is hidden by default stays so. */
+function Several(props: { readonly hung: readonly Hung[] }) {
+  return (
+    <div class="wall-several" data-mounds={props.hung.length}>
+      <For each={props.hung}>
+        {(hung) => (
+          <OfMound hung={hung} tile>
+            {(view) => <MoundPicture tile view={view()} standing={hung.standing()} windows={false} picture={null} withoutSpeed={hidesSpeed(view())} />}
+          </OfMound>
+        )}
+      </For>
+    </div>
+  );
+}
+
+const hidesSpeed = ({ session }: MoundView): boolean => session !== null && !showsSpeed(session, false);
+
+/** In the language of who throws there; before the first view, that it is on its way or why not. */
+function OfMound(props: { readonly hung: Hung; readonly tile?: boolean; readonly children: (view: () => MoundView) => JSX.Element }) {
+  return (
+    <Speaking athlete={props.hung.live.view()?.session?.athlete ?? null}>
+      <Show when={props.hung.live.view()} fallback={<NothingYet mound={props.hung.mound} standing={props.hung.standing()} tile={props.tile === true} />}>{(view) => props.children(view)}</Show>
     </Speaking>
   );
 }
 
-/** Before the first view: on its way, or why not. */
-function NothingYet(props: { readonly mound: string; readonly standing: Standing }) {
+function NothingYet(props: { readonly mound: string; readonly standing: Standing; readonly tile: boolean }) {
   const refused = () => (props.standing.kind === 'refused' ? props.standing : null);
   return (
-    <WallRoom standing={props.standing} windows={false} asked={false}>
+    <WallRoom standing={props.standing} windows={false} asked={false} tile={props.tile}>
       {() => (
         <div class="wall-empty">
           <header class="wall-head"><h1>{props.mound}</h1><StandingWord standing={props.standing} timeZone={null} /></header>

@@ -10,6 +10,13 @@ export const wall = inBoth(
     noThrow: 'Ready for the first throw',
     noBaseline: 'No fastball yet to hold this against',
     seenFromMound: 'seen from the mound',
+    restingSince: (at: string) => `Resting since ${at}`,
+    readWithin: (distance: string) => `Readable within ${distance}`,
+    drowsy: {
+      'not-secure': 'This screen may go dark: a browser keeps it awake only over https, or on the machine of the server itself.',
+      'not-supported': 'This screen may go dark: this browser cannot keep it awake. Switch off its sleep in the settings.',
+      refused: 'This screen may go dark: the browser refused to keep it awake. A low battery or a saving mode does that.',
+    },
     plane: {
       name: 'Separation from the fastball',
       fastball: 'fastball',
@@ -57,6 +64,13 @@ export const wall = inBoth(
     noThrow: 'Listo para el primer tiro',
     noBaseline: 'Aún sin recta con que comparar',
     seenFromMound: 'desde el montículo',
+    restingSince: (at) => `En reposo desde ${at}`,
+    readWithin: (distance) => `Se lee a ${distance} o menos`,
+    drowsy: {
+      'not-secure': 'Esta pantalla puede apagarse: el navegador solo la mantiene despierta por https, o en la máquina del servidor.',
+      'not-supported': 'Esta pantalla puede apagarse: este navegador no sabe mantenerla despierta. Quite el reposo en sus ajustes.',
+      refused: 'Esta pantalla puede apagarse: el navegador no quiso mantenerla despierta. Una batería baja o un modo de ahorro lo hacen.',
+    },
     plane: {
       name: 'Separación de la recta',
       fastball: 'recta',
