@@ -1,51 +1,56 @@
 import '@fontsource-variable/hanken-grotesk/index.css';
 import './theme.css';
 import './charts/charts.css';
-import { lazy, Suspense } from 'solid-js';
-import { Dynamic, render } from 'solid-js/web';
+import type { JSX } from 'solid-js';
+import { render } from 'solid-js/web';
 import { routeOf, type Route } from './route.ts';
 import { showTheme } from './theme.ts';
 
-const Wall = lazy(() => import('./wall/wall.tsx'));
-const Bench = lazy(() => import('./bench/bench.tsx'));
-const Glance = lazy(() => import('./glance/glance.tsx'));
-const Plan = lazy(() => import('./plan/plan.tsx'));
-const Playback = lazy(() => import('./playback/playback.tsx'));
-const Trials = lazy(() => import('./trials/trials.tsx'));
-const Report = lazy(() => import('./report/report.tsx'));
-const Start = lazy(() => import('./start/start.tsx'));
-const Open = lazy(() => import('./door/open.tsx'));
-const Certificate = lazy(() => import('./door/certificate.tsx'));
-const SignIn = lazy(() => import('./door/sign-in.tsx'));
-const Nowhere = lazy(() => import('./start/nowhere.tsx'));
-const MOUND_SCREENS = { wall: Wall, bench: Bench, glance: Glance, plan: Plan } as const;
-
-function Screen(props: { readonly route: Route }) {
-  const { route } = props;
+/**
+ * The screen of a route, once its program has come. Nothing waits for its data here: each screen says itself what it is waiting
+ * for, and none is taken away because a part of it asks the server something.
+ */
+async function screenOf(route: Route): Promise<() => JSX.Element> {
   switch (route.screen) {
-    case 'wall':
-    case 'bench':
-    case 'glance':
-    case 'plan':
-      return <Dynamic component={MOUND_SCREENS[route.screen]} mound={route.mound} />;
-    case 'playback':
-      return <Playback session={route.session} />;
-    case 'trials':
-      return <Trials athlete={route.athlete} />;
-    case 'report':
-      return <Report session={route.session} />;
-    case 'open':
-      return <Open />;
-    case 'certificate':
-      return <Certificate />;
-    case 'sign-in':
-      return <SignIn />;
-    case 'start':
-      return <Start />;
-    case 'nowhere':
-      return <Nowhere pathname={route.pathname} />;
+    case 'wall': {
+      const { default: Wall } = await import('./wall/wall.tsx');
+      return () => <Wall mound={route.mound} />;
+    }
+    case 'bench': {
+      const { default: Bench } = await import('./bench/bench.tsx');
+      return () => <Bench mound={route.mound} />;
+    }
+    case 'glance': {
+      const { default: Glance } = await import('./glance/glance.tsx');
+      return () => <Glance mound={route.mound} />;
+    }
+    case 'plan': {
+      const { default: Plan } = await import('./plan/plan.tsx');
+      return () => <Plan mound={route.mound} />;
+    }
+    case 'playback': {
+      const { default: Playback } = await import('./playback/playback.tsx');
+      return () => <Playback session={route.session} />;
+    }
+    case 'trials': {
+      const { default: Trials } = await import('./trials/trials.tsx');
+      return () => <Trials athlete={route.athlete} />;
+    }
+    case 'report': {
+      const { default: Report } = await import('./report/report.tsx');
+      return () => <Report session={route.session} />;
+    }
+    case 'nowhere': {
+      const { default: Nowhere } = await import('./start/nowhere.tsx');
+      return () => <Nowhere pathname={route.pathname} />;
+    }
+    case 'open': return (await import('./door/open.tsx')).default;
+    case 'certificate': return (await import('./door/certificate.tsx')).default;
+    case 'sign-in': return (await import('./door/sign-in.tsx')).default;
+    case 'gallery': return (await import('./gallery/gallery.tsx')).default;
+    case 'start': return (await import('./start/start.tsx')).default;
   }
 }
 
 showTheme();
-render(() => <Suspense><Screen route={routeOf(location.pathname)} /></Suspense>, document.querySelector('#screen')!);
+void screenOf(routeOf(location.pathname)).then((Screen) => render(() => <Screen />, document.querySelector('#screen')!));

@@ -2,7 +2,8 @@ import { fileURLToPath } from 'node:url';
 import { expect, test, type Page } from '@playwright/test';
 import { build, type Rolldown } from 'vite';
 import type { drawScene } from '../drawings/entry.ts';
-import { GAP_SCENES, GRASPED_SCENES, PLANE_SCENES, PLATE_SCENES, SEAM_SCENES, type Room } from '../drawings/scenes.ts';
+import { GAP_SCENES, GRASPED_SCENES, PLANE_SCENES, PLATE_SCENES, SEAM_SCENES } from '../../web/gallery/hard-places.ts';
+import type { Room } from '../../web/gallery/scene.ts';
 import { overlaps, readTexts } from './reading.ts';
 
 /** Rooms beside the plane on a Wall, alone and above the windows; in a hand; and of the plane on Wall and Bench. */

@@ -28,8 +28,8 @@ export function temporaryFolder(): { readonly folder: string; remove(): void } {
 }
 
 /** Starts the built server on a free port, or on the given one, and waits until it is ready. */
-export async function startServer(dataFolder: string, port = 0, more: readonly string[] = []): Promise<TestServer> {
-  const child = fork(PROGRAM, ['--port', String(port), '--data', dataFolder, ...more], { stdio: ['ignore', 'ignore', 'pipe', 'ipc'] });
+export async function startServer(dataFolder: string, port = 0, more: readonly string[] = [], program = PROGRAM): Promise<TestServer> {
+  const child = fork(program, ['--port', String(port), '--data', dataFolder, ...more], { stdio: ['ignore', 'ignore', 'pipe', 'ipc'] });
   const trouble: string[] = [];
   child.stderr!.on('data', (chunk: Buffer) => trouble.push(chunk.toString()));
   const started = await Promise.race([

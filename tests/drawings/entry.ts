@@ -7,7 +7,8 @@ import '../../web/charts/seam-map.css';
 import '../../web/words/of-pictures.ts';
 import type { Language } from '../../web/words/language.ts';
 import { speechIn, type Units } from '../../web/words/speech.ts';
-import { GAP_SCENES, GRASPED_SCENES, PLANE_SCENES, PLATE_SCENES, SEAM_SCENES, type Room } from './scenes.ts';
+import { GAP_SCENES, GRASPED_SCENES, PLANE_SCENES, PLATE_SCENES, SEAM_SCENES } from '../../web/gallery/hard-places.ts';
+import type { Room } from '../../web/gallery/scene.ts';
 
 const SCENES = { ...SEAM_SCENES, ...GAP_SCENES, ...PLANE_SCENES, ...PLATE_SCENES, ...GRASPED_SCENES };
 

@@ -18,3 +18,15 @@ for (const scene of SCENES) {
     });
   });
 }
+
+for (const [theme, query] of [['dark', 'theme=dark'], ['light', 'theme=light&lang=es&units=metric']] as const) {
+  test(`the gallery, ${theme}`, async ({ browser }) => {
+    await withScene('empty', async (server) => {
+      const page = await browser.newPage({ viewport: { width: 1500, height: 1000 }, reducedMotion: 'reduce' });
+      await page.goto(`${server.address}/gallery?${query}`);
+      await settled(page, 'empty');
+      await page.screenshot({ path: `docs/screens/gallery-${theme}.png`, fullPage: true, animations: 'disabled' });
+      await page.close();
+    });
+  });
+}

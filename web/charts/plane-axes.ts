@@ -21,43 +21,68 @@ interface Rule {
   readonly dash: readonly [number, number, number, number] | null;
 }
 
+/** What was ruled, and what it covers: a plane is ruled anew only when its scale or its words change, because to measure text is slow. */
+interface Ruled {
+  readonly key: string;
+  readonly taken: readonly Taken[];
+  readonly ticks: readonly { readonly node: SVGTextElement; readonly box: Box; readonly clashes: boolean }[];
+}
+const RULED = new WeakMap<Element, Ruled>();
+
 /** Two lines through the fastball, ruled in the viewer's unit, their ends named. Gives the boxes of its lines and texts. */
 export function drawAxes(axes: Layer, data: PlaneData, scale: PlaneScale, { width, height, textPx }: { readonly width: number; readonly height: number; readonly textPx: number }): Taken[] {
   const { originX, originY } = scale;
+  const rules = rulesOf(data, scale, width, height, textPx);
+  const group = axes.node()!;
+  const before = RULED.get(group);
+  const key = JSON.stringify([rules, width, height, textPx]);
+  if (before !== undefined && before.key === key + lettersNow(group)) {
+    for (const { node, clashes } of before.ticks) node.classList.toggle('left-out', clashes);
+    return [...before.taken];
+  }
   axes.selectAll<SVGLineElement, readonly number[]>('line.axis')
     .data([[0, originY, width, originY], [originX, 0, originX, height]])
     .join('line').attr('class', 'axis')
     .attr('x1', (d) => d[0]!).attr('y1', (d) => d[1]!).attr('x2', (d) => d[2]!).attr('y2', (d) => d[3]!);
-  const rules = rulesOf(data, scale, width, height, textPx);
-  axes.selectAll<SVGLineElement, Rule>('line.tick').data(rules.filter(({ dash }) => dash !== null), ({ key }) => key)
+  axes.selectAll<SVGLineElement, Rule>('line.tick').data(rules.filter(({ dash }) => dash !== null), ({ key: name }) => name)
     .join('line').attr('class', 'tick')
     .attr('x1', (d) => d.dash![0]).attr('y1', (d) => d.dash![1]).attr('x2', (d) => d.dash![2]).attr('y2', (d) => d.dash![3]);
-  const texts = axes.selectAll<SVGTextElement, Rule>('text').data(rules, ({ key }) => key)
+  const texts = axes.selectAll<SVGTextElement, Rule>('text').data(rules, ({ key: name }) => name)
     .join('text').attr('class', ({ kind }) => `${kind}-text`)
     .attr('y', ({ y }) => y).attr('text-anchor', ({ anchor }) => anchor)
     .each(function write({ text, x, kind }) {
       writeLines(this, kind === 'tick' ? [text] : linesOf(text, kind === 'end' ? lettersIn(Math.abs(x - originX), textPx) : MOST_LETTERS), x, textPx * 1.05, kind === 'seen' ? 'up' : 'down');
     });
   const lines: Taken[] = [{ x: originX - 6, y: 0, width: 12, height, minds: 0.6 }, { x: 0, y: originY - 6, width, height: 12, minds: 0.6 }];
-  return [...thinned(texts.nodes()), ...lines];
+  const { kept, ticks } = thinned(texts.nodes());
+  const taken = [...kept, ...lines];
+  RULED.set(group, { key: key + lettersNow(group), taken, ticks });
+  return [...taken];
 }
 
-/** Leaves out the words of a tick that would run into a name or another tick. Gives the boxes of those that stay. */
-function thinned(nodes: readonly SVGTextElement[]): Taken[] {
+/** The same words are wider in another face: what one of them measures tells whether the letters have changed. */
+function lettersNow(group: Element): string {
+  return String(group.querySelector<SVGTextElement>('text')?.getBBox().width ?? 0);
+}
+
+/** Leaves out the words of a tick that would run into a name or another tick. Gives the boxes of those that stay, and every tick. */
+function thinned(nodes: readonly SVGTextElement[]): { readonly kept: Taken[]; readonly ticks: Ruled['ticks'] } {
   const kept: Taken[] = [];
-  for (const node of nodes) {
-    const box = node.getBBox();
-    const clashes = node.classList.contains('tick-text') && coveredArea(box, kept) > 0;
+  const ticks = nodes.flatMap((node) => {
+    const tick = node.classList.contains('tick-text');
+    const box = toBox(node.getBBox());
+    const clashes = tick && coveredArea(box, kept) > 0;
     node.classList.toggle('left-out', clashes);
-    if (!clashes) kept.push({ ...toBox(box), minds: node.classList.contains('tick-text') ? TICKS_MIND : 1 });
-  }
-  return kept;
+    if (!clashes) kept.push({ ...box, minds: tick ? TICKS_MIND : 1 });
+    return tick ? [{ node, box, clashes }] : [];
+  });
+  return { kept, ticks };
 }
 
 /** Leaves out the words of ticks that something of more weight has been drawn over, or that the edge of a region would cut. */
 export function giveWay(axes: Layer, written: readonly Box[], regions: readonly Box[]): void {
-  for (const node of axes.selectAll<SVGTextElement, unknown>('text.tick-text').nodes()) {
-    const box = node.getBBox();
+  const ticks = RULED.get(axes.node()!)?.ticks ?? axes.selectAll<SVGTextElement, unknown>('text.tick-text').nodes().map((node) => ({ node, box: node.getBBox() }));
+  for (const { node, box } of ticks) {
     const cut = regions.some((region) => isCut(box, region));
     if (cut || coveredArea(box, written) > 0) node.classList.add('left-out');
   }

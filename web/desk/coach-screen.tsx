@@ -21,7 +21,7 @@ export function CoachScreen(props: CoachScreenProps) {
   return (
     <Speaking athlete={inCoachsLanguage(props.live.view()?.session?.athlete ?? null)}>
       <StandingFrame standing={standingOf(props.live.view(), props.live.link())}>
-        <Show when={props.live.view()} fallback={<Arriving live={props.live} />}>{(view) => <AtDesk {...props} view={view()} />}</Show>
+        <Show when={props.live.view()} fallback={<Arriving mound={props.mound} live={props.live} />}>{(view) => <AtDesk {...props} view={view()} />}</Show>
       </StandingFrame>
     </Speaking>
   );
@@ -33,9 +33,9 @@ function inCoachsLanguage(athlete: Athlete | null): Athlete | null {
 }
 
 /** Before the first view has come. */
-function Arriving(props: { readonly live: LiveMound }) {
+function Arriving(props: { readonly mound: string; readonly live: LiveMound }) {
   const speech = useSpeech();
-  return <main class="arriving"><p role="status">{standingWords(standingOf(null, props.live.link()), null, speech())}</p></main>;
+  return <main class="arriving"><h1>{props.mound}</h1><p role="status">{standingWords(standingOf(null, props.live.link()), null, speech())}</p></main>;
 }
 
 function AtDesk(props: CoachScreenProps & { readonly view: MoundView }) {

@@ -9,7 +9,7 @@ export function RecordedSession(props: { readonly session: string }) {
   const words = useWords();
   const [session, { refetch }] = createResource(() => props.session, askForSession);
   return (
-    <Show when={session()} keyed fallback={<main class="session-list"><p class="quiet">{words().playback.loading}</p></main>}>
+    <Show when={session()} keyed fallback={<main class="session-list"><h1>{words().playback.title}</h1><p class="quiet" role="status">{words().playback.loading}</p></main>}>
       {(answer) => (
         <Switch fallback={<Unplayable unheard={answer as Unheard} again={() => void refetch()} />}>
           <Match when={answer.kind === 'answer' && answer.value} keyed>{(recorded) => <Player recorded={recorded} />}</Match>

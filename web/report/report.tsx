@@ -46,7 +46,7 @@ async function askForReport(session: string): Promise<Answer<Reported>> {
 
 function Waiting() {
   const words = useWords();
-  return <main class="report-none"><p class="quiet">{words().report.loading}</p></main>;
+  return <main class="report-none"><h1>{words().report.onReport}</h1><p class="quiet" role="status">{words().report.loading}</p></main>;
 }
 
 function None(props: { readonly unheard: Unheard; readonly again: () => void }) {

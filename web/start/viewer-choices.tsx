@@ -1,5 +1,6 @@
 import { createUniqueId, For } from 'solid-js';
 import type { ChosenHere } from '../chosen-here.ts';
+import { theme } from '../theme.ts';
 import { language, units } from '../viewer.ts';
 import { useWords } from '../words/use-words.tsx';
 
@@ -13,6 +14,7 @@ export function ViewerChoices() {
       <div>
         <Choice name={say().language} own={say().athletes} chosen={language} options={[['en', 'English'], ['es', 'Español']]} />
         <Choice name={say().units} own={say().athletes} chosen={units} options={[['imperial', say().imperial], ['metric', say().metric]]} />
+        <Choice name={say().theme} own={say().devices} chosen={theme} options={[['light', say().light], ['dark', say().dark], ['sun', say().sun]]} />
       </div>
     </section>
   );

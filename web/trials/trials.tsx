@@ -31,7 +31,7 @@ export default function Trials(props: { readonly athlete: string }) {
 
 function Loading() {
   const words = useWords();
-  return <main class="trials-gone"><p class="quiet">{words().trials.frame.loading}</p></main>;
+  return <main class="trials-gone"><h1>{words().trials.frame.onTrials}</h1><p class="quiet" role="status">{words().trials.frame.loading}</p></main>;
 }
 
 function Gone(props: { readonly unheard: Unheard; readonly again: () => void }) {

@@ -1,4 +1,4 @@
-import { createEffect, createSignal, For, on, onCleanup, Show, type JSX } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, on, onCleanup, Show, type JSX } from 'solid-js';
 import { StandingWord } from '../standing/frame.tsx';
 import { timeText } from '../words/moments.ts';
 import { useSpeech } from '../words/use-words.tsx';
@@ -13,7 +13,7 @@ const NOTE_FOR_MS = 30_000;
 
 /** A screen that hangs in a bullpen day and night: kept awake, its panel spared, resting while nobody throws. */
 export function Hanging(props: { readonly hung: readonly Hung[]; readonly kiosk: boolean; readonly children: JSX.Element }) {
-  const places = () => props.hung.map(({ live }) => live.view()?.place ?? '').join(' ');
+  const places = createMemo(() => props.hung.map(({ live }) => live.view()?.place ?? '').join(' '));
   const resting = createRest(places, restMinutesIn(location.search));
   const step = createSteps(places);
   const drowsy = props.kiosk ? keepAwake() : () => null;

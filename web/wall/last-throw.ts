@@ -12,12 +12,14 @@ export interface LastThrowWords {
 }
 
 /** Letters that a line of the last throw's words holds, and lines that there are above the windows. */
-const LEAD_LETTERS = 11;
+const LEAD_LETTERS = 10;
 const LEAD_LINES = 5;
+/** Kept for the pace, whether it needs them or not, so that it stands where it stood. */
+const PACE_LINES = 2;
 
 /** Whether the pace has room below the words of the last throw where the windows are shown: they say the pace as well. */
 export function paceFitsAboveWindows({ lead, pace }: LastThrowWords): boolean {
-  return linesOf(lead, LEAD_LETTERS).length + linesOf(pace ?? '', LEAD_LETTERS).length <= LEAD_LINES;
+  return linesOf(lead, LEAD_LETTERS).length + (pace === null ? 0 : PACE_LINES) <= LEAD_LINES;
 }
 
 /** The newest throw of the session shown, excluded or not; null before the first. */

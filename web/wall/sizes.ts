@@ -16,7 +16,7 @@ const ALL_WORDS_DOWN = 19;
 const LEAST = { across: 17, down: 9.5 } as const;
 
 /** How much of the picture its room holds. */
-export type Holds = 'all' | 'no-rail' | 'plane-above' | 'words-alone';
+type Holds = 'all' | 'no-rail' | 'plane-above' | 'words-alone';
 
 export interface WallSizes {
   /** Size of every text. */

@@ -3,6 +3,9 @@ import { zoneOffset } from './zone-offset.ts';
 
 /** Times of day and dates, in the time zone of the session; null means that of the screen. */
 
+/** By language, zone and what is written: to make one is slow. */
+const FORMATS = new Map<string, Intl.DateTimeFormat>();
+
 /** Hours, minutes and seconds. */
 export function timeText(atMs: number, timeZone: string | null, language: Language): string {
   return written(atMs, timeZone, language, { hour: 'numeric', minute: '2-digit', second: '2-digit', hour12: false });
@@ -35,5 +38,8 @@ export function lengthText(seconds: number): string {
 }
 
 function written(atMs: number, timeZone: string | null, language: Language, how: Intl.DateTimeFormatOptions): string {
-  return new Intl.DateTimeFormat(LOCALE[language], { ...how, ...(timeZone === null ? {} : { timeZone }) }).format(atMs).replace(/^24:/, '00:');
+  const key = `${language} ${timeZone ?? ''} ${Object.keys(how).join(' ')}`;
+  const format = FORMATS.get(key) ?? new Intl.DateTimeFormat(LOCALE[language], { ...how, ...(timeZone === null ? {} : { timeZone }) });
+  FORMATS.set(key, format);
+  return format.format(atMs).replace(/^24:/, '00:');
 }

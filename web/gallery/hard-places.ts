@@ -1,24 +1,18 @@
 import type { GapView, UnexplainedReading, UnexplainedView } from '../../core/facts/views.ts';
 import { inchesToM, mToInches } from '../../core/units/convert.ts';
-import { drawGapLine } from '../../web/charts/gap-line.ts';
-import type { PlaneData, PlaneMark } from '../../web/charts/plane-data.ts';
-import { drawPlateView } from '../../web/charts/plate-view.ts';
-import { drawSeamMap } from '../../web/charts/seam-map.ts';
-import { drawSeparationPlane } from '../../web/charts/separation-plane.ts';
-import { gapPicture } from '../../web/wall/asked/gap-of.ts';
-import { seamMapOf, type SpinSeen } from '../../web/wall/asked/seams-of.ts';
-import { arrowOf, unexplainedWords } from '../../web/wall/asked/unexplained-of.ts';
-import { plateHeightWords, plateSideWords } from '../../web/words/plate-words.ts';
-import type { Speech } from '../../web/words/speech.ts';
+import { drawGapLine } from '../charts/gap-line.ts';
+import type { PlaneData, PlaneMark } from '../charts/plane-data.ts';
+import { drawPlateView } from '../charts/plate-view.ts';
+import { drawSeamMap } from '../charts/seam-map.ts';
+import { drawSeparationPlane } from '../charts/separation-plane.ts';
+import { gapPicture } from '../wall/asked/gap-of.ts';
+import { seamMapOf, type SpinSeen } from '../wall/asked/seams-of.ts';
+import { arrowOf, unexplainedWords } from '../wall/asked/unexplained-of.ts';
+import { plateHeightWords, plateSideWords } from '../words/plate-words.ts';
+import type { Scene } from './scene.ts';
 
 /** Invented throws in every kind of picture, each where its names are hardest to place. */
 
-export interface Room {
-  readonly width: number;
-  readonly height: number;
-  readonly textPx: number;
-}
-export type Scene = (svg: SVGSVGElement, speech: Speech, room: Room) => void;
 
 const inches2 = (value: number): number => value * inchesToM(1) ** 2;
 

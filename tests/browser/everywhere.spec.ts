@@ -1,0 +1,114 @@
+import { expect, type Page } from '@playwright/test';
+import { easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
+import { changeupIsNext } from './changeup-next.ts';
+import { opening } from './coach.ts';
+import { expectAccessible } from './fits.ts';
+import { SCREENS } from './scenes.ts';
+import { test } from './with-server.ts';
+
+const ALL = { start: '/', nowhere: '/nowhere', ...SCREENS } as const;
+const NAMES = Object.keys(ALL) as (keyof typeof ALL)[];
+
+/** Opens a screen and waits until it says something of its own. */
+async function open(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await expect(page.locator('main')).not.toBeEmpty();
+  await page.evaluate(() => document.fonts.ready);
+}
+
+test('the accessibility check finds nothing on any screen that is still loading, or is refused an answer', async ({ server, page }) => {
+  test.setTimeout(120_000);
+  let answer: 'none' | 'fault' = 'none';
+  await page.route('**/socket.io/**', (route) => (answer === 'none' ? new Promise(() => {}) : route.abort()));
+  await page.route('**/api/**', (route) => (answer === 'none' ? new Promise(() => {}) : route.fulfill({ status: 500, json: { code: 'internal', path: '', sentence: 'The server met a fault of its own.' } })));
+  for (const state of ['none', 'fault'] as const) {
+    answer = state;
+    // Live screens say of both that they are connecting.
+    for (const name of state === 'none' ? NAMES : (['nowhere', 'playback', 'recording', 'trials', 'report'] as const)) {
+      await open(page, `${server.address}${ALL[name]}?lang=es`);
+      await expectAccessible(page, `${name}, ${state}`);
+      if (state === 'fault' && ['recording', 'trials', 'report'].includes(name)) await expect(page.locator('[role="alert"]'), name).toContainText('falla propia');
+    }
+  }
+});
+
+test('a session of 200 throws passes the accessibility check on the screens that show them', async ({ server, coach, device, page }) => {
+  test.setTimeout(120_000);
+  await changeupIsNext(coach, device, { session: 's-1' });
+  for (let sequence = 6; sequence <= 200; sequence += 1) await device.throws(sequence, easyFrame(WORKED_THROWS[sequence % WORKED_THROWS.length]!));
+  for (const name of ['wall', 'bench', 'recording', 'trials', 'report'] as const) {
+    await open(page, `${server.address}${SCREENS[name]}`);
+    await expect(page.locator('[data-standing="connecting"]')).toHaveCount(0);
+    await expectAccessible(page, `${name} with 200 throws`);
+  }
+});
+
+interface Shift {
+  readonly value: number;
+  /** What moved. */
+  readonly of: readonly string[];
+}
+type WithShifts = typeof globalThis & { shifts: Shift[] };
+
+/** How much of the page has moved under the eyes of who read it, as the Layout Instability specification counts it (W3C), and what did. */
+const shifted = (page: Page): Promise<Shift> => page.evaluate(() => {
+  const { shifts } = globalThis as WithShifts;
+  return { value: shifts.reduce((sum, { value }) => sum + value, 0), of: [...new Set(shifts.flatMap(({ of }) => of))] };
+});
+
+test('nothing moves under the eyes of a reader while throws arrive', async ({ server, coach, device, context }) => {
+  await context.addInitScript(() => {
+    const shifts: Shift[] = [];
+    Object.assign(globalThis, { shifts });
+    new PerformanceObserver((list) => {
+      for (const { value, sources } of list.getEntries() as (PerformanceEntry & { value: number; sources: { node?: Node }[] })[]) {
+        shifts.push({ value, of: sources.map(({ node }) => (node instanceof Element ? `${node.tagName}.${node.className}` : node?.parentElement?.className ?? 'gone')) });
+      }
+    }).observe({ type: 'layout-shift', buffered: true });
+  });
+  await changeupIsNext(coach, device, { session: 's-1' });
+  await device.throws(6, easyFrame(WORKED_THROWS[0]!));
+  const beating = setInterval(() => device.sendOnly({ kind: 'heartbeat', time: 0 }), 1000);
+  // Bench is left out: its list grows from the top, so that the newest throw lies under the thumb.
+  const screens = { wall: SCREENS.wall, several: '/wall/north-1+south-2', glance: SCREENS.glance, plan: SCREENS.plan, recording: SCREENS.recording, trials: SCREENS.trials, report: SCREENS.report };
+  const pages = new Map<string, Page>();
+  for (const [name, path] of Object.entries(screens)) {
+    const page = await context.newPage();
+    await page.setViewportSize(name === 'glance' ? { width: 390, height: 844 } : { width: 1280, height: 800 });
+    await open(page, server.address + path);
+    await expect(page.locator('[data-standing="connecting"]')).toHaveCount(0);
+    await page.evaluate(() => (globalThis as WithShifts).shifts.splice(0));
+    pages.set(name, page);
+  }
+  for (let sequence = 7; sequence <= 14; sequence += 1) await device.throws(sequence, easyFrame(sequence === 10 ? FASTBALL : WORKED_THROWS[sequence % WORKED_THROWS.length]!));
+  await expect(pages.get('wall')!.locator('.wall-count')).toContainText('14 throws');
+  const moved: (Shift & { name: string })[] = [];
+  for (const [name, page] of pages) {
+    await page.bringToFront();
+    await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
+    moved.push({ name, ...(await shifted(page)) });
+  }
+  clearInterval(beating);
+  expect(moved.filter(({ value }) => value >= 0.01)).toEqual([]);
+});
+
+test('an unknown address leads on, and language and units that were asked for once hold from screen to screen', async ({ server, coach, page }) => {
+  await coach.say(opening('s-1'));
+  await page.goto(`${server.address}/wall?lang=es&units=metric`);
+  await expect(page.locator('html')).toHaveAttribute('lang', 'es');
+  await expect(page.locator('h1')).toHaveText('No hay pantalla en /wall.');
+  await expect(page.locator('.start-hint')).toContainText('/wall/north-1');
+  await page.getByRole('link', { name: 'Banca' }).click();
+  await expect(page).toHaveURL(`${server.address}/bench/north-1`);
+  await expect(page.locator('html')).toHaveAttribute('lang', 'es');
+  await page.goto(server.address);
+  await expect(page.getByLabel('Unidades')).toHaveValue('metric');
+  await page.getByLabel('Idioma').selectOption('English');
+  await expect(page.locator('h1')).toContainText('How far from your fastball');
+  await page.getByRole('link', { name: 'Glance' }).click();
+  await expect(page.locator('html')).toHaveAttribute('lang', 'en');
+  await page.goto(server.address);
+  await page.getByLabel('Language').selectOption('as the athlete has it');
+  await page.reload();
+  await expect(page.getByLabel('Language')).toHaveValue('');
+});
