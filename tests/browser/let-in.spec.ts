@@ -107,15 +107,22 @@ test('a link shows one mound on a screen without a keyboard, and nothing else, u
   const server = await openServer(['--tls']);
   const { outside } = server;
   const bench = await browser.newContext({ ignoreHTTPSErrors: true });
-  await signIn(await bench.newPage(), outside);
-  const link = (await (await bench.request.post(`${outside}/api/grants`, { data: { kind: 'viewer', mound: 'north-1' } })).json()) as { id: string; url: string };
+  const door = await bench.newPage();
+  await signIn(door, outside);
+  await door.goto(`${outside}/let-in`);
+  await door.getByLabel('Mound').fill('north-1');
+  await door.getByRole('button', { name: 'Link for a Wall' }).click();
+  const url = await door.locator('.door-secret').innerText();
+  await expect(door.locator('.door-grants li')).toContainText(['Coach Ines Marrow', 'A Wall of north-1']);
+  await expectAccessible(door, 'who is let in');
   const context = await browser.newContext({ ignoreHTTPSErrors: true, viewport: { width: 1920, height: 1080 } });
   const wall = await context.newPage();
-  await wall.goto(link.url);
+  await wall.goto(url);
   await expect(wall).toHaveURL(`${outside}/wall/north-1?kiosk`);
   await expect(wall.getByRole('status')).toHaveText('No session');
   expect((await context.request.get(`${outside}/api/sessions`)).status()).toBe(403);
-  expect((await bench.request.delete(`${outside}/api/grants/${link.id}`)).status()).toBe(204);
+  await door.getByRole('button', { name: 'End: A Wall of north-1' }).click();
+  await expect(door.locator('.door-grants li')).toHaveCount(1);
   await expect(wall.getByRole('status')).toHaveText('This screen was refused');
 
   // How a phone comes to trust a certificate that was made here.

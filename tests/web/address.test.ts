@@ -14,7 +14,7 @@ describe('an address', () => {
     expect(routeOf('/playback')).toEqual({ screen: 'playback', session: null });
   });
   test('alone is the start', () => expect(routeOf('/')).toEqual({ screen: 'start' }));
-  test.each(['open', 'sign-in', 'certificate'] as const)('/%s is the door', (screen) => expect(routeOf(`/${screen}`)).toEqual({ screen }));
+  test.each(['open', 'sign-in', 'certificate', 'let-in'] as const)('/%s is the door', (screen) => expect(routeOf(`/${screen}`)).toEqual({ screen }));
   test.each(['/wall', '/open/x', '/wall/a/b', '/other', '/%E0%A4%A'])('%s belongs to no screen', (pathname) => {
     expect(routeOf(pathname)).toEqual({ screen: 'nowhere', pathname });
   });

@@ -30,6 +30,32 @@ export function askForFingerprint(): Promise<Answered<{ readonly fingerprint: st
   return asked('/api/certificate', null);
 }
 
+/** Somebody, or something, that was let in. */
+export interface Grant {
+  readonly id: string;
+  readonly madeAtMs: number;
+  readonly to: { readonly kind: 'coach'; readonly name: string } | { readonly kind: 'glance' | 'viewer' | 'device'; readonly mound: string };
+}
+
+/** What lets a device or a screen in; a screen's comes as an address. */
+export interface LetIn {
+  readonly token: string;
+  readonly url?: string;
+}
+
+export function askForGrants(): Promise<Answered<readonly Grant[]>> {
+  return asked('/api/grants', null);
+}
+
+export function letIn(kind: 'device' | 'viewer', mound: string): Promise<Answered<LetIn>> {
+  return asked('/api/grants', { kind, mound });
+}
+
+/** One that has ended meanwhile is as good: the list shows it. */
+export async function endGrant(id: string): Promise<void> {
+  await fetch(`/api/grants/${encodeURIComponent(id)}`, { method: 'DELETE' }).catch(() => null);
+}
+
 async function asked<T>(address: string, body: object | null): Promise<Answered<T>> {
   try {
     const response = await fetch(address, body === null ? {} : { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) });

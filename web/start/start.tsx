@@ -21,7 +21,7 @@ function Ways() {
       <Mounds />
       <Athletes />
       <OtherMound />
-      <p class="start-recorded"><a href="/playback">{words().start.recorded}</a></p>
+      <p class="start-recorded"><a href="/playback">{words().start.recorded}</a> · <a href="/let-in">{words().start.whoIsIn}</a></p>
       <ViewerChoices />
     </main>
   );
