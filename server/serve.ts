@@ -2,23 +2,26 @@ import { createServer, type IncomingMessage } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import path from 'node:path';
 import type { Duplex } from 'node:stream';
-import { pino } from 'pino';
+import type { DestinationStream } from 'pino';
 import { exposed, hostsOf, type Exposed, type Listening } from './access/addresses.ts';
 import { selfMade } from './access/authority.ts';
 import { givenCertificate, type Secured } from './access/certificate.ts';
 import { turnedAway } from './access/encrypted.ts';
 import { keepAccess } from './access/keep-access.ts';
 import { httpApp } from './api/app.ts';
+import { metricRoutes } from './api/metric-routes.ts';
 import { buildOf, pages } from './api/pages.ts';
 import { apiRoutes } from './api/routes.ts';
 import { newId, newSecret } from './chance.ts';
 import { systemClock, type Clock } from './clock.ts';
+import { openDiary } from './diary.ts';
 import { openDoor } from './devices/door.ts';
 import { keepPresence } from './devices/presence.ts';
 import { stageOf } from './devices/stage-of.ts';
 import { followLedgers } from './ledgers.ts';
 import { addressHere, listen, speakTls } from './listening.ts';
 import { openSqliteLog } from './log/sqlite-log.ts';
+import { keepMetrics } from './metrics.ts';
 import { StartFailure } from './start-failure.ts';
 import { serveScreens } from './viewers/screens.ts';
 
@@ -35,6 +38,8 @@ export interface ServerOptions {
   readonly tls?: 'self-made' | { readonly certFile: string; readonly keyFile: string };
   readonly clock?: Clock;
   readonly logLevel?: 'info' | 'silent';
+  /** Where the diary goes; left out, to standard output. */
+  readonly diaryTo?: DestinationStream;
 }
 
 export interface RunningServer {
@@ -54,12 +59,12 @@ export interface RunningServer {
  */
 export async function startServer(options: ServerOptions): Promise<RunningServer> {
   const { port, host, dataFolder, webFolder, clock = systemClock, logLevel = 'info' } = options;
-  const logger = pino({ level: logLevel, base: null });
-  const onTrouble = (error: unknown): void => logger.error({ err: error }, 'something failed');
+  const diary = openDiary(logLevel, options.diaryTo);
+  const onTrouble = (error: unknown): void => diary.error({ err: error }, 'something failed');
   const opened = openSqliteLog({ file: path.join(dataFolder, 'facts.db'), nowMs: clock.nowMs, newId, onTrouble });
   if (opened.kind === 'failed') throw new StartFailure(opened.sentence);
   const { log, keptCopy } = opened;
-  if (keptCopy !== null) logger.info({ keptCopy }, 'the log was brought to a newer format; a copy as it was is kept');
+  if (keptCopy !== null) diary.info({ keptCopy }, 'the log was brought to a newer format; a copy as it was is kept');
   try {
     const ledgers = followLedgers(log, onTrouble);
     const access = await keepAccess({ ...options, nowMs: clock.nowMs, isOpen: (mound, session) => ledgers.of(mound).sessions[session]?.closedAtMs === null });
@@ -68,19 +73,21 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     const listening: Listening = { host, tls: secured !== null, authority: secured?.authority ?? null };
     const presence = keepPresence(clock);
     const build = buildOf(webFolder);
-    const http = createServer(httpApp({ api: apiRoutes({ ...access, log, ledgers, presence, build, listening }), pages: pages(webFolder, access.whoAsks), listening, onTrouble }));
-    const door = openDoor({ log, clock, presence, entryFor: access.devices.entryFor, stageOf: (mound, place) => stageOf(ledgers.of(mound), place), onTrouble });
+    const metrics = keepMetrics();
+    const http = createServer(httpApp({ metrics: metricRoutes(metrics, access.whoAsks), api: apiRoutes({ ...access, log, ledgers, presence, build, listening }), pages: pages(webFolder, access.whoAsks), listening, onTrouble }));
+    const door = openDoor({ log, clock, presence, metrics, diary, entryFor: access.devices.entryFor, stageOf: (mound, place) => stageOf(ledgers.of(mound), place), onTrouble });
     http.on('upgrade', (request: IncomingMessage, socket: Duplex, head: Buffer) => upgrade(request, socket, head, listening, door.upgrade));
-    const screens = serveScreens(http, { log, ledgers, presence, clock, listening, whoAsks: access.whoAsks, build, onTrouble });
+    const screens = serveScreens(http, { log, ledgers, presence, clock, listening, whoAsks: access.whoAsks, metrics, build, onTrouble });
     grants.onEnded(screens.look);
     grants.onEnded(door.look);
+    log.onAppended(metrics.stored);
     log.onAppended(({ mound, said }) => {
       if (said.kind === 'session-closed') grants.end(({ to }) => to.kind === 'glance' && to.mound === mound && to.session === said.session);
     });
     if (secured !== null) speakTls(http, secured);
     await listen(http, port, host);
     const address = addressHere(http, host);
-    logger.info({ address, dataFolder, log: log.id }, 'listening');
+    diary.info({ address, dataFolder, log: log.id }, 'listening');
     return {
       address,
       port: (http.address() as AddressInfo).port,
@@ -94,7 +101,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
         await closed;
         ledgers.close();
         log.close();
-        logger.info('stopped');
+        diary.info('stopped');
       }),
     };
   } catch (error) {

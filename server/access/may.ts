@@ -30,7 +30,7 @@ export function notTheirs(who: Who, deed: Deed): NotTheirs | null {
 }
 
 export const NOT_LET_IN: NotTheirs = { code: 'not-let-in', path: '', sentence: 'Nobody is signed in here; load this page anew to sign in, or ask the coach for a new code.' };
-const NOT_SHOWN: NotTheirs = { code: 'not-theirs-to-see', path: '', sentence: 'This screen may not see that; a coach who is signed in may.' };
+export const NOT_SHOWN: NotTheirs = { code: 'not-theirs-to-see', path: '', sentence: 'This screen may not see that; a coach who is signed in may.' };
 const READS_ONLY: NotTheirs = { code: 'not-theirs-to-say', path: '', sentence: 'This screen only shows; say it on Bench.' };
 const COACHS: NotTheirs = { code: 'not-theirs-to-say', path: 'kind', sentence: 'From Glance an athlete says how the arm feels and what the throw was; the coach says the rest on Bench.' };
 const OTHER_SESSION: NotTheirs = { code: 'not-theirs-to-say', path: 'session', sentence: 'This Glance belongs to another session; ask the coach for a new code.' };

@@ -1,7 +1,7 @@
 import type { IncomingMessage } from 'node:http';
 import { tokensOf } from './cookies.ts';
 import type { Grants } from './grants.ts';
-import { isLoopback } from './loopback.ts';
+import { isFromHere, isLoopback } from './loopback.ts';
 import { COACH_HERE, NOBODY, type Who } from './who.ts';
 
 export type WhoAsks = (request: IncomingMessage) => Who;
@@ -27,6 +27,11 @@ export function whoAsks({ grants, listenHost, isOpen }: Known): WhoAsks {
     }
     return NOBODY;
   };
+}
+
+/** Whether a program on this machine asks, and not for somebody else. */
+export function isOnThisMachine(request: IncomingMessage): boolean {
+  return isFromHere(request.socket) && !wasPassedOn(request);
 }
 
 function wasPassedOn({ headers }: IncomingMessage): boolean {

@@ -6,7 +6,7 @@ import { overTls } from './over-tls.ts';
 import { refuse } from './refuse.ts';
 
 /** Everything that is served over plain HTTP, behind one set of protections. */
-export function httpApp({ api, pages, listening, onTrouble }: { api: Router; pages: Router; listening: Listening; onTrouble(error: unknown): void }): Express {
+export function httpApp({ api, metrics, pages, listening, onTrouble }: { api: Router; metrics: Router; pages: Router; listening: Listening; onTrouble(error: unknown): void }): Express {
   const app = express();
   app.disable('x-powered-by');
   app.use(protections());
@@ -17,6 +17,7 @@ export function httpApp({ api, pages, listening, onTrouble }: { api: Router; pag
   });
   app.use(overTls(listening));
   app.use('/api', api);
+  app.use(metrics);
   app.use(pages);
   app.use((request, response) => refuse(response, 404, 'unknown-address', '', `There is no ${request.path}; the start page lists the screens.`));
   app.use(failures(onTrouble));

@@ -1,6 +1,6 @@
 import { impossibility } from '../../core/facts/bounds.ts';
 import type { DeviceSays, Source } from '../../core/facts/fact.ts';
-import { HEARTBEAT_SECONDS, PROTOCOL_VERSION, type DeviceFrame, type Hello, type ServerFrame } from '../../core/facts/frames.ts';
+import { HEARTBEAT_SECONDS, PROTOCOL_VERSION, type DeviceFrame, type Hello, type RefusalCode, type ServerFrame } from '../../core/facts/frames.ts';
 import type { FactLog } from '../log/fact-log.ts';
 import { openFrame, readDeviceFrame, readHello, type FrameRefusal } from './read-frame.ts';
 import type { StageHere } from './stage-of.ts';
@@ -31,6 +31,9 @@ export interface DoorSide {
   /** Lets a device onto its mound, or gives the reason why not. */
   admit(hello: Hello): string | null;
   heard(hello: Hello): void;
+  /** A throw or correction has come; what is returned is called when it is answered as stored. */
+  frameCame(): () => void;
+  refused(code: RefusalCode): void;
 }
 
 type Measured = Extract<DeviceFrame, { kind: 'throw' | 'correction' }>;
@@ -87,13 +90,17 @@ export class Connection {
   }
 
   async #take(hello: Hello, frame: Measured, bytes: Buffer): Promise<void> {
+    const acknowledged = this.#door.frameCame();
     const said = saidBy(hello, frame);
     const refused = this.#judge(hello, said);
     if (refused !== null) return this.#refuse(refused, bytes.toString('utf8'));
     const reply = await this.#whileWaiting(this.#door.log.append({ mound: hello.mound, by: `device:${hello.device}`, said }));
     const { sequence } = frame;
     switch (reply.kind) {
-      case 'stored': return this.#wire.send({ kind: 'stored', sequence });
+      case 'stored': {
+        this.#wire.send({ kind: 'stored', sequence });
+        return acknowledged();
+      }
       case 'failed': return this.#storageFailed(sequence, reply.sentence);
       case 'conflict': {
         const { code, path, sentence, final } = reply;
@@ -131,11 +138,13 @@ export class Connection {
       frame: hello === null || code === 'hello-twice' ? null : (frame?.slice(0, MOST_KEPT_OF_A_FRAME) ?? null),
     }));
     if (reply.kind === 'failed' && final) return this.#storageFailed(sequence, reply.sentence);
+    this.#door.refused(code);
     this.#wire.send({ kind: 'refused', sequence, code, path, sentence, final: final && hello !== null });
     if (hello === null && ++this.#refusedBeforeHello >= MOST_REFUSALS_BEFORE_HELLO) this.#wire.close(1008, 'no hello');
   }
 
   #storageFailed(sequence: number | null, sentence: string): void {
+    this.#door.refused('storage-failed');
     this.#wire.send({ kind: 'refused', sequence, code: 'storage-failed', path: '', sentence, final: false });
   }
 

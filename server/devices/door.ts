@@ -1,10 +1,12 @@
 import type { IncomingMessage } from 'node:http';
 import type { Duplex } from 'node:stream';
+import type { Logger } from 'pino';
 import { WebSocketServer, type RawData, type WebSocket } from 'ws';
 import { LARGEST_FRAME_BYTES } from '../../core/facts/frames.ts';
 import type { DeviceTokens, Welcome } from '../access/device-tokens.ts';
 import type { Clock } from '../clock.ts';
 import type { FactLog } from '../log/fact-log.ts';
+import type { Metrics } from '../metrics.ts';
 import { Connection, type DoorSide, type Wire } from './connection.ts';
 import { moundsTaken } from './mounds-taken.ts';
 import type { Presence } from './presence.ts';
@@ -32,15 +34,18 @@ export interface DoorParts {
   readonly log: FactLog;
   readonly clock: Clock;
   readonly presence: Presence;
+  readonly metrics: Pick<Metrics, 'frameCame' | 'refused' | 'count'>;
+  readonly diary: Pick<Logger, 'info'>;
   entryFor: DeviceTokens['entryFor'];
   stageOf(mound: string, place: number | null): StageHere | null;
   onTrouble(error: unknown): void;
 }
 
-export function openDoor({ log, clock, presence, entryFor, stageOf, onTrouble }: DoorParts): DeviceDoor {
+export function openDoor({ log, clock, presence, metrics, diary, entryFor, stageOf, onTrouble }: DoorParts): DeviceDoor {
   const server = new WebSocketServer({ noServer: true, maxPayload: LARGEST_READ_BYTES, perMessageDeflate: false, clientTracking: true });
   const taken = moundsTaken(presence);
   const entered = new Map<WebSocket, Welcome>();
+  metrics.count('device', () => entered.size);
 
   server.on('connection', (socket: WebSocket, { socket: stream }: IncomingMessage) => {
     const wire = wireOver(socket, stream);
@@ -53,8 +58,14 @@ export function openDoor({ log, clock, presence, entryFor, stageOf, onTrouble }:
         return null;
       },
       reaches: (mound) => entered.get(socket)?.reaches(mound) ?? false,
-      admit: (hello) => taken.admit(hello, wire),
+      admit(hello) {
+        const busy = taken.admit(hello, wire);
+        if (busy === null) diary.info({ mound: hello.mound, device: hello.device }, 'a device came');
+        return busy;
+      },
       heard: ({ mound, device }) => presence.heard(mound, device),
+      frameCame: metrics.frameCame,
+      refused: (code) => metrics.refused('device', code),
     };
     const connection = new Connection(wire, side);
     let callOff = clock.after(HELLO_WITHIN_MS, () => wire.close(1008, 'no hello'));
@@ -68,7 +79,8 @@ export function openDoor({ log, clock, presence, entryFor, stageOf, onTrouble }:
     });
     // A frame beyond maxPayload or broken framing: ws closes with its own code.
     socket.on('error', () => {});
-    socket.on('close', () => {
+    socket.on('close', (code) => {
+      if (connection.hello !== null) diary.info({ mound: connection.hello.mound, device: connection.hello.device, code }, 'a device left');
       callOff();
       taken.leave(wire);
       entered.delete(socket);

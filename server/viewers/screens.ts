@@ -14,6 +14,7 @@ import { complaint } from '../complaint.ts';
 import type { Presence } from '../devices/presence.ts';
 import type { Ledgers } from '../ledgers.ts';
 import type { FactLog } from '../log/fact-log.ts';
+import type { Metrics } from '../metrics.ts';
 import { Channel } from './channel.ts';
 import { backlogOf, type Viewer } from './line.ts';
 import { takeStatements } from './speaking.ts';
@@ -44,6 +45,7 @@ export interface ScreensParts {
   readonly clock: Clock;
   readonly listening: Listening;
   readonly whoAsks: WhoAsks;
+  readonly metrics: Pick<Metrics, 'refused' | 'count'>;
   readonly build: string;
   onTrouble(error: unknown): void;
 }
@@ -56,7 +58,7 @@ interface Watched {
 
 /** Serves the screens: views and pulses down, what coaches and athletes say up. */
 export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): void; close(): Promise<void> } {
-  const { log, ledgers, presence, clock, listening, whoAsks, build, onTrouble } = parts;
+  const { log, ledgers, presence, clock, listening, whoAsks, metrics, build, onTrouble } = parts;
   const io = new Server<Up, Down>(http, {
     serveClient: false,
     destroyUpgrade: false,
@@ -73,6 +75,8 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
   /** Who each screen is, asked at every use. */
   const screens = new Map<Screen, { readonly viewer: Viewer; who(): Who }>();
   const speak = takeStatements(log, ledgers);
+  const answer = answering(metrics);
+  metrics.count('screen', () => screens.size);
 
   function channelOf(mound: string, session: string | null, who: Who): Channel {
     const key = `${mound} ${session ?? ''} ${who.kind === 'glance' ? 'glance' : ''}`;
@@ -181,6 +185,10 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
   };
 }
 
-function answer<Reply>(reply: ((reply: Reply) => void) | undefined, value: Reply): void {
-  if (typeof reply === 'function') reply(value);
+/** Gives a reply to whoever wants one, and counts it where it refuses. */
+function answering(metrics: Pick<Metrics, 'refused'>) {
+  return <Reply extends WatchReply | SayReply>(reply: ((reply: Reply) => void) | undefined, value: Reply): void => {
+    if (value.kind === 'refused') metrics.refused('screen', value.code);
+    if (typeof reply === 'function') reply(value);
+  };
 }

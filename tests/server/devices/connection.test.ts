@@ -13,7 +13,7 @@ async function connected(answers: { append(): Promise<AppendReply>; refuse(): Pr
   const moves: string[] = [];
   const wire: Wire = { send: (one) => void sent.push(one), close: (code) => void moves.push(`close ${code}`), pause: () => void moves.push('pause'), resume: () => void moves.push('resume') };
   const log = { ...answers, find: () => null, settled: () => ({ through: 0, gaps: [] }) } as unknown as FactLog;
-  const door: DoorSide = { log, stageOf: () => null, unknown: () => null, reaches: () => true, admit: () => null, heard: () => {} };
+  const door: DoorSide = { log, stageOf: () => null, unknown: () => null, reaches: () => true, admit: () => null, heard: () => {}, frameCame: () => () => {}, refused: () => {} };
   const connection = new Connection(wire, door);
   await connection.receive(Buffer.from(JSON.stringify(hello('any'))), false);
   sent.length = 0;
