@@ -7,7 +7,7 @@ import { easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { changeupIsNext } from './changeup-next.ts';
 import { ATHLETE, opening, type TestCoach } from './coach.ts';
 import type { TestDevice } from './device.ts';
-import { expectAccessible } from './fits.ts';
+import { expectAccessible, expectWordsApart } from './fits.ts';
 import type { TestServer } from './server.ts';
 import { test } from './with-server.ts';
 
@@ -260,6 +260,46 @@ test.describe('a closed session', () => {
   }
 });
 
+test('two sessions stand side by side, chosen from the list, moved alone or together, their throws over each other, and a link brings all of it back', async ({ page, server, coach, device }) => {
+  await sitting(coach, device);
+  await coach.say({ kind: 'session-closed', session: 's1' });
+  await coach.say(opening('s2', { ...ATHLETE, id: 'ilse', name: 'Ilse Brandvold', hand: 'left' }));
+  await coach.say({ kind: 'intent-set', session: 's2', intent: 'four-seam' });
+  for (const sequence of [21, 22, 23]) await device.throws(sequence, easyFrame(FASTBALL));
+  await coach.say({ kind: 'session-closed', session: 's2' });
+  await page.goto(`${server.address}/playback/s1?throw=3`);
+  await page.getByRole('link', { name: 'Beside another session' }).click();
+  await expect(page.getByRole('heading', { name: 'Choose the session to put beside' })).toBeVisible();
+  await page.getByRole('row', { name: /Ilse/ }).getByRole('link').first().click();
+  const half = page.locator('.half');
+  await expect(half).toHaveCount(2);
+  const throwsOf = async (first: string, second: string) => {
+    await expect(half.nth(0).locator('.where')).toContainText(first);
+    await expect(half.nth(1).locator('.where')).toContainText(second);
+  };
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('1');
+  await page.keyboard.press('ArrowRight');
+  await throwsOf('Throw 1 of 10', 'Throw 1 of 3');
+  await page.getByRole('button', { name: 'Move both together' }).click();
+  await page.keyboard.press('ArrowRight');
+  await throwsOf('Throw 2 of 10', 'Throw 2 of 3');
+  await page.keyboard.press('a');
+  await expect(page.getByRole('region', { name: 'Throw 2 against Throw 2' })).toContainText('different hands');
+  await expect(page).toHaveURL(/over=1/);
+  await expect(page).toHaveURL(/[?&]throw=4/);
+  await page.reload();
+  await throwsOf('Throw 2 of 10', 'Throw 2 of 3');
+  await expect(page.getByRole('region', { name: 'Throw 2 against Throw 2' })).toBeVisible();
+  await expectAccessible(page);
+  await page.keyboard.press('a');
+  for (const size of [{ width: 1920, height: 1080 }, { width: 390, height: 844 }]) {
+    await page.setViewportSize(size);
+    await expectAccessible(page);
+    await expectWordsApart(page);
+  }
+});
+
 test('a session that is still open is followed until it is touched, says how far behind it is, and returns to live by one key and one button', async ({ page, server, coach, device }) => {
   await sitting(coach, device);
   const asked: string[] = [];
@@ -294,7 +334,7 @@ test('a throw is bookmarked by one key and a note written by another, live and l
   await sitting(coach, device);
   await page.goto(`${server.address}/playback/s1`);
   await expect(where(page)).toContainText('Throw 10 of 10');
-  await page.keyboard.press('b');
+  await page.keyboard.press('k');
   await expect(page.getByRole('button', { name: 'Bookmarked' })).toHaveAttribute('aria-pressed', 'true');
   await coach.say({ kind: 'session-closed', session: 's1' });
   await expect(player(page)).toHaveAttribute('data-mode', 'paused');
@@ -302,10 +342,10 @@ test('a throw is bookmarked by one key and a note written by another, live and l
   await page.keyboard.press('ArrowLeft');
   await expect(where(page)).toContainText('Throw 9 of 10');
   await page.keyboard.press('t');
-  await page.keyboard.type('Wrist stayed behind it, x ? b');
+  await page.keyboard.type('Wrist stayed behind it, x ? k');
   await page.keyboard.press('Enter');
   const remarks = page.locator('.remark');
-  await expect(remarks).toHaveText([/^Throw 9, Changeup A.*Wrist stayed behind it, x \? b.*written .* after the session$/, /^Throw 10, Changeup A.*Bookmark$/]);
+  await expect(remarks).toHaveText([/^Throw 9, Changeup A.*Wrist stayed behind it, x \? k.*written .* after the session$/, /^Throw 10, Changeup A.*Bookmark$/]);
   await expect(page.locator('.session-strip .flags path')).toHaveCount(2);
   await page.getByRole('textbox').blur();
   await remarks.nth(1).click();

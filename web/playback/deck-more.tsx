@@ -23,7 +23,7 @@ export function DeckMore(props: { readonly model: RecordingModel; readonly reque
 const PICTURE_WORD = { 'seam-map': 'seamMap', 'gap-line': 'gapLine', plate: 'plate' } as const satisfies Record<Asked, string>;
 
 /** The pictures and panels, each put away by asking again. */
-function Shown(props: { readonly requests: Requests; readonly panel: PanelRequest | null }) {
+export function Shown(props: { readonly requests: Requests; readonly panel: PanelRequest | null }) {
   const words = useWords();
   return (
     <div class="deck-group" role="group" aria-label={words().playback.show}>

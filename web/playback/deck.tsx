@@ -9,10 +9,12 @@ import type { RecordingModel } from './recording-model.ts';
 import { Scrubber } from './scrubber.tsx';
 import { throwWords } from './where.ts';
 
-export interface DeckProps {
+interface DeckProps {
   readonly model: RecordingModel;
   readonly marking: Marking;
   readonly held: number | null;
+  /** Of two decks each has a name of its own. */
+  readonly label?: string;
 }
 
 /** What moves a recording, always under the hand: scrubber, steps, rate, bookmark, and the way back to live. */
@@ -25,7 +27,7 @@ export function Deck(props: DeckProps) {
   const playWord = () => (playhead().mode !== 'paused' ? words().pause : atEnd() ? words().playAgain : words().play);
   const zone = () => model.session().timeZone;
   return (
-    <section class="deck" aria-label={words().controls}>
+    <section class="deck" aria-label={props.label ?? words().controls}>
       <Scrubber model={model} held={props.held} />
       <div class="deck-buttons">
         <button type="button" class="step" aria-label={words().previous} onClick={() => model.move({ kind: 'step-throw', by: -1 })}>‹</button>

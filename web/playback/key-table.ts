@@ -1,4 +1,6 @@
 import { FASTEST_RATE, SLOWEST_RATE, type Playhead, type PlayheadMove } from '../../core/session/playhead.ts';
+import type { KeyGroup } from '../keys/key-list.tsx';
+import { LIST_KEY } from '../keys/listen.ts';
 import type { Words } from '../words/words.ts';
 
 /** The rates that a hand can choose. */
@@ -19,47 +21,46 @@ export interface Deeds {
   readonly list: () => void;
 }
 
+/** Keys as the list shows them, with what each of them does. */
 interface KeyRow {
-  /** As they are written on the keys. */
-  readonly names: readonly string[];
+  readonly keys: readonly string[];
   readonly does: string;
   readonly acts: Readonly<Record<string, () => void>>;
 }
 
-export interface KeyGroup {
-  readonly name: string;
-  readonly rows: readonly KeyRow[];
+export interface ActingKeys extends KeyGroup {
+  readonly keys: readonly KeyRow[];
 }
 
 /** Every key with what it does, as the list shows it and as it is done. */
-export function keyGroups(deeds: Deeds, { playback: { keys } }: Words): KeyGroup[] {
-  const { groups, names, does } = keys;
+export function keyGroups(deeds: Deeds, { playback: { keys } }: Words): ActingKeys[] {
+  const { groups, does } = keys;
   const { move, show, video, two } = deeds;
-  const letter = (key: string, what: string, act: (() => void) | undefined): KeyRow[] => (act === undefined ? [] : [{ names: [key.toUpperCase()], does: what, acts: { [key]: act } }]);
+  const letter = (key: string, what: string, act: (() => void) | undefined): KeyRow[] => (act === undefined ? [] : [{ keys: [key.toUpperCase()], does: what, acts: { [key]: act } }]);
   const rate = (next: number | undefined) => move({ kind: 'rate', rate: next ?? deeds.playhead().rate });
   return [
     {
-      name: groups.move,
-      rows: [
-        { names: [names.space], does: does.play, acts: { ' ': () => move(playOrPause(deeds.playhead())) } },
-        { names: [names.left, names.right], does: does.step, acts: { ArrowLeft: () => move({ kind: 'step-throw', by: -1 }), ArrowRight: () => move({ kind: 'step-throw', by: 1 }) } },
-        { names: [names.up, names.down], does: does.rate, acts: { ArrowUp: () => rate(RATES.find((one) => one > deeds.playhead().rate)), ArrowDown: () => rate(RATES.findLast((one) => one < deeds.playhead().rate)) } },
-        { names: [names.home, names.end], does: does.ends, acts: { Home: () => move({ kind: 'seek', applied: 1 }), End: () => move({ kind: 'seek', applied: deeds.count() }) } },
-        { names: ['I', 'O'], does: does.part, acts: { i: () => move({ kind: 'part-from-here' }), o: () => move({ kind: 'part-to-here' }) } },
+      title: groups.move,
+      keys: [
+        { keys: [' '], does: does.play, acts: { ' ': () => move(playOrPause(deeds.playhead())) } },
+        { keys: ['ArrowLeft', 'ArrowRight'], does: does.step, acts: { ArrowLeft: () => move({ kind: 'step-throw', by: -1 }), ArrowRight: () => move({ kind: 'step-throw', by: 1 }) } },
+        { keys: ['ArrowUp', 'ArrowDown'], does: does.rate, acts: { ArrowUp: () => rate(RATES.find((one) => one > deeds.playhead().rate)), ArrowDown: () => rate(RATES.findLast((one) => one < deeds.playhead().rate)) } },
+        { keys: ['Home', 'End'], does: does.ends, acts: { Home: () => move({ kind: 'seek', applied: 1 }), End: () => move({ kind: 'seek', applied: deeds.count() }) } },
+        { keys: ['I', 'O'], does: does.part, acts: { i: () => move({ kind: 'part-from-here' }), o: () => move({ kind: 'part-to-here' }) } },
         ...letter('x', does.whole, () => move({ kind: 'whole' })),
         ...letter('l', does.live, deeds.open() ? () => move({ kind: 'follow' }) : undefined),
       ],
     },
     {
-      name: groups.show,
-      rows: [
+      title: groups.show,
+      keys: [
         ...letter('w', does.windows, show.windows), ...letter('s', does.seamMap, show.seamMap), ...letter('g', does.gapLine, show.gapLine), ...letter('p', does.plate, show.plate),
         ...letter('n', does.numbers, show.numbers), ...letter('e', does.notes, show.notes), ...letter('v', does.video, show.video), ...letter('h', does.hold, show.hold),
       ],
     },
-    { name: groups.say, rows: [...letter('b', does.bookmark, deeds.bookmark), ...letter('t', does.write, deeds.write), ...letter('c', does.copy, deeds.copy), { names: ['?'], does: does.keys, acts: { '?': deeds.list } }] },
-    ...(video === undefined ? [] : [{ name: groups.video, rows: [{ names: [',', '.'], does: does.frame, acts: { ',': () => video.frame(-1), '.': () => video.frame(1) } }, ...letter('r', does.release, video.release)] }]),
-    ...(two === undefined ? [] : [{ name: groups.two, rows: [...letter('1', does.other, two.other), ...letter('m', does.together, two.together), ...letter('a', does.over, two.over)] }]),
+    { title: groups.say, keys: [...letter('k', does.bookmark, deeds.bookmark), ...letter('t', does.write, deeds.write), ...letter('c', does.copy, deeds.copy), { keys: [LIST_KEY], does: does.keys, acts: { [LIST_KEY]: deeds.list } }] },
+    ...(video === undefined ? [] : [{ title: groups.video, keys: [{ keys: [',', '.'], does: does.frame, acts: { ',': () => video.frame(-1), '.': () => video.frame(1) } }, ...letter('r', does.release, video.release)] }]),
+    ...(two === undefined ? [] : [{ title: groups.two, keys: [...letter('1', does.other, two.other), ...letter('m', does.together, two.together), ...letter('a', does.over, two.over)] }]),
   ];
 }
 
@@ -68,8 +69,8 @@ export function playOrPause({ mode }: Playhead): PlayheadMove {
 }
 
 /** What a key does; null for one without meaning here. */
-export function deedOf(key: string, groups: readonly KeyGroup[]): (() => void) | null {
+export function deedOf(key: string, groups: readonly ActingKeys[]): (() => void) | null {
   const named = key.length === 1 ? key.toLowerCase() : key;
-  for (const { rows } of groups) for (const { acts } of rows) if (acts[named] !== undefined) return acts[named];
+  for (const { keys } of groups) for (const { acts } of keys) if (acts[named] !== undefined) return acts[named];
   return null;
 }

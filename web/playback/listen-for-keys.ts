@@ -1,10 +1,12 @@
 import { onCleanup } from 'solid-js';
-import { deedOf, type KeyGroup } from './key-table.ts';
+import { keysAct, LIST_KEY } from '../keys/listen.ts';
+import { deedOf, type ActingKeys } from './key-table.ts';
 
-/** Listens for as long as the component lives. A key held with another one, or needed by what has the focus, is left alone. */
-export function listenForKeys(groups: () => readonly KeyGroup[]): void {
+/** Listens for as long as the component lives. Unlike on a coach's screen a key may be held down, Space plays, and arrows step from throw to throw on the scrubber too. A key held with another one, or needed by what has the focus, is left alone. */
+export function listenForKeys(groups: () => readonly ActingKeys[]): void {
   const listen = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.metaKey || event.altKey || keepsKey(document.activeElement, event.key)) return;
+    if (!keysAct() && event.key.length === 1 && event.key !== ' ' && event.key !== LIST_KEY) return;
     const deed = deedOf(event.key, groups());
     if (deed === null) return;
     event.preventDefault();
@@ -22,7 +24,7 @@ export function leaveFocus(event: MouseEvent): void {
 /** Whether the element under the focus needs this key for itself. */
 function keepsKey(element: Element | null, key: string): boolean {
   if (!(element instanceof HTMLElement)) return false;
-  if (element.closest('dialog') !== null || element.matches('textarea, input:not([type=range], [type=checkbox])')) return true;
+  if (document.querySelector('dialog:modal') !== null || element.matches('textarea, input:not([type=range], [type=checkbox])')) return true;
   if (element instanceof HTMLSelectElement) return key.startsWith('Arrow') || key === ' ' || key === 'Home' || key === 'End';
   return key === ' ' && element.matches('button, a, input[type=checkbox], summary');
 }

@@ -1,4 +1,5 @@
 import { createSignal, For, Show } from 'solid-js';
+import { RefusalWords } from '../standing/refusal.tsx';
 import { dateText, hourText } from '../words/moments.ts';
 import { useSpeech } from '../words/use-words.tsx';
 import type { Marking } from './marking.ts';
@@ -63,5 +64,5 @@ function Line(props: { readonly remark: Remark; readonly model: RecordingModel; 
 /** Why the last mark or note was not stored. */
 export function Refused(props: { readonly marking: Marking }) {
   const speech = useSpeech();
-  return <div aria-live="polite"><Show when={props.marking.refusal()}>{(refusal) => <p class="refusal"><strong>{speech().words.playback.notes.refused}</strong> {refusal().sentence}</p>}</Show></div>;
+  return <div aria-live="polite"><Show when={props.marking.refusal()}>{(refusal) => <p class="refusal"><strong>{speech().words.playback.notes.refused}</strong> <RefusalWords refusal={refusal()} /></p>}</Show></div>;
 }

@@ -1,7 +1,8 @@
 import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
 import type { RecordedSession } from '../live/recorded.ts';
+import { KeyList } from '../keys/key-list.tsx';
+import { withSetting } from '../settings.ts';
 import { createRequests } from '../wall/asked/requests.ts';
-import { MoundPicture } from '../wall/mound-picture.tsx';
 import { Speaking, useWords } from '../words/use-words.tsx';
 import { createHeld } from './against/held.ts';
 import type { Pair } from './against/pair-of.ts';
@@ -9,13 +10,13 @@ import { TwoThrows } from './against/two-throws.tsx';
 import { Deck } from './deck.tsx';
 import { DeckMore } from './deck-more.tsx';
 import { keyGroups } from './key-table.ts';
-import { KeyList } from './key-list.tsx';
 import { createThrowLink, LinkButton } from './link-to-throw.tsx';
 import { leaveFocus, listenForKeys } from './listen-for-keys.ts';
 import { createMarking } from './marking.ts';
 import { NotesPanel } from './notes-panel.tsx';
 import { NumbersPanel } from './numbers-panel.tsx';
 import { createPanelRequest } from './panel-request.ts';
+import { PictureRoom } from './picture-room.tsx';
 import { placeAskedFor, rememberPlace } from './place-in-address.ts';
 import { createRecording, type RecordingModel } from './recording-model.ts';
 import { Title } from './title.tsx';
@@ -42,7 +43,7 @@ function OnePlayer(props: { readonly model: RecordingModel }) {
   });
   const link = createThrowLink(model);
   const [filmKeys, setFilmKeys] = createSignal<FilmKeys | null>(null);
-  let list!: HTMLDialogElement;
+  const [listed, setListed] = createSignal(false);
   let noteLine: HTMLInputElement | null = null;
   const keys = createMemo(() => keyGroups({
     playhead: () => model.state().playhead, count: () => model.state().checkpoints.facts.length, move: model.move, open: () => model.session().closedAtMs === null,
@@ -53,14 +54,14 @@ function OnePlayer(props: { readonly model: RecordingModel }) {
       panel.open('notes');
       noteLine?.focus();
     },
-    copy: link.copy, list: () => list.showModal(),
+    copy: link.copy, list: () => setListed(true),
   }, words()));
   listenForKeys(keys);
   return (
     <main class="player" data-mode={model.state().playhead.mode} data-place={model.view().place} onMouseDown={leaveFocus}>
       <Title session={model.session()} mound={model.recorded.mound} />
       <div class="player-room">
-        <Show when={pair()} fallback={<div class="player-picture"><MoundPicture view={model.view()} standing={model.standing()} windows={requests.windows.asked()} picture={requests.picture()} /></div>}>
+        <Show when={pair()} fallback={<PictureRoom model={model} requests={requests} />}>
           {(two) => <div class="two-throws-room"><TwoThrows pair={two()} names={null} onLetGo={held.toggle} /></div>}
         </Show>
         <Switch>
@@ -73,10 +74,11 @@ function OnePlayer(props: { readonly model: RecordingModel }) {
       <DeckMore model={model} requests={requests} panel={panel}>
         <button type="button" aria-pressed={held.place() !== null} onClick={() => held.toggle()}>{held.side() === null ? words().playback.hold : words().playback.held(words().trade.throwNumber(held.side()!.thrown.number))}</button>
         <Show when={held.side() !== null && pair() === null}><p class="quiet">{words().playback.against.another(words().trade.throwNumber(held.side()!.thrown.number))}</p></Show>
+        <a class="as-button" href={`/playback${withSetting('', 'beside', model.recorded.session)}`}>{words().playback.beside}</a>
         <LinkButton link={link} />
-        <button type="button" class="keys" onClick={() => list.showModal()}>{words().playback.keys.open} <kbd>?</kbd></button>
+        <button type="button" class="keys" onClick={() => setListed(true)}>{words().keys.title} <kbd>?</kbd></button>
       </DeckMore>
-      <KeyList groups={keys()} ref={(dialog) => { list = dialog; }} />
+      <KeyList groups={keys()} open={listed()} onClose={() => setListed(false)} />
     </main>
   );
 }

@@ -3,11 +3,7 @@ import { inBoth } from '../in-both.ts';
 /** The keys of Playback, and what each does. */
 export const keys = inBoth(
   {
-    title: 'Keys',
-    open: 'Keys',
-    close: 'Close',
     groups: { move: 'Moving through the session', show: 'What is shown', say: 'Marking and sharing', video: 'Video', two: 'Two sessions' },
-    names: { space: 'Space', left: '←', right: '→', up: '↑', down: '↓', home: 'Home', end: 'End' },
     does: {
       play: 'play or pause', step: 'previous or next throw', rate: 'faster or slower', ends: 'first or newest fact', live: 'back to live',
       part: 'over and over from here, to here', whole: 'play it all again',
@@ -18,11 +14,7 @@ export const keys = inBoth(
     },
   },
   {
-    title: 'Teclas',
-    open: 'Teclas',
-    close: 'Cerrar',
     groups: { move: 'Moverse por la sesión', show: 'Lo que se muestra', say: 'Marcar y compartir', video: 'Video', two: 'Dos sesiones' },
-    names: { space: 'Espacio', left: '←', right: '→', up: '↑', down: '↓', home: 'Inicio', end: 'Fin' },
     does: {
       play: 'reproducir o pausar', step: 'tiro anterior o siguiente', rate: 'más rápido o más lento', ends: 'primer hecho o el más nuevo', live: 'volver al vivo',
       part: 'una y otra vez desde aquí, hasta aquí', whole: 'reproducir todo otra vez',
