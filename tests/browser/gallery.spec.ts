@@ -35,6 +35,7 @@ async function madeOf(page: Page): Promise<Made> {
 async function openGallery(page: Page, address: string): Promise<void> {
   await page.setViewportSize({ width: 1500, height: 1000 });
   await page.goto(address);
+  await page.locator('[data-chart="clock"] figure').last().waitFor();
   await page.evaluate(() => document.fonts.ready);
   await expect(page.locator('figure svg:empty')).toHaveCount(0);
 }

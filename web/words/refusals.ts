@@ -55,7 +55,7 @@ export const IN_SPANISH: Readonly<Record<string, string>> = {
   'unknown-address': 'El servidor no tiene nada en esa dirección.',
   'unknown-athlete': 'No hay ningún atleta con ese nombre en la dirección; la lista tiene los que hay.',
   'unknown-code': 'Ese código ya no existe; pida uno nuevo.',
-  'unknown-id': 'Ese nombre no se puede usar; elija otro.',
+  'unknown-id': 'Nada aquí puede llamarse así; las listas tienen los nombres que hay.',
   'unknown-grant': 'No hay nadie con ese nombre; la lista tiene a quienes hay.',
   'unknown-session': 'No hay ninguna sesión con ese nombre; la lista tiene las que hay.',
   'unknown-time-zone': 'El servidor no conoce la zona horaria de este aparato.',
