@@ -75,6 +75,8 @@ export interface FactLog {
   readonly id: string;
   append(entry: Entry): Promise<AppendReply>;
   refuse(refusal: RefusalEntry): Promise<RefuseReply>;
+  /** Whether something is on its way to the disk. */
+  isBusy(): boolean;
   /** Facts of a mound behind a place, in order, without damaged ones; 0 for all. */
   read(mound: string, afterPlace: number): Iterable<Fact>;
   mounds(): string[];

@@ -15,6 +15,10 @@ export class GroupCommit<Write, Reply> {
     this.#failed = failed;
   }
 
+  get isBusy(): boolean {
+    return this.#waiting.length > 0;
+  }
+
   /** Never rejects: a failure is a reply. */
   add(write: Write): Promise<Reply> {
     return new Promise((resolve) => {

@@ -90,6 +90,7 @@ function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }:
     id,
     append: async (entry) => (open ? ((await commits.add({ kind: 'fact', entry })) as AppendReply) : closed),
     refuse: async (refusal) => (open ? ((await commits.add({ kind: 'refusal', refusal })) as RefuseReply) : closed),
+    isBusy: () => commits.isBusy,
     *read(mound, afterPlace) {
       for (const row of selectFacts.iterate(mound, afterPlace) as Iterable<FactRow>) {
         const fact = storedFact(row);

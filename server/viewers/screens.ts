@@ -70,7 +70,7 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
     },
   });
   const channels = new Map<string, Channel>();
-  const turns = new Turns();
+  const turns = new Turns(log.isBusy);
   const watched = new Map<Viewer, Watched>();
   /** Who each screen is, asked at every use. */
   const screens = new Map<Screen, { readonly viewer: Viewer; who(): Who }>();

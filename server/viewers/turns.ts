@@ -1,11 +1,21 @@
 import { Observable, type MonoTypeOperatorFunction } from 'rxjs';
 
+/** Turns that throws on their way to the disk may take before one piece of work is done all the same. */
+const MOST_GIVEN_UP = 3;
+
 /**
  * Work that takes turns: one piece of it between two looks at what devices and people have sent, the longest wished for first.
  * So throws that come in crowds are written at once, and are shown together as often as there is time.
  */
 export class Turns {
   readonly #wishes = new Set<() => void>();
+  #givenUp = 0;
+  readonly #isBusy: () => boolean;
+
+  /** @param isBusy whether something more urgent waits */
+  constructor(isBusy: () => boolean) {
+    this.#isBusy = isBusy;
+  }
 
   /** Wished for twice before its turn, it is done once. */
   wish(work: () => void): void {
@@ -20,6 +30,12 @@ export class Turns {
   #turn(): void {
     const [work] = this.#wishes;
     if (work === undefined) return;
+    if (this.#isBusy() && this.#givenUp < MOST_GIVEN_UP) {
+      this.#givenUp += 1;
+      setImmediate(() => this.#turn());
+      return;
+    }
+    this.#givenUp = 0;
     this.#wishes.delete(work);
     if (this.#wishes.size > 0) setImmediate(() => this.#turn());
     work();

@@ -8,7 +8,7 @@ import { serverForTest } from '../running.ts';
 import { ScreenClient } from '../screen-client.ts';
 
 test('one piece of work is done between two looks at what came in, the longest wished for first, each once', async () => {
-  const turns = new Turns();
+  const turns = new Turns(() => false);
   const done: string[] = [];
   const [first, second] = ['first', 'second'].map((name) => () => void done.push(name)) as [() => void, () => void];
   for (const work of [first, second, first]) turns.wish(work);
@@ -22,10 +22,19 @@ test('one piece of work is done between two looks at what came in, the longest w
   expect(done).toEqual(['first', 'first']);
 });
 
+test('work gives up three turns to what is more urgent, and then has its own', async () => {
+  const turns = new Turns(() => true);
+  const done: number[] = [];
+  let turn = 0;
+  turns.wish(() => void done.push(turn));
+  for (turn = 1; turn <= 5; turn += 1) await nextTurn();
+  expect(done).toEqual([4]);
+});
+
 test('of what comes before its turn only the newest is passed on, and nothing once nobody listens', async () => {
   const source = new Subject<number>();
   const seen: number[] = [];
-  const listening = source.pipe(inTurns(new Turns())).subscribe((value) => seen.push(value));
+  const listening = source.pipe(inTurns(new Turns(() => false))).subscribe((value) => seen.push(value));
   for (const value of [1, 2, 3]) source.next(value);
   await nextTurn();
   expect(seen).toEqual([3]);
