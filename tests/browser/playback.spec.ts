@@ -1,6 +1,8 @@
 import { expect, type Page } from '@playwright/test';
 import type { Fact } from '../../core/facts/fact.ts';
 import type { Ledger } from '../../core/session/ledger.ts';
+import { checkpointsOf } from '../../core/session/checkpoints.ts';
+import { moundView } from '../../core/session/view.ts';
 import { sliceOf } from '../../core/session/recorded.ts';
 import { busyDay } from '../parity/sessions.ts';
 import { easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
@@ -374,7 +376,9 @@ test('scrubbing through three hundred throws keeps up with the hand', async ({ p
   const slice = sliceOf(facts, session)!;
   await page.route(`**/api/sessions/${session}`, (route) => route.fulfill({ json: { session, mound: 'north-1', log: 'any', ...slice } }));
   await page.goto(`${server.address}/playback/${session}?windows=1`);
-  await page.locator('.deck').waitFor();
+  const throws = moundView(checkpointsOf(slice, session).newest, session, slice.facts.length).throws.length;
+  expect(throws).toBeGreaterThan(10);
+  await expect(page.locator('.session-strip .ticks path')).toHaveCount(throws);
   const took = await scrubber(page).evaluate((input: HTMLInputElement) => {
     const positions = Array.from({ length: 120 }, (_, index) => (Number(input.max) * ((index * 37) % 120)) / 119);
     return positions.map((position) => {

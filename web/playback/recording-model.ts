@@ -55,7 +55,7 @@ export function createRecording(recorded: RecordedSession, at: number | null): R
     // A jump starts every picture anew: no two jumps share a generation, whatever the facts between them did.
     view: createMemo(() => ({ ...seen(), generation: generation() * 1_000_000 + seen().generation })),
     thrown: createMemo(() => seen().throws.at(-1) ?? null),
-    throws: createMemo(() => moundView(checkpoints().newest, recorded.session).throws),
+    throws: createMemo(() => moundView(checkpoints().newest, recorded.session, Number.POSITIVE_INFINITY).throws),
     standing: createMemo(() => standingIn(state(), moment(), growth), undefined, { equals: saidAlike }),
     async say(says) {
       const reply = await sayOnce(recorded.mound, recorded.session, says);
