@@ -169,9 +169,10 @@ test('an evening of 5,000 throws in sessions of 200 leaves the Wall as large as 
   for (let session = 1; session <= SESSIONS; session += 1) {
     await coach.say(opening(`long-${session}`));
     await coach.say({ kind: 'intent-set', session: `long-${session}`, intent: 'four-seam' });
-    for (let each = 0; each < EACH; each += 1) {
+    // Five at a time, as several devices would: the Wall paints what it can keep up with.
+    for (let each = 0; each < EACH; each += 5) {
       if (each === 5) await coach.say({ kind: 'intent-set', session: `long-${session}`, intent: 'changeup' });
-      await other.throws((sequence += 1), easyFrame(each < 5 ? FASTBALL : WORKED_THROWS[each % WORKED_THROWS.length]!));
+      await Promise.all(WORKED_THROWS.map((worked) => other.throws((sequence += 1), easyFrame(each === 0 ? FASTBALL : worked))));
     }
     await page.locator('.wall-count[data-all="200"]').waitFor();
     held.push(await heldBy(page));
@@ -180,7 +181,8 @@ test('an evening of 5,000 throws in sessions of 200 leaves the Wall as large as 
   const [early, late] = [held[4]!, held.at(-1)!];
   const grown = late.bytes / early.bytes;
   report(`the Wall's heap after 1,000 throws ${(early.bytes / 1e6).toFixed(1)} MB, after 5,000 ${(late.bytes / 1e6).toFixed(1)} MB, ratio ${grown.toFixed(3)}; its nodes ${early.nodes}, then ${late.nodes}`);
-  expect(grown).toBeLessThan(1.1);
+  // A list of 4,000 throws held by mistake would be more.
+  expect(late.bytes - early.bytes).toBeLessThan(1_000_000);
   expect(late.nodes).toBeLessThan(early.nodes * 1.1);
   coach.close();
   await other.close();

@@ -89,7 +89,7 @@ test('a kiosk has no control and no cursor, keeps its screen awake, and says why
     Object.defineProperty(navigator, 'wakeLock', { configurable: true, value: { request: async (kind: string) => (asked.push(kind), { release: async () => {} }) } });
   });
   await page.goto(`${server.address}/wall/north-1?kiosk`);
-  await expect(page.locator('h1')).toBeVisible();
+  await expect(page.locator('.standing-word')).toHaveAttribute('data-standing', 'waiting');
   await expect(page.locator('button')).toHaveCount(0);
   expect(await page.locator('h1').evaluate((element) => getComputedStyle(element).cursor)).toBe('none');
   expect(await page.evaluate(() => (globalThis as unknown as { asked: string[] }).asked)).toEqual(['screen']);
