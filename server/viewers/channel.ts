@@ -21,6 +21,8 @@ export interface ChannelSource {
   readonly facts$: Observable<Fact>;
   /** Leaves out views for which there is no time. */
   readonly spaced: MonoTypeOperatorFunction<Ledger>;
+  /** Sends one message to all of them. */
+  deliver(viewers: readonly Viewer[], message: ViewMessage): void;
   onTrouble(error: unknown): void;
 }
 
@@ -60,8 +62,7 @@ export class Channel {
     if (newest === null || this.#following === null) return false;
     const known = place !== null && log === this.#source.log ? this.#ring.at(place) : null;
     this.#watching.set(viewer, { place: newest.place, missed: 0 });
-    if (known !== null) viewer.view(this.#change(known.place, 0));
-    else viewer.view({ kind: 'snapshot', log: this.#source.log, reason: reasonFor(place, log, this.#source.log), view: newest });
+    this.#source.deliver([viewer], known !== null ? this.#change(known.place, 0) : { kind: 'snapshot', log: this.#source.log, reason: reasonFor(place, log, this.#source.log), view: newest });
     return true;
   }
 
@@ -73,7 +74,7 @@ export class Channel {
   /** The viewer's connection is free again. */
   catchUp(viewer: Viewer): void {
     const watching = this.#watching.get(viewer);
-    if (watching !== undefined && watching.missed > 0 && !viewer.isSlow()) this.#send(viewer, watching);
+    if (watching !== undefined && watching.missed > 0 && !viewer.isSlow()) this.#send([viewer], watching);
   }
 
   #follow(): void {
@@ -83,7 +84,7 @@ export class Channel {
       next: ({ view }) => {
         this.#ring.add(this.#source.shown(view));
         this.#changes = new Map();
-        for (const [viewer, watching] of this.#watching) this.#offer(viewer, watching);
+        this.#offer();
       },
       error: (error: unknown) => {
         onTrouble(error);
@@ -99,21 +100,29 @@ export class Channel {
     this.#following = null;
   }
 
-  #offer(viewer: Viewer, watching: Watching): void {
-    watching.missed += 1;
-    if (!viewer.isSlow()) this.#send(viewer, watching);
+  /** Those who stand at the same place get the same message, made and written out once for all of them. */
+  #offer(): void {
+    const together = new Map<string, Viewer[]>();
+    for (const [viewer, watching] of this.#watching) {
+      watching.missed += 1;
+      if (viewer.isSlow()) continue;
+      const key = `${watching.place} ${watching.missed}`;
+      const others = together.get(key);
+      if (others === undefined) together.set(key, [viewer]);
+      else others.push(viewer);
+    }
+    for (const viewers of together.values()) this.#send(viewers, this.#watching.get(viewers[0]!)!);
   }
 
-  #send(viewer: Viewer, watching: Watching): void {
+  /** To viewers that all stand where the given one does. */
+  #send(viewers: readonly Viewer[], { place, missed }: Watching): void {
     const view = this.#ring.newest!;
     const { log } = this.#source;
-    const { place, missed } = watching;
     const message: ViewMessage = this.#ring.at(place) === null
       ? { kind: 'snapshot', log, reason: 'too-far-behind', view }
       : this.#change(place, missed - 1);
-    watching.place = view.place;
-    watching.missed = 0;
-    viewer.view(message);
+    for (const viewer of viewers) this.#watching.set(viewer, { place: view.place, missed: 0 });
+    this.#source.deliver(viewers, message);
   }
 
   #change(from: number, skipped: number): ViewMessage {

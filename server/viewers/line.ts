@@ -1,13 +1,14 @@
-import type { Pulse, ViewMessage } from '../../core/facts/wire.ts';
+import type { Pulse } from '../../core/facts/wire.ts';
 
 /** Messages that may wait for a viewer's connection before it counts as slow. */
 const MOST_WAITING = 8;
 
 /** A viewer as far as a channel needs to know it. */
 export interface Viewer {
+  /** Names its connection. */
+  readonly id: string;
   /** Its connection does not take up what is sent. */
   isSlow(): boolean;
-  view(message: ViewMessage): void;
   pulse(pulse: Pulse): void;
 }
 

@@ -87,6 +87,8 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
       ledger: () => ledgers.of(mound),
       facts$: ledgers.facts(mound),
       spaced: inTurns(turns),
+      // Each connection is a room of its own, and what goes to several rooms is encoded once.
+      deliver: (viewers, message) => void io.to(viewers.map(({ id }) => id)).emit('view', message),
       onTrouble,
     });
     channels.delete(key);
@@ -131,8 +133,8 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
     const { speaker } = hello.data;
     const backlog = backlogOf(screen.conn, () => watched.get(viewer)?.channel.catchUp(viewer));
     const viewer: Viewer = {
+      id: screen.id,
       isSlow: backlog.isSlow,
-      view: (message) => void screen.emit('view', message),
       pulse: (message) => void screen.emit('pulse', message),
     };
     const who = (): Who => speakingAs(whoAsks(screen.request), speaker);
