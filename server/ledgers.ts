@@ -2,15 +2,17 @@ import { Subject, type Observable } from 'rxjs';
 import type { Fact } from '../core/facts/fact.ts';
 import { foldFact } from '../core/session/fold.ts';
 import { emptyLedger, type Ledger } from '../core/session/ledger.ts';
+import type { SessionSlice } from '../core/session/recorded.ts';
 import type { FactLog } from './log/fact-log.ts';
+import { MoundPast } from './mound-past.ts';
 
 /** The present state of every mound, kept by following the log. */
 export interface Ledgers {
   /** Of a mound without facts: an empty one. */
   of(mound: string): Ledger;
   all(): Ledger[];
-  /** The facts of a mound so far, the very ones that its ledger was folded from: what is remembered of their throws holds. */
-  history(mound: string): readonly Fact[];
+  /** The recording of a session; null for one that nobody has opened. */
+  recorded(session: string): { readonly mound: string; readonly slice: SessionSlice } | null;
   /** The facts of a mound from now on, each once its ledger holds it. */
   facts(mound: string): Observable<Fact>;
   close(): void;
@@ -19,16 +21,18 @@ export interface Ledgers {
 /** Folds the whole log, then follows it. A fact that cannot be folded is reported and passed over: the log still has it. */
 export function followLedgers(log: FactLog, onTrouble: (error: unknown) => void): Ledgers {
   const ledgers = new Map<string, Ledger>();
-  const histories = new Map<string, Fact[]>();
+  const pasts = new Map<string, MoundPast>();
   const streams = new Map<string, Subject<Fact>>();
 
   const of = (mound: string): Ledger => ledgers.get(mound) ?? emptyLedger(mound);
 
   function fold(fact: Fact): void {
-    ledgers.set(fact.mound, folded(of(fact.mound), fact));
-    const history = histories.get(fact.mound) ?? [];
-    histories.set(fact.mound, history);
-    history.push(fact);
+    const before = of(fact.mound);
+    const after = folded(before, fact);
+    ledgers.set(fact.mound, after);
+    const past = pasts.get(fact.mound) ?? new MoundPast();
+    pasts.set(fact.mound, past);
+    past.take(fact, before, after);
   }
 
   function take(fact: Fact): void {
@@ -59,7 +63,12 @@ export function followLedgers(log: FactLog, onTrouble: (error: unknown) => void)
   return {
     of,
     all: () => [...ledgers.values()],
-    history: (mound) => histories.get(mound) ?? [],
+    recorded(session) {
+      const ledger = [...ledgers.values()].find(({ sessions }) => sessions[session] !== undefined);
+      if (ledger === undefined) return null;
+      const { mound, sessions } = ledger;
+      return { mound, slice: pasts.get(mound)!.slice(session, sessions[session]!.openedPlace) };
+    },
     facts(mound) {
       const stream = streams.get(mound) ?? new Subject<Fact>();
       streams.set(mound, stream);

@@ -2,8 +2,8 @@ import type { Fact } from '../facts/fact.ts';
 import type { SessionListing } from '../facts/wire.ts';
 import { earlierBaselines } from './fastballs.ts';
 import { foldFact } from './fold.ts';
-import { emptyLedger, throwIn, thrownBy, throwsOf, type AthleteEntry, type Ledger, type ThrowEntry } from './ledger.ts';
-import { inRuns, throwAt } from './thrown.ts';
+import { emptyLedger, throwIn, throwsOf, type AthleteEntry, type Ledger, type ThrowEntry } from './ledger.ts';
+import { inRuns } from './thrown.ts';
 import { daysOf, lastDays, tagsOf } from './throwing-days.ts';
 
 /** The sessions of a mound, newest first. */
@@ -38,7 +38,7 @@ export interface SessionSlice {
  * that were ever moved into it come with the carry. Null for a session that the facts do not open.
  */
 export function sliceOf(facts: readonly Fact[], session: string): SessionSlice | null {
-  const first = facts.find((fact) => touches(fact, session, () => false));
+  const first = facts.find(({ said }) => 'session' in said && said.session === session);
   if (first === undefined) return null;
   let ledger = emptyLedger(first.mound);
   let atOpening = ledger;
@@ -47,24 +47,30 @@ export function sliceOf(facts: readonly Fact[], session: string): SessionSlice |
     const before = ledger;
     if (fact === first) atOpening = before;
     ledger = foldFact(before, fact);
-    if (touches(fact, session, (place) => throwIn(before, place)?.session === session) || throwAt(thrownBy(ledger, session), fact.place) !== undefined || corrects(fact, before, ledger, session)) last = fact.place;
+    if (touchedBy(fact, before, ledger).includes(session)) last = fact.place;
   }
-  const inside = facts.filter(({ place }) => place >= first.place && place <= last);
-  return { carry: trimmed(atOpening, inside), facts: inside };
+  return sliceFrom(atOpening, facts.filter(({ place }) => place >= first.place && place <= last));
 }
 
-function touches({ said }: Fact, session: string, holds: (place: number) => boolean): boolean {
-  if ('session' in said && said.session === session) return true;
-  return said.kind === 'throws-moved' && said.places.some(holds);
+/** The slice of a session from the state before its opening and its facts from there on. */
+export function sliceFrom(atOpening: Ledger, facts: readonly Fact[]): SessionSlice {
+  return { carry: trimmed(atOpening, facts), facts };
 }
 
-function corrects({ said }: Fact, before: Ledger, after: Ledger, session: string): boolean {
-  return said.kind === 'throw-corrected' && thrownBy(after, session) !== thrownBy(before, session);
+/** The sessions that a fact has to do with: the recording of each goes on at least up to it. */
+export function touchedBy({ said }: Fact, before: Ledger, after: Ledger): readonly string[] {
+  const named = 'session' in said && said.session !== null ? [said.session] : [];
+  switch (said.kind) {
+    case 'throw-measured': return after.active === null ? [] : [after.active];
+    case 'throws-moved': return [...named, ...said.places.flatMap((moved) => throwIn(before, moved)?.session ?? [])];
+    case 'throw-corrected': return Object.keys(after.throws).filter((session) => after.throws[session] !== before.throws[session]);
+    default: return named;
+  }
 }
 
 /**
  * Only what the next facts can still need: open sessions and unclaimed throws, whatever is yet to be moved and where to (a
- * throw can leave or enter a session that is long closed), and what athletes bring along.
+ * throw can leave or enter a session that is long closed), and what the athletes of these and of the sessions to come bring along.
  */
 function trimmed(ledger: Ledger, next: readonly Fact[]): Ledger {
   const moves = next.flatMap(({ said }) => (said.kind === 'throws-moved' ? [said] : []));
@@ -75,7 +81,8 @@ function trimmed(ledger: Ledger, next: readonly Fact[]): Ledger {
   const movedFrom = new Set([...moved].map((place) => throwIn(ledger, place)?.session));
   const order = ledger.order.filter((id) => open.has(id) || movedTo.has(id) || movedFrom.has(id));
   const kept = ({ place, session }: ThrowEntry): boolean => session === null || open.has(session) || moved.has(place);
-  const athletes = Object.entries(ledger.athletes).map(([id, entry]): [string, AthleteEntry] => {
+  const concerned = new Set([...order.map((id) => ledger.sessions[id]!.athlete.id), ...next.flatMap(({ said }) => (said.kind === 'session-opened' ? [said.athlete.id] : []))]);
+  const athletes = Object.entries(ledger.athletes).filter(([id]) => concerned.has(id)).map(([id, entry]): [string, AthleteEntry] => {
     const dropped = Object.entries(ledger.throws).flatMap(([session, thrown]) => (ledger.sessions[session]?.athlete.id === id ? thrown.flat().filter((one) => !kept(one)) : [])).sort((a, b) => a.place - b.place);
     return [id, { ...entry, baselines: earlierBaselines(ledger, id), arm: { ...entry.arm, days: lastDays([...entry.arm.days, ...daysOf(tagsOf(dropped))]) } }];
   });

@@ -3,11 +3,9 @@ import type { ZodError } from 'zod';
 import { sessionQuestionSchema } from '../../core/facts/session-search.ts';
 import { idSchema } from '../../core/facts/spelling.ts';
 import { growthSince } from '../../core/session/growth.ts';
-import { sliceOf, type SessionSlice } from '../../core/session/recorded.ts';
 import { searchSessions } from '../../core/session/session-search.ts';
 import { sessionRecord } from '../../core/session/session-record.ts';
 import type { Presence } from '../devices/presence.ts';
-import type { Ledgers } from '../ledgers.ts';
 import type { FactLog } from '../log/fact-log.ts';
 import { accessRoutes, openRoutes, type AccessParts } from './access-routes.ts';
 import { onlyFor } from './only-for.ts';
@@ -67,14 +65,14 @@ export function apiRoutes(parts: ApiParts): Router {
   });
   routes.get('/sessions/:id', (request, response) => {
     const { id } = request.params;
-    const recorded = recordedIn(ledgers, id);
+    const recorded = ledgers.recorded(id);
     if (recorded === null) return unknownSession(response);
     response.json({ session: id, mound: recorded.mound, log: log.id, ...recorded.slice });
   });
   routes.get('/sessions/:id/since/:place', (request, response) => {
     const { id, place } = request.params;
     if (!/^\d{1,15}$/.test(place)) return refuse(response, 400, 'not-a-place', 'place', `A place in the log is a whole number from 0 on, not "${place}".`);
-    const recorded = recordedIn(ledgers, id);
+    const recorded = ledgers.recorded(id);
     if (recorded === null) return unknownSession(response);
     response.json({ log: log.id, ...growthSince(recorded.slice, Number(place)) });
   });
@@ -86,12 +84,6 @@ export function apiRoutes(parts: ApiParts): Router {
   });
   routes.use((request, response) => refuse(response, 404, 'unknown-address', '', `There is no ${request.method} ${request.baseUrl}${request.path}.`));
   return routes;
-}
-
-function recordedIn(ledgers: Ledgers, session: string): { readonly mound: string; readonly slice: SessionSlice } | null {
-  const mound = moundOf(ledgers.all(), session)?.mound;
-  const slice = mound === undefined ? null : sliceOf(ledgers.history(mound), session);
-  return mound === undefined || slice === null ? null : { mound, slice };
 }
 
 function notAQuestion(response: Response, { issues }: ZodError): void {
