@@ -1,12 +1,19 @@
+import { createHash } from 'node:crypto';
 import { fileURLToPath } from 'node:url';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin, type Rolldown } from 'vite';
 import solid from 'vite-plugin-solid';
+
+const inWeb = (file: string): string => fileURLToPath(new URL(`web/${file}`, import.meta.url));
+const PAGE = inWeb('index.html');
+const WORKER = inWeb('glance/kept/worker.ts');
+const GLANCE = inWeb('glance/glance.tsx');
+const MY_GLANCE = inWeb('glance/my-glance.tsx');
 
 // The screens: one page for all of them, the address says which. No inline script, so the server can forbid those.
 export default defineConfig({
-  root: fileURLToPath(new URL('web', import.meta.url)),
-  publicDir: false,
-  plugins: [solid()],
+  root: inWeb(''),
+  publicDir: 'public',
+  plugins: [solid(), glanceParts()],
   build: {
     outDir: '../dist/web',
     emptyOutDir: true,
@@ -17,5 +24,34 @@ export default defineConfig({
     chunkSizeWarningLimit: 1000,
     // Which files each screen loads: tests/bench weighs them.
     manifest: true,
+    rolldownOptions: {
+      input: { index: PAGE, 'glance-worker': WORKER },
+      // A worker has one address for ever: a browser asks there for the next.
+      output: { entryFileNames: ({ facadeModuleId }) => (facadeModuleId === WORKER ? '[name].js' : 'assets/[name]-[hash].js') },
+    },
   },
 });
+
+/** Writes into the worker of Glance what Glance cannot run without: the page, its scripts, styles and letters. */
+function glanceParts(): Plugin {
+  return {
+    name: 'glance-parts',
+    generateBundle(_, bundle) {
+      const chunks = Object.values(bundle).filter((one) => one.type === 'chunk');
+      const worker = chunks.find(({ facadeModuleId }) => facadeModuleId === WORKER);
+      if (worker === undefined) this.error('There is no worker to write into.');
+      const first = chunks.filter(({ facadeModuleId }) => facadeModuleId !== null && [PAGE, GLANCE, MY_GLANCE].includes(facadeModuleId));
+      const scripts = needed(first, bundle);
+      const assets = scripts.flatMap(({ viteMetadata }) => [...(viteMetadata?.importedCss ?? []), ...(viteMetadata?.importedAssets ?? [])]);
+      const parts = ['/index.html', ...[...new Set([...scripts.map(({ fileName }) => fileName), ...assets])].sort().map((file) => `/${file}`)];
+      worker.code = worker.code.replaceAll('GLANCE_PARTS', JSON.stringify(parts)).replaceAll('GLANCE_BUILD', JSON.stringify(createHash('sha256').update(parts.join()).digest('hex').slice(0, 16)));
+    },
+  };
+}
+
+/** Chunks and all that they import at once. */
+function needed(first: readonly Rolldown.OutputChunk[], bundle: Rolldown.OutputBundle): Rolldown.OutputChunk[] {
+  const found = new Set(first);
+  for (const chunk of found) for (const file of chunk.imports) if (bundle[file]?.type === 'chunk') found.add(bundle[file]);
+  return [...found];
+}

@@ -44,6 +44,7 @@ async function screenOf(route: Route): Promise<() => JSX.Element> {
       const { default: Nowhere } = await import('./start/nowhere.tsx');
       return () => <Nowhere pathname={route.pathname} />;
     }
+    case 'my-glance': return (await import('./glance/my-glance.tsx')).default;
     case 'open': return (await import('./door/open.tsx')).default;
     case 'certificate': return (await import('./door/certificate.tsx')).default;
     case 'let-in': return (await import('./door/let-in.tsx')).default;

@@ -20,7 +20,7 @@ test('before a session Glance says that it waits, and warns about pain', async (
   await glance(page, server);
   await expect(lead(page)).toHaveText('Waiting for a session');
   await expect(page.getByRole('status')).toHaveText('No session');
-  await expect(page.locator('.glance-always')).toHaveText('Pain or numbness: stop now and tell your coach; see a licensed medical professional.');
+  await expect(page.locator('.glance-caution')).toHaveText('Pain or numbness: stop now and tell your coach; see a licensed medical professional.');
 });
 
 test('a throw that belongs to nobody is said to be unclaimed, until it is claimed', async ({ page, server, coach, device }) => {

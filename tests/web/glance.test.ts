@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { FeedbackMode } from '../../core/facts/feedback-says.ts';
 import { guessWords, movedCells, movedWords, wentCells, wentWords } from '../../web/glance/tap-field.ts';
 import { glanceShows } from '../../web/glance/shows.ts';
-import { feedbackLine } from '../../web/words/feedback-words.ts';
+import { basisWords, modeLine } from '../../web/words/feedback-words.ts';
 import { WORDS } from '../../web/words/language.ts';
 import { FASTBALLS, InventedMound, RIGHT_HANDER, type InventedThrow } from './invented-mound.ts';
 
@@ -83,7 +83,10 @@ describe('what Glance shows', () => {
 });
 
 describe('the line about feedback', () => {
-  const line = (mode: FeedbackMode, askFirst = false, language: 'en' | 'es' = 'en') => feedbackLine(moundWith(mode, askFirst).view().session!.feedback, WORDS[language]);
+  const line = (mode: FeedbackMode, askFirst = false, language: 'en' | 'es' = 'en') => {
+    const { feedback } = moundWith(mode, askFirst).view().session!;
+    return `${modeLine(feedback, WORDS[language])} ${basisWords(feedback, WORDS[language])}`;
+  };
 
   test('says the mode, why, where that comes from and how sure it is', () => {
     expect(line({ kind: 'every-throw' })).toBe('Feedback: every throw. It helps while it is there, and can be leaned on (Schmidt 1989, Winstein 1990; old, small laboratory tasks).');

@@ -1,17 +1,29 @@
 import '../words/of-glance.ts';
 import { createEffect, createMemo, Match, Show, Switch, type JSX } from 'solid-js';
+import type { FeedbackView } from '../../core/facts/feedback-view.ts';
 import type { MoundView, SessionView } from '../../core/facts/views.ts';
+import { nowMs } from '../live/clock.ts';
+import { keepAwake, type Awake } from '../live/keep-awake.ts';
 import { reloadOnNewBuild } from '../live/use-build.ts';
 import { useMound } from '../live/use-mound.ts';
 import { settingsIn } from '../settings.ts';
+import { showsSpeed, speedAskedFor } from '../shown-speed.ts';
 import { StandingFrame, StandingWord } from '../standing/frame.tsx';
-import { standingOf } from '../standing/standing.ts';
-import { Speaking, useWords } from '../words/use-words.tsx';
-import { feedbackLine } from '../words/feedback-words.ts';
+import { isDimmed, standingOf, type Standing } from '../standing/standing.ts';
+import { basisWords, modeLine } from '../words/feedback-words.ts';
+import { Speaking, useSpeech, useWords } from '../words/use-words.tsx';
+import { AloudButton } from './aloud/aloud-button.tsx';
+import { aloudOf } from './aloud/aloud-text.ts';
+import { useAloud } from './aloud/use-aloud.ts';
 import { ArmQuestion } from './arm-question.tsx';
 import { AskFirst } from './ask-first.tsx';
+import { installable } from './kept/installable.ts';
+import { keepLast } from './kept/keep-last.ts';
+import { keptView } from './kept/kept-view.ts';
+import { keepPage } from './kept/use-worker.ts';
 import { LastThrow } from './last-throw.tsx';
 import { Pain } from './pain.tsx';
+import { ThisPhone } from './phone/this-phone.tsx';
 import { glanceShows, type GlanceShows } from './shows.ts';
 import { Summary } from './summary.tsx';
 import { createVoice, VoiceProvider } from './voice.ts';
@@ -19,34 +31,70 @@ import './glance.css';
 
 /** Glance of one mound, on the athlete's phone: the last throw in one look, when the coach wants it shown, and how the arm feels. */
 export default function Glance(props: { readonly mound: string }) {
-  const live = useMound(props.mound, settingsIn(location.search).session, 'athlete');
+  const asked = settingsIn(location.search).session;
+  const kept = keptView(props.mound, asked, localStorage);
+  const live = useMound(props.mound, asked, 'athlete', () => kept.read(nowMs()));
   const voice = createVoice(live.say);
+  keepLast(live, kept);
+  keepPage(() => live.link().server === 'fresh');
+  installable();
   reloadOnNewBuild(live.build);
-  const standing = createMemo(() => standingOf(live.view(), live.link()));
+  // A session that is over is closed, whatever became of the right to see it.
+  const standing = createMemo(() => standingOf(live.view(), live.view()?.session?.closedAtMs == null ? live.link() : { ...live.link(), refused: null }));
+  /** What was shown before the right to see it ended is shown no longer. */
+  const view = () => (standing().kind === 'refused' ? null : live.view());
+  const awake = keepAwake(() => view()?.session?.closedAtMs === null);
   return (
-    <Speaking athlete={live.view()?.session?.athlete ?? null}>
+    <Speaking athlete={view()?.session?.athlete ?? null}>
       <StandingFrame standing={standing()}>
-        <main class="glance" data-place={live.view()?.place}>
-          <Heading mound={props.mound} view={live.view()} />
-          <StandingWord standing={standing()} timeZone={live.view()?.session?.timeZone ?? null} />
-          <VoiceProvider value={voice}>
-            <div class="glance-body" aria-live="polite">
-              <Show when={live.view()}>
-                {(view) => (
-                  <>
-                    <Unclaimed count={view().unclaimedSince} />
-                    <Show when={view().session} fallback={<Waiting />}>{(session) => <Session view={view()} session={session()} />}</Show>
-                  </>
-                )}
-              </Show>
-            </div>
-            <Asked session={live.view()?.session ?? null} />
-          </VoiceProvider>
-          <Always session={live.view()?.session ?? null} />
-        </main>
+        <VoiceProvider value={voice}>
+          <Shown mound={props.mound} view={view()} standing={standing()} awake={awake()} />
+        </VoiceProvider>
       </StandingFrame>
     </Speaking>
   );
+}
+
+function Shown(props: { readonly mound: string; readonly view: MoundView | null; readonly standing: Standing; readonly awake: Awake }) {
+  const speech = useSpeech();
+  const session = () => props.view?.session ?? null;
+  const aloud = useAloud(() => {
+    const [view, own] = [props.view, session()];
+    // What may no longer be so is read by nobody but the eye that sees it dimmed.
+    if (view === null || own === null || isDimmed(props.standing)) return null;
+    return aloudOf(glanceShows(view, own), own, showsSpeed(own, speedAskedFor(location.search)), speech());
+  }, () => speech().language);
+  return (
+    <main class="glance" data-place={props.view?.place}>
+      <header class="glance-head">
+        <Heading mound={props.mound} view={props.view} />
+        <StandingWord standing={props.standing} timeZone={session()?.timeZone ?? null} />
+      </header>
+      <div class="glance-body" aria-live="polite">
+        <Show when={props.view} fallback={<NoView standing={props.standing} />}>
+          {(view) => (
+            <>
+              <Unclaimed count={view().unclaimedSince} />
+              <Show when={view().session} fallback={<Waiting />}>{(own) => <Session view={view()} session={own()} />}</Show>
+            </>
+          )}
+        </Show>
+      </div>
+      <Asked session={session()} />
+      <footer class="glance-always">
+        <Show when={session()}>{(own) => <Mode feedback={own().feedback} />}</Show>
+        <ThisPhone awake={props.awake} aloud={aloud.state()} />
+        <AloudButton aloud={aloud} />
+        <p class="glance-caution">{speech().words.glance.caution}</p>
+      </footer>
+    </main>
+  );
+}
+
+/** Nothing may be shown, or nothing has come yet. */
+function NoView(props: { readonly standing: Standing }) {
+  const words = useWords();
+  return <Show when={props.standing.kind === 'refused'}><Said lead={words().glance.over} /></Show>;
 }
 
 function Heading(props: { readonly mound: string; readonly view: MoundView | null }) {
@@ -82,7 +130,7 @@ function Session(props: { readonly view: MoundView; readonly session: SessionVie
 /** Words instead of numbers. */
 function Said(props: { readonly lead: string; readonly children?: JSX.Element }) {
   return (
-    <div class="glance-throw">
+    <div class="glance-still">
       <p class="glance-lead">{props.lead}</p>
       <Show when={props.children}><p class="glance-sentence">{props.children}</p></Show>
     </div>
@@ -107,7 +155,7 @@ function Asked(props: { readonly session: SessionView | null }) {
 
 function Waiting() {
   const words = useWords();
-  return <p class="glance-lead">{words().standing.waitingSession}</p>;
+  return <Said lead={words().standing.waitingSession} />;
 }
 
 function Unclaimed(props: { readonly count: number }) {
@@ -119,12 +167,13 @@ function Unclaimed(props: { readonly count: number }) {
   );
 }
 
-function Always(props: { readonly session: SessionView | null }) {
+/** The mode that the coach chose; why, and where that comes from, for who wants to know. */
+function Mode(props: { readonly feedback: FeedbackView }) {
   const words = useWords();
   return (
-    <footer class="glance-always">
-      <Show when={props.session}>{(session) => <p class="glance-mode">{feedbackLine(session().feedback, words())}</p>}</Show>
-      <p>{words().glance.caution}</p>
-    </footer>
+    <details class="glance-mode">
+      <summary>{modeLine(props.feedback, words())}</summary>{' '}
+      <p>{basisWords(props.feedback, words())}</p>
+    </details>
   );
 }

@@ -8,7 +8,8 @@ import { useSpeech } from '../words/use-words.tsx';
 import { guessWords } from './tap-field.ts';
 import { glanceWords } from './said.ts';
 
-const PICTURE_TEXT_PX = 15;
+/** Of the picture's text: by its width, from a phone to a television. */
+const textPxIn = (width: number): number => Math.round(Math.max(15, Math.min(26, width / 26)));
 
 /** One throw: a mark and words for the target, one sentence, one picture. */
 export function LastThrow(props: { readonly thrown: ThrowView; readonly view: MoundView; readonly session: SessionView }) {
@@ -20,12 +21,14 @@ export function LastThrow(props: { readonly thrown: ThrowView; readonly view: Mo
   };
   return (
     <article class="glance-throw" data-place={props.thrown.place} data-on-target={said().onTarget === null ? 'not-judged' : said().onTarget ? 'yes' : 'no'}>
-      <p class="glance-what">{said().what}</p>
-      <p class="glance-lead"><Mark onTarget={said().onTarget} />{said().lead}</p>
-      <Show when={said().sentence}>{(sentence) => <p class="glance-sentence">{sentence()}</p>}</Show>
-      <Show when={own()}>{(said) => <p class="glance-own">{said()}</p>}</Show>
+      <div class="glance-words">
+        <p class="glance-what">{said().what}</p>
+        <p class="glance-lead"><Mark onTarget={said().onTarget} />{said().lead}</p>
+        <Show when={said().sentence}>{(sentence) => <p class="glance-sentence">{sentence()}</p>}</Show>
+        <Show when={own()}>{(said) => <p class="glance-own">{said()}</p>}</Show>
+      </div>
       <Show when={props.session.baseline.kind === 'baseline'}><Picture view={{ ...props.view, throws: [props.thrown] }} /></Show>
-      <ul class="glance-unknown"><For each={said().unknown}>{(sentence) => <li>{sentence}</li>}</For></ul>
+      <Show when={said().unknown.length > 0}><ul class="glance-unknown"><For each={said().unknown}>{(sentence) => <li>{sentence}</li>}</For></ul></Show>
     </article>
   );
 }
@@ -46,5 +49,5 @@ export function Picture(props: { readonly view: MoundView }) {
     const data = planeOf(props.view, speech());
     return { ...data, miss: data.miss === null ? null : { ...data.miss, words: [] } };
   });
-  return <Drawn class="glance-picture" draw={(svg, { width, height }) => drawPlane(svg, plane(), { width, height, textPx: PICTURE_TEXT_PX, letters: 'newest' }, null)} />;
+  return <Drawn class="glance-picture" draw={(svg, { width, height }) => drawPlane(svg, plane(), { width, height, textPx: textPxIn(width), letters: 'newest' }, null)} />;
 }

@@ -1,5 +1,6 @@
 import { io } from 'socket.io-client';
 import type { CoachSays } from '../../core/facts/coach.ts';
+import type { MoundView } from '../../core/facts/views.ts';
 import type { Pulse, Refusal, SayReply, Speaker, ViewMessage, WatchReply, WatchRequest } from '../../core/facts/wire.ts';
 import { nowMs } from './clock.ts';
 import { nextLink, UNLINKED, type LinkEvent, type LinkState } from './link.ts';
@@ -14,11 +15,21 @@ export interface Connection {
   close(): void;
 }
 
+/** How long a server may take before what this screen remembers is shown instead. */
+const REMEMBER_AFTER_MS = 2500;
+
+/** What a screen still knows from an earlier time, and when the server was heard then. */
+export interface Remembered {
+  readonly view: MoundView;
+  readonly heardAtMs: number;
+}
+
 /**
  * Watches a mound: a fixed session of it, or with null whoever has it. Reconnects by the last place that it knows.
  * @param tell called with every new state, from the first that differs from an unlinked one
+ * @param remember asked once where the server cannot be reached at first
  */
-export function connect(mound: string, session: string | null, speaker: Speaker, tell: (state: LinkState) => void = () => {}): Connection {
+export function connect(mound: string, session: string | null, speaker: Speaker, tell: (state: LinkState) => void = () => {}, remember: () => Remembered | null = () => null): Connection {
   const socket = io({ auth: { speaker }, reconnectionDelay: 250, reconnectionDelayMax: 2000 });
   let known: LinkState = UNLINKED;
   const watch = (): void => {
@@ -44,13 +55,21 @@ export function connect(mound: string, session: string | null, speaker: Speaker,
   socket.on('ended', (refusal: Refusal) => happened({ kind: 'refused', refusal }));
   // Only a server that refuses says why; a line that breaks comes again by itself.
   socket.on('connect_error', ({ data }: Error & { readonly data?: Refusal }) => {
-    if (data !== undefined) happened({ kind: 'refused', refusal: data });
+    if (data === undefined) rememberOnce();
+    else happened({ kind: 'refused', refusal: data });
   });
+  const waiting = setTimeout(() => rememberOnce(), REMEMBER_AFTER_MS);
+  const rememberOnce = (): void => {
+    clearTimeout(waiting);
+    const remembered = known.heardAtMs === null ? remember() : null;
+    if (remembered !== null) happened({ kind: 'remembered', ...remembered });
+  };
   const looking = setInterval(() => happened({ kind: 'tick', atMs: nowMs() }), LOOK_EVERY_MS);
   return {
     say: (says, request) => sayTo(socket, mound, says, request),
     close: () => {
       clearInterval(looking);
+      clearTimeout(waiting);
       socket.close();
     },
   };

@@ -29,7 +29,9 @@ export type LinkEvent =
   | { readonly kind: 'refused'; readonly refusal: Refusal }
   | { readonly kind: 'view'; readonly message: ViewMessage; readonly atMs: number }
   | { readonly kind: 'pulse'; readonly pulse: Pulse; readonly atMs: number }
-  | { readonly kind: 'tick'; readonly atMs: number };
+  | { readonly kind: 'tick'; readonly atMs: number }
+  /** Of an earlier time, before the server was heard this time. */
+  | { readonly kind: 'remembered'; readonly view: MoundView; readonly heardAtMs: number };
 
 export const UNLINKED: LinkState = {
   view: null, log: null, connected: false, heardAtMs: null, silent: false, pulse: null, behindPulses: 0, skipped: 0, refused: null, misfits: 0,
@@ -44,6 +46,8 @@ export function nextLink(state: LinkState, event: LinkEvent): LinkState {
     case 'view': return received({ ...state, heardAtMs: event.atMs, silent: false }, event.message);
     case 'pulse': return pulsed({ ...state, heardAtMs: event.atMs, silent: false }, event.pulse);
     case 'tick': return ticked(state, event.atMs);
+    // Without its log, so that the server sends everything anew.
+    case 'remembered': return state.heardAtMs === null ? { ...state, view: event.view, heardAtMs: event.heardAtMs } : state;
   }
 }
 

@@ -2,7 +2,7 @@ import { createMemo, createSignal, onCleanup, type Accessor } from 'solid-js';
 import type { CoachSays } from '../../core/facts/coach.ts';
 import type { MoundView } from '../../core/facts/views.ts';
 import type { SayReply, Speaker } from '../../core/facts/wire.ts';
-import { connect } from './connection.ts';
+import { connect, type Remembered } from './connection.ts';
 import { freshnessOf, UNLINKED, type Freshness } from './link.ts';
 
 /** A mound as a screen sees it. */
@@ -15,10 +15,13 @@ export interface LiveMound {
   readonly say: (says: CoachSays, request?: string) => Promise<SayReply>;
 }
 
-/** Watches a mound for as long as the component lives; a session keeps to that session, null follows whoever has the mound. */
-export function useMound(mound: string, session: string | null = null, speaker: Speaker = 'coach'): LiveMound {
+/**
+ * Watches a mound for as long as the component lives; a session keeps to that session, null follows whoever has the mound.
+ * @param remember what this screen still knows from an earlier time; asked where the server cannot be reached
+ */
+export function useMound(mound: string, session: string | null = null, speaker: Speaker = 'coach', remember?: () => Remembered | null): LiveMound {
   const [state, setState] = createSignal(UNLINKED);
-  const connection = connect(mound, session, speaker, setState);
+  const connection = connect(mound, session, speaker, setState, remember);
   onCleanup(connection.close);
   return {
     view: createMemo(() => state().view),

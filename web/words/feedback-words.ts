@@ -12,13 +12,12 @@ export function basisWords({ mode, basis }: Pick<FeedbackView, 'mode' | 'basis'>
   return feedback.basis(feedback.why[mode.kind], feedback.source[basis.source], feedback.sure[basis.sure]);
 }
 
-/** The one line that says which mode is on and why. */
-export function feedbackLine(view: FeedbackView, words: Words): string {
+/** Which mode is on, and what that asks of the athlete. */
+export function modeLine(view: Pick<FeedbackView, 'mode' | 'askFirst'>, words: Words): string {
   const { feedback } = words;
   return [
     feedback.line(modeWords(view.mode, words)),
     ...(view.mode.kind === 'outside-band' ? [feedback.silence] : []),
     ...(view.askFirst ? [feedback.asked] : []),
-    basisWords(view, words),
   ].join(' ');
 }
