@@ -62,6 +62,11 @@ for (const [over, options] of [['HTTP', []], ['TLS', ['--tls']]] as const) {
     await expect(page).toHaveURL(`${outside}/glance/north-1?session=s1`);
     await expect(page.getByRole('heading', { level: 1 })).toHaveText(ATHLETE.name);
     expect(await page.evaluate(() => isSecureContext)).toBe(over === 'TLS');
+    // What browsers hold back over plain HTTP is said, and why; reading aloud they never hold back.
+    const phoneLine = page.locator('.glance-phone summary');
+    await expect(phoneLine).toHaveText(over === 'TLS' ? 'This phone' : 'This phone: 3 things missing');
+    await phoneLine.click();
+    await expect(page.locator('.glance-phone [data-has="no"]')).toHaveText(over === 'TLS' ? [] : ['Stays awake', 'Opens without a network', 'On the home screen'].map((name) => `${name}no: needs an encrypted connection`));
     expect(await page.evaluate(() => document.cookie)).toBe('');
     expect(await (await bench.request.get(`${outside}/api/glance-codes/${id}`)).json()).toEqual({ state: 'used' });
 

@@ -40,7 +40,8 @@ export default function Glance(props: { readonly mound: string }) {
   installable();
   reloadOnNewBuild(live.build);
   // A session that is over is closed, whatever became of the right to see it.
-  const standing = createMemo(() => standingOf(live.view(), live.view()?.session?.closedAtMs == null ? live.link() : { ...live.link(), refused: null }));
+  const isClosed = () => typeof live.view()?.session?.closedAtMs === 'number';
+  const standing = createMemo(() => standingOf(live.view(), isClosed() ? { ...live.link(), refused: null } : live.link()));
   /** What was shown before the right to see it ended is shown no longer. */
   const view = () => (standing().kind === 'refused' ? null : live.view());
   const awake = keepAwake(() => view()?.session?.closedAtMs === null);

@@ -19,7 +19,8 @@ export function keepPage(heard: Accessor<boolean>): void {
   onCleanup(() => workers.removeEventListener('controllerchange', replaced));
 }
 
-/** Whether this very build is what the phone keeps now. */
+/** Whether this very build is what the phone keeps now. When a new worker takes over, the parts of the old one may still be there, before its own. */
 async function isKept(): Promise<boolean> {
-  return (await caches.match(new URL(import.meta.url).pathname)) !== undefined;
+  const newest = (await caches.keys()).at(-1);
+  return newest !== undefined && (await (await caches.open(newest)).match(new URL(import.meta.url).pathname)) !== undefined;
 }

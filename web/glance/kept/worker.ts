@@ -35,8 +35,8 @@ addEventListener('fetch', (event) => {
 });
 
 async function fill(): Promise<void> {
-  const kept = await caches.open(KEPT);
-  await kept.addAll(GLANCE_PARTS.map((part) => new Request(part, { cache: 'reload' })));
+  const parts = await caches.open(KEPT);
+  await parts.addAll(GLANCE_PARTS.map((part) => new Request(part, { cache: 'reload' })));
   await worker.skipWaiting();
 }
 
@@ -49,9 +49,13 @@ async function takeOver(): Promise<void> {
 async function pageFor(request: Request): Promise<Response> {
   const late = new Promise<null>((resolve) => void setTimeout(() => resolve(null), PAGE_WITHIN_MS));
   const fresh = fetch(request).catch(() => null);
-  return (await Promise.race([fresh, late])) ?? (await caches.match(GLANCE_PARTS[0]!)) ?? (await fresh) ?? Response.error();
+  return (await Promise.race([fresh, late])) ?? (await kept(GLANCE_PARTS[0]!)) ?? (await fresh) ?? Response.error();
 }
 
 async function partFor(request: Request): Promise<Response> {
-  return (await caches.match(request)) ?? fetch(request);
+  return (await kept(request)) ?? fetch(request);
+}
+
+async function kept(part: Request | string): Promise<Response | undefined> {
+  return (await caches.open(KEPT)).match(part);
 }
