@@ -39,9 +39,7 @@ export default function Glance(props: { readonly mound: string }) {
   keepPage(() => live.link().server === 'fresh');
   installable();
   reloadOnNewBuild(live.build);
-  // A session that is over is closed, whatever became of the right to see it.
-  const isClosed = () => typeof live.view()?.session?.closedAtMs === 'number';
-  const standing = createMemo(() => standingOf(live.view(), isClosed() ? { ...live.link(), refused: null } : live.link()));
+  const standing = createMemo(() => standingOf(live.view(), live.link()));
   /** What was shown before the right to see it ended is shown no longer. */
   const view = () => (standing().kind === 'refused' ? null : live.view());
   const awake = keepAwake(() => view()?.session?.closedAtMs === null);
