@@ -1,3 +1,4 @@
+import '../words/of-start.ts';
 import { createEffect, Show } from 'solid-js';
 import { Speaking, useWords } from '../words/use-words.tsx';
 import { Mounds } from './mounds.tsx';

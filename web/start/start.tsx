@@ -1,3 +1,4 @@
+import '../words/of-start.ts';
 import { Speaking, useWords } from '../words/use-words.tsx';
 import { Athletes } from './athletes.tsx';
 import { Mounds } from './mounds.tsx';

@@ -2,7 +2,6 @@ import { arm } from './arm.ts';
 import { feedback } from './feedback.ts';
 import { measures } from './measures.ts';
 import { standing } from './standing.ts';
-import { start } from './start.ts';
 import { trade } from './trade.ts';
 import { wall } from './wall.ts';
 import type { BothWords, Words } from './words.ts';
@@ -24,7 +23,7 @@ export function learn(parts: Partial<BothWords>): void {
   }
 }
 
-learn({ arm, feedback, measures, standing, start, trade, wall });
+learn({ arm, feedback, measures, standing, trade, wall });
 
 /** The tag under which numbers and times are written: Spanish as the game speaks it, with a decimal point. */
 export const LOCALE: Readonly<Record<Language, string>> = { en: 'en-US', es: 'es-US' };

@@ -1,5 +1,6 @@
 import './of-glance.ts';
 import './of-pictures.ts';
+import './of-start.ts';
 import { aims } from './aims.ts';
 import { bench } from './bench.ts';
 import { keys } from './keys.ts';
