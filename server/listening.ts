@@ -1,4 +1,4 @@
-import type { Server } from 'node:http';
+import { createServer, type RequestListener, type Server, type ServerOptions } from 'node:http';
 import type { AddressInfo, Socket } from 'node:net';
 import { createServer as createTlsServer } from 'node:tls';
 import { inAddress } from './access/addresses.ts';
@@ -8,6 +8,14 @@ import { StartFailure } from './start-failure.ts';
 /** First byte of a TLS handshake, RFC 8446, section 5.1. */
 const HANDSHAKE = 22;
 const FIRST_BYTE_WITHIN_MS = 10_000;
+
+/** A request that comes in drops, or never, holds its connection no longer than this. */
+const WAITS = { headersTimeout: 10_000, requestTimeout: 30_000, connectionsCheckingInterval: 5_000 };
+
+/** The server for everything over HTTP: it waits for nobody for ever. */
+export function httpServer(app: RequestListener, waits: Pick<ServerOptions, keyof typeof WAITS> = WAITS): Server {
+  return createServer(waits, app);
+}
 
 /** Lets a server that listens speak TLS and plain HTTP on one port: who types the address without https is not met by silence. */
 export function speakTls(http: Server, { key, cert }: Secured): void {

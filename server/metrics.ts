@@ -9,6 +9,7 @@ export interface Metrics {
   /** A throw or correction has come. What is returned is called once its `stored` is on the way. */
   frameCame(): () => void;
   refused(door: Door, code: string): void;
+  slowed(door: Door): void;
   stored(fact: Fact): void;
   /** How many are connected, asked whenever somebody reads. */
   count(door: Door, connected: () => number): void;
@@ -28,6 +29,7 @@ export function keepMetrics(): Metrics {
   const throws = new Counter({ name: 'offpace_throws_stored_total', help: 'Throws stored since the start, without corrections.', registers });
   const refusals = new Counter({ name: 'offpace_refusals_total', help: 'What was refused since the start, by door and code.', labelNames: ['door', 'code'], registers });
   const acknowledged = new Histogram({ name: 'offpace_acknowledgement_seconds', help: 'From a throw or correction to its answer that it is stored.', buckets: ACKNOWLEDGED_WITHIN_S, registers });
+  const slowed = new Counter({ name: 'offpace_slowed_total', help: 'How often a sender was read more slowly for a while, or told to wait, since the start.', labelNames: ['door'], registers });
   let canStore = true;
 
   return {
@@ -36,6 +38,7 @@ export function keepMetrics(): Metrics {
       refusals.inc({ door, code });
       if (code === 'storage-failed') canStore = false;
     },
+    slowed: (door) => slowed.inc({ door }),
     stored({ said }) {
       canStore = true;
       facts.inc();

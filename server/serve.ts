@@ -1,4 +1,4 @@
-import { createServer, type IncomingMessage } from 'node:http';
+import type { IncomingMessage } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import path from 'node:path';
 import type { Duplex } from 'node:stream';
@@ -19,7 +19,7 @@ import { openDoor } from './devices/door.ts';
 import { keepPresence } from './devices/presence.ts';
 import { stageOf } from './devices/stage-of.ts';
 import { followLedgers } from './ledgers.ts';
-import { addressHere, listen, speakTls } from './listening.ts';
+import { addressHere, httpServer, listen, speakTls } from './listening.ts';
 import { openSqliteLog } from './log/sqlite-log.ts';
 import { keepMetrics } from './metrics.ts';
 import { StartFailure } from './start-failure.ts';
@@ -74,7 +74,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     const presence = keepPresence(clock);
     const build = buildOf(webFolder);
     const metrics = keepMetrics();
-    const http = createServer(httpApp({ metrics: metricRoutes(metrics, access.whoAsks), api: apiRoutes({ ...access, log, ledgers, presence, build, listening }), pages: pages(webFolder, access.whoAsks), listening, onTrouble }));
+    const http = httpServer(httpApp({ metrics: metricRoutes(metrics, access.whoAsks), api: apiRoutes({ ...access, log, ledgers, presence, build, listening }), pages: pages(webFolder, access.whoAsks), listening, onTrouble }));
     const door = openDoor({ log, clock, presence, metrics, diary, entryFor: access.devices.entryFor, stageOf: (mound, place) => stageOf(ledgers.of(mound), place), onTrouble });
     http.on('upgrade', (request: IncomingMessage, socket: Duplex, head: Buffer) => upgrade(request, socket, head, listening, door.upgrade));
     const screens = serveScreens(http, { log, ledgers, presence, clock, listening, whoAsks: access.whoAsks, metrics, build, onTrouble });

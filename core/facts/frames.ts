@@ -131,7 +131,7 @@ export const deviceFrameSchema = z.discriminatedUnion('kind', [heartbeatSchema, 
 /** Codes of refusals; docs/device-protocol.md says what a device does about each. */
 const REFUSAL_CODES = [
   'not-json', 'too-large', 'not-text', 'malformed', 'hello-first', 'hello-twice', 'wrong-token', 'wrong-protocol',
-  'impossible', 'body-differs', 'refused-before', 'nothing-to-correct', 'mound-busy', 'storage-failed',
+  'impossible', 'body-differs', 'refused-before', 'nothing-to-correct', 'mound-busy', 'flooding', 'storage-failed',
 ] as const;
 
 export const serverFrameSchema = z.discriminatedUnion('kind', [

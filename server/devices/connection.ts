@@ -1,9 +1,11 @@
 import { impossibility } from '../../core/facts/bounds.ts';
 import type { DeviceSays, Source } from '../../core/facts/fact.ts';
-import { HEARTBEAT_SECONDS, PROTOCOL_VERSION, type DeviceFrame, type Hello, type RefusalCode, type ServerFrame } from '../../core/facts/frames.ts';
+import { HEARTBEAT_SECONDS, PROTOCOL_VERSION, type DeviceFrame, type Hello, type RefusalCode } from '../../core/facts/frames.ts';
 import type { FactLog } from '../log/fact-log.ts';
+import type { Standing } from './floods.ts';
 import { openFrame, readDeviceFrame, readHello, type FrameRefusal } from './read-frame.ts';
 import type { StageHere } from './stage-of.ts';
+import type { Wire } from './wire.ts';
 
 /** A throw older than the newest time of its device by more than this was kept back: the stage of now says nothing about it. */
 const LATE_MS = 10_000;
@@ -11,14 +13,7 @@ const LATE_MS = 10_000;
 const MOST_WAITING = 256;
 const MOST_REFUSALS_BEFORE_HELLO = 5;
 const MOST_KEPT_OF_A_FRAME = 64 * 1024;
-
-/** What a connection needs of the socket under it. */
-export interface Wire {
-  send(frame: ServerFrame): void;
-  close(code: number, reason: string): void;
-  pause(): void;
-  resume(): void;
-}
+const FLOODED = 'This device goes on sending frames that are refused, or heartbeats far more often than they are asked for; mend the program, keep what is not answered, and connect again in a minute.';
 
 /** What a connection needs of the rooms around it. */
 export interface DoorSide {
@@ -34,6 +29,10 @@ export interface DoorSide {
   /** A throw or correction has come; what is returned is called when it is answered as stored. */
   frameCame(): () => void;
   refused(code: RefusalCode): void;
+  /** A frame has come that brings nothing: a heartbeat, or one that is refused and would be kept with so many bytes. Slows the device where there are too many. */
+  forNothing(hello: Hello | null, bytes: number): Standing;
+  /** Whether the device has flooded a moment ago. */
+  isKeptOff(hello: Hello): boolean;
 }
 
 type Measured = Extract<DeviceFrame, { kind: 'throw' | 'correction' }>;
@@ -61,7 +60,11 @@ export class Connection {
     const frame = readDeviceFrame(opened.value);
     switch (frame.kind) {
       case 'refusal': return this.#refuse(frame, bytes.toString('utf8'));
-      case 'heartbeat': this.#newestTimeMs = Math.max(this.#newestTimeMs, frame.time); return;
+      case 'heartbeat': {
+        this.#newestTimeMs = Math.max(this.#newestTimeMs, frame.time);
+        if (this.#door.forNothing(hello, 0) === 'kept-off') this.#keepOff();
+        return;
+      }
       case 'throw':
       case 'correction': return this.#take(hello, frame, bytes);
     }
@@ -76,6 +79,7 @@ export class Connection {
     }
     const unknown = this.#door.unknown(hello);
     if (unknown !== null) return this.#turnAway('wrong-token', 'token', unknown, 1008);
+    if (this.#door.isKeptOff(hello)) return this.#turnAway('flooding', 'device', FLOODED, 1013);
     const busy = this.#door.admit(hello);
     if (busy !== null) return this.#turnAway('mound-busy', 'mound', busy, 1013);
     this.hello = hello;
@@ -84,7 +88,7 @@ export class Connection {
     this.#wire.send({ kind: 'welcome', protocol: PROTOCOL_VERSION, settledThrough: through, gaps: gaps.map(([first, last]) => [first, last]), heartbeatSeconds: HEARTBEAT_SECONDS });
   }
 
-  async #turnAway(code: 'wrong-token' | 'mound-busy', path: string, sentence: string, closeCode: number): Promise<void> {
+  async #turnAway(code: 'wrong-token' | 'flooding' | 'mound-busy', path: string, sentence: string, closeCode: number): Promise<void> {
     await this.#refuse({ kind: 'refusal', code, path, sentence, sequence: null, final: false }, null);
     this.#wire.close(closeCode, code);
   }
@@ -130,17 +134,33 @@ export class Connection {
   async #refuse(refusal: FrameRefusal, frame: string | null): Promise<void> {
     const { hello } = this;
     const { code, path, sentence, sequence, final } = refusal;
+    const settles = final && hello !== null;
+    const standing = this.#door.forNothing(hello, frame?.length ?? 0);
+    if (standing === 'kept-off') return this.#keepOff();
+    // A flood does not fill the disk; but a number that is settled is settled there.
+    if (standing === 'slowed' && !settles) return this.#tellRefused(refusal);
     const reply = await this.#whileWaiting(this.#door.log.refuse({
       mound: hello?.mound ?? null, device: hello?.device ?? null, run: hello?.run ?? null,
       sequence, code, path, sentence,
-      settles: final && hello !== null,
+      settles,
       // Before a hello nobody has shown a token, so nothing of theirs is kept; a hello holds a token.
       frame: hello === null || code === 'hello-twice' ? null : (frame?.slice(0, MOST_KEPT_OF_A_FRAME) ?? null),
     }));
     if (reply.kind === 'failed' && final) return this.#storageFailed(sequence, reply.sentence);
+    this.#tellRefused(refusal);
+  }
+
+  #tellRefused({ code, path, sentence, sequence, final }: FrameRefusal): void {
+    const { hello } = this;
     this.#door.refused(code);
     this.#wire.send({ kind: 'refused', sequence, code, path, sentence, final: final && hello !== null });
     if (hello === null && ++this.#refusedBeforeHello >= MOST_REFUSALS_BEFORE_HELLO) this.#wire.close(1008, 'no hello');
+  }
+
+  /** The frame that was too much is not settled: it may come again once the device has calmed down. */
+  #keepOff(): void {
+    this.#tellRefused({ kind: 'refusal', code: 'flooding', path: '', sentence: FLOODED, sequence: null, final: false });
+    this.#wire.close(1013, 'flooding');
   }
 
   #storageFailed(sequence: number | null, sentence: string): void {
@@ -149,9 +169,9 @@ export class Connection {
   }
 
   async #whileWaiting<Reply>(reply: Promise<Reply>): Promise<Reply> {
-    if (++this.#waiting === MOST_WAITING) this.#wire.pause();
+    if (++this.#waiting === MOST_WAITING) this.#wire.pause('disk');
     const settled = await reply;
-    if (--this.#waiting === MOST_WAITING / 2) this.#wire.resume();
+    if (--this.#waiting === MOST_WAITING / 2) this.#wire.resume('disk');
     return settled;
   }
 }

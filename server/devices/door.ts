@@ -2,25 +2,31 @@ import type { IncomingMessage } from 'node:http';
 import type { Duplex } from 'node:stream';
 import type { Logger } from 'pino';
 import { WebSocketServer, type RawData, type WebSocket } from 'ws';
-import { LARGEST_FRAME_BYTES } from '../../core/facts/frames.ts';
+import { LARGEST_FRAME_BYTES, type Hello } from '../../core/facts/frames.ts';
 import type { DeviceTokens, Welcome } from '../access/device-tokens.ts';
 import type { Clock } from '../clock.ts';
 import type { FactLog } from '../log/fact-log.ts';
 import type { Metrics } from '../metrics.ts';
-import { Connection, type DoorSide, type Wire } from './connection.ts';
+import { Connection, type DoorSide } from './connection.ts';
+import { Floods, SLOWED_MS } from './floods.ts';
 import { moundsTaken } from './mounds-taken.ts';
 import type { Presence } from './presence.ts';
 import type { StageHere } from './stage-of.ts';
+import { Strangers } from './strangers.ts';
+import { wireOver } from './wire.ts';
 
 /** A frame up to here is refused and the connection lives; a larger one ends it, because it is not even read. */
 const LARGEST_READ_BYTES = 16 * LARGEST_FRAME_BYTES;
 const HELLO_WITHIN_MS = 10_000;
 /** A connection without a frame for this long is taken for dead; its device is stale long before. */
 const SILENT_FOR_MS = 60_000;
-/** For a device to say goodbye when the server stops. */
+/** For a device to say goodbye when its connection is ended. */
 const FAREWELL_MS = 500;
-/** Answers that a device does not fetch. */
-const MOST_UNREAD_BYTES = 1024 * 1024;
+
+/** The device on its mound, whichever connection it has. */
+function nameOf({ mound, device }: Pick<Hello, 'mound' | 'device'>): string {
+  return `${mound} ${device}`;
+}
 
 export interface DeviceDoor {
   /** Takes over a request for the WebSocket at /device. */
@@ -34,7 +40,7 @@ export interface DoorParts {
   readonly log: FactLog;
   readonly clock: Clock;
   readonly presence: Presence;
-  readonly metrics: Pick<Metrics, 'frameCame' | 'refused' | 'count'>;
+  readonly metrics: Pick<Metrics, 'frameCame' | 'refused' | 'slowed' | 'count'>;
   readonly diary: Pick<Logger, 'info'>;
   entryFor: DeviceTokens['entryFor'];
   stageOf(mound: string, place: number | null): StageHere | null;
@@ -45,10 +51,24 @@ export function openDoor({ log, clock, presence, metrics, diary, entryFor, stage
   const server = new WebSocketServer({ noServer: true, maxPayload: LARGEST_READ_BYTES, perMessageDeflate: false, clientTracking: true });
   const taken = moundsTaken(presence);
   const entered = new Map<WebSocket, Welcome>();
+  const floods = new Floods(clock.nowMs);
+  const strangers = new Strangers();
   metrics.count('device', () => entered.size);
 
   server.on('connection', (socket: WebSocket, { socket: stream }: IncomingMessage) => {
     const wire = wireOver(socket, stream);
+    const address = stream.remoteAddress ?? '';
+    const isKnown = strangers.came(address);
+    let readOn: (() => void) | null = null;
+    const slow = (): void => {
+      if (readOn !== null) return;
+      metrics.slowed('device');
+      wire.pause('flood');
+      readOn = clock.after(SLOWED_MS, () => {
+        readOn = null;
+        wire.resume('flood');
+      });
+    };
     const side: DoorSide = {
       log, stageOf,
       unknown(hello) {
@@ -66,6 +86,17 @@ export function openDoor({ log, clock, presence, metrics, diary, entryFor, stage
       heard: ({ mound, device }) => presence.heard(mound, device),
       frameCame: metrics.frameCame,
       refused: (code) => metrics.refused('device', code),
+      forNothing(hello, bytes) {
+        const standing = floods.forNothing(hello === null ? address : nameOf(hello), bytes, hello !== null);
+        if (standing === 'slowed') slow();
+        if (standing === 'kept-off') {
+          diary.info({ mound: hello!.mound, device: hello!.device }, 'a device was kept off for flooding');
+          // It may go on sending without ever reading that it is closed.
+          clock.after(FAREWELL_MS, () => socket.terminate());
+        }
+        return standing;
+      },
+      isKeptOff: (hello) => floods.isKeptOff(nameOf(hello)),
     };
     const connection = new Connection(wire, side);
     let callOff = clock.after(HELLO_WITHIN_MS, () => wire.close(1008, 'no hello'));
@@ -74,6 +105,7 @@ export function openDoor({ log, clock, presence, metrics, diary, entryFor, stage
       if (socket.readyState !== socket.OPEN) return;
       connection.receive(data as Buffer, isBinary).catch(onTrouble);
       if (connection.hello === null) return;
+      isKnown();
       callOff();
       callOff = clock.after(SILENT_FOR_MS, () => socket.terminate());
     });
@@ -82,13 +114,18 @@ export function openDoor({ log, clock, presence, metrics, diary, entryFor, stage
     socket.on('close', (code) => {
       if (connection.hello !== null) diary.info({ mound: connection.hello.mound, device: connection.hello.device, code }, 'a device left');
       callOff();
+      readOn?.();
+      isKnown();
       taken.leave(wire);
       entered.delete(socket);
     });
   });
 
   return {
-    upgrade: (request, socket, head) => server.handleUpgrade(request, socket, head, (opened) => server.emit('connection', opened, request)),
+    upgrade(request, socket, head) {
+      if (strangers.areTooMany(request.socket.remoteAddress ?? '')) return void socket.end('HTTP/1.1 503 Service Unavailable\r\nRetry-After: 10\r\nConnection: close\r\n\r\n');
+      server.handleUpgrade(request, socket, head, (opened) => server.emit('connection', opened, request));
+    },
     look() {
       for (const [socket, { holds }] of entered) if (!holds()) socket.close(1008, 'the token was ended');
     },
@@ -97,24 +134,5 @@ export function openDoor({ log, clock, presence, metrics, diary, entryFor, stage
       setTimeout(() => server.clients.forEach((socket) => socket.terminate()), FAREWELL_MS).unref();
       server.close();
     },
-  };
-}
-
-/** What is answered in one turn, such as all throws of one commit, leaves in one piece. */
-function wireOver(socket: WebSocket, stream: Duplex): Wire {
-  const leave = (): void => stream.uncork();
-  return {
-    send(frame) {
-      if (socket.readyState !== socket.OPEN) return;
-      if (socket.bufferedAmount > MOST_UNREAD_BYTES) return socket.terminate();
-      if (stream.writableCorked === 0) {
-        stream.cork();
-        process.nextTick(leave);
-      }
-      socket.send(JSON.stringify(frame));
-    },
-    close: (code, reason) => socket.close(code, reason),
-    pause: () => socket.pause(),
-    resume: () => socket.resume(),
   };
 }

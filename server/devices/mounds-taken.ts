@@ -1,5 +1,5 @@
 import type { Hello } from '../../core/facts/frames.ts';
-import type { Wire } from './connection.ts';
+import type { Wire } from './wire.ts';
 import type { Presence } from './presence.ts';
 
 /** Closing code for a connection whose place another connection of its device, or another device, has taken. */

@@ -18,6 +18,7 @@ import type { Metrics } from '../metrics.ts';
 import { Channel } from './channel.ts';
 import { backlogOf, type Viewer } from './line.ts';
 import { takeStatements } from './speaking.ts';
+import { Pace } from './too-fast.ts';
 import { inTurns, Turns } from './turns.ts';
 
 /** A line that nobody is let in by does not stay. */
@@ -45,7 +46,7 @@ export interface ScreensParts {
   readonly clock: Clock;
   readonly listening: Listening;
   readonly whoAsks: WhoAsks;
-  readonly metrics: Pick<Metrics, 'refused' | 'count'>;
+  readonly metrics: Pick<Metrics, 'refused' | 'slowed' | 'count'>;
   readonly build: string;
   onTrouble(error: unknown): void;
 }
@@ -139,9 +140,19 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
     };
     const who = (): Who => speakingAs(whoAsks(screen.request), speaker);
     screens.set(screen, { viewer, who });
+    const pace = new Pace(clock.nowMs);
+    screen.use(([event, ...given], next) => {
+      const tooFast = pace.refusal(event, who().kind === 'coach');
+      if (tooFast === null) return next();
+      metrics.slowed('screen');
+      answer(given.findLast((one) => typeof one === 'function'), tooFast);
+      if (!pace.isHopeless) return;
+      screen.emit('ended', tooFast);
+      screen.disconnect(true);
+    });
     screen.on('watch', (request, reply) => answer(reply, watch(viewer, who(), request)));
     screen.on('say', (request, reply) => {
-      speak(who(), request).then((said) => answer(reply, said), (error: unknown) => {
+      pace.said(speak(who(), request)).then((said) => answer(reply, said), (error: unknown) => {
         onTrouble(error);
         answer(reply, { kind: 'refused', code: 'internal', path: '', sentence: 'The server met a fault of its own; its log says which. What was thrown is safe.' });
       });

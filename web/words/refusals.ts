@@ -51,6 +51,7 @@ export const IN_SPANISH: Readonly<Record<string, string>> = {
   'session-known': 'Ya hay una sesión con ese nombre; ábrala de nuevo.',
   'storage-failed': 'El servidor no pudo escribir en su disco; no se guardó nada. Revise el disco y dígalo otra vez.',
   'too-few-fastballs': 'Una recta base necesita cinco rectas de esta etapa.',
+  'too-fast': 'Esta pantalla pide mucho más de lo que puede una persona; espere unos segundos y dígalo otra vez.',
   'too-many-attempts': 'Hubo demasiados intentos; pruebe más tarde.',
   'unknown-address': 'El servidor no tiene nada en esa dirección.',
   'unknown-athlete': 'No hay ningún atleta con ese nombre en la dirección; la lista tiene los que hay.',

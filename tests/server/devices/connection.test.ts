@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { ServerFrame } from '../../../core/facts/frames.ts';
-import { Connection, type DoorSide, type Wire } from '../../../server/devices/connection.ts';
+import { Connection, type DoorSide } from '../../../server/devices/connection.ts';
+import type { Wire } from '../../../server/devices/wire.ts';
 import type { AppendReply, FactLog, RefuseReply } from '../../../server/log/fact-log.ts';
 import { hello, summary } from '../frames.ts';
 
@@ -13,7 +14,7 @@ async function connected(answers: { append(): Promise<AppendReply>; refuse(): Pr
   const moves: string[] = [];
   const wire: Wire = { send: (one) => void sent.push(one), close: (code) => void moves.push(`close ${code}`), pause: () => void moves.push('pause'), resume: () => void moves.push('resume') };
   const log = { ...answers, find: () => null, settled: () => ({ through: 0, gaps: [] }) } as unknown as FactLog;
-  const door: DoorSide = { log, stageOf: () => null, unknown: () => null, reaches: () => true, admit: () => null, heard: () => {}, frameCame: () => () => {}, refused: () => {} };
+  const door: DoorSide = { log, stageOf: () => null, unknown: () => null, reaches: () => true, admit: () => null, heard: () => {}, frameCame: () => () => {}, refused: () => {}, forNothing: () => 'goes-on', isKeptOff: () => false };
   const connection = new Connection(wire, door);
   await connection.receive(Buffer.from(JSON.stringify(hello('any'))), false);
   sent.length = 0;
