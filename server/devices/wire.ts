@@ -6,7 +6,7 @@ import type { ServerFrame } from '../../core/facts/frames.ts';
 const MOST_UNREAD_BYTES = 1024 * 1024;
 
 /** Why a device is read no further for now: what it sent has to be written first, or it sends what brings nothing. */
-export type Hold = 'disk' | 'flood';
+type Hold = 'disk' | 'flood';
 
 /** What a connection needs of the socket under it. */
 export interface Wire {
