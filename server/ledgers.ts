@@ -15,6 +15,8 @@ export interface Ledgers {
   recorded(session: string): { readonly mound: string; readonly slice: SessionSlice } | null;
   /** The facts of a mound from now on, each once its ledger holds it. */
   facts(mound: string): Observable<Fact>;
+  /** Calls after every ledger was folded anew, because somebody was erased: what was made of them before no longer stands. */
+  onRefolded(listener: () => void): void;
   close(): void;
 }
 
@@ -23,6 +25,7 @@ export function followLedgers(log: FactLog, onTrouble: (error: unknown) => void)
   const ledgers = new Map<string, Ledger>();
   const pasts = new Map<string, MoundPast>();
   const streams = new Map<string, Subject<Fact>>();
+  const refolded: (() => void)[] = [];
 
   const of = (mound: string): Ledger => ledgers.get(mound) ?? emptyLedger(mound);
 
@@ -57,8 +60,17 @@ export function followLedgers(log: FactLog, onTrouble: (error: unknown) => void)
     for (const missed of [...log.read(fact.mound, place)]) if (missed.place <= fact.place) take(missed);
   }
 
-  for (const mound of log.mounds()) for (const fact of log.read(mound, 0)) fold(fact);
-  const stop = log.onAppended(follow);
+  function foldAll(): void {
+    ledgers.clear();
+    pasts.clear();
+    for (const mound of log.mounds()) for (const fact of log.read(mound, 0)) fold(fact);
+  }
+
+  foldAll();
+  const stops = [log.onAppended(follow), log.onErased(() => {
+    foldAll();
+    for (const listener of refolded) listener();
+  })];
 
   return {
     of,
@@ -74,8 +86,9 @@ export function followLedgers(log: FactLog, onTrouble: (error: unknown) => void)
       streams.set(mound, stream);
       return stream;
     },
+    onRefolded: (listener) => void refolded.push(listener),
     close() {
-      stop();
+      for (const stop of stops) stop();
       for (const stream of streams.values()) stream.complete();
     },
   };

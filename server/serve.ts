@@ -22,6 +22,7 @@ import { followLedgers } from './ledgers.ts';
 import { addressHere, httpServer, listen, speakTls } from './listening.ts';
 import { openSqliteLog } from './log/sqlite-log.ts';
 import { keepMetrics } from './metrics.ts';
+import { oneAtATime } from './one-at-a-time.ts';
 import { StartFailure } from './start-failure.ts';
 import { serveScreens } from './viewers/screens.ts';
 
@@ -74,10 +75,11 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     const presence = keepPresence(clock);
     const build = buildOf(webFolder);
     const metrics = keepMetrics();
-    const http = httpServer(httpApp({ metrics: metricRoutes(metrics, access.whoAsks), api: apiRoutes({ ...access, log, ledgers, presence, build, listening }), pages: pages(webFolder, access.whoAsks), listening, onTrouble }));
+    const inTurn = oneAtATime();
+    const http = httpServer(httpApp({ metrics: metricRoutes(metrics, access.whoAsks), api: apiRoutes({ ...access, log, ledgers, presence, build, listening, dataFolder, inTurn }), pages: pages(webFolder, access.whoAsks), listening, onTrouble }));
     const door = openDoor({ log, clock, presence, metrics, diary, entryFor: access.devices.entryFor, stageOf: (mound, place) => stageOf(ledgers.of(mound), place), onTrouble });
     http.on('upgrade', (request: IncomingMessage, socket: Duplex, head: Buffer) => upgrade(request, socket, head, listening, door.upgrade));
-    const screens = serveScreens(http, { log, ledgers, presence, clock, listening, whoAsks: access.whoAsks, metrics, build, onTrouble });
+    const screens = serveScreens(http, { log, ledgers, presence, clock, listening, whoAsks: access.whoAsks, metrics, build, inTurn, onTrouble });
     grants.onEnded(screens.look);
     grants.onEnded(door.look);
     log.onAppended(metrics.stored);

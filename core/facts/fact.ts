@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { armElsewhereSchema } from './arm-says.ts';
 import { coachSaysSchema } from './coach.ts';
 import { athleteElsewhereSchema } from './elsewhere-says.ts';
+import { erasedSchema } from './erased-says.ts';
 import { helloSchema, throwBodySchema } from './frames.ts';
 import { idSchema } from './spelling.ts';
 
@@ -25,7 +26,7 @@ const deviceSaysSchema = z.discriminatedUnion('kind', [
 ]);
 
 /** Whatever may stand in a log. */
-export const saidSchema = z.union([deviceSaysSchema, coachSaysSchema, armElsewhereSchema, athleteElsewhereSchema]);
+export const saidSchema = z.union([deviceSaysSchema, coachSaysSchema, armElsewhereSchema, athleteElsewhereSchema, erasedSchema]);
 
 export type Source = z.infer<typeof sourceSchema>;
 export type DeviceSays = z.infer<typeof deviceSaysSchema>;

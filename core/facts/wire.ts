@@ -103,3 +103,20 @@ export interface AthleteDays {
   readonly pain: { readonly mound: string; readonly report: ArmReport } | null;
   readonly soreness: { readonly mound: string; readonly report: ArmReport } | null;
 }
+
+/** Answer to POST /api/athletes/<id>/erase: what was erased, and where the athlete may still be found. */
+export interface ErasedAnswer {
+  readonly kind: 'erased';
+  readonly facts: number;
+  readonly throws: number;
+  readonly sessions: number;
+  readonly mounds: readonly string[];
+  /** Refused frames of devices that were erased too. */
+  readonly frames: number;
+  /** False where the log is rid of the athlete and its file is not yet: the next start sweeps it. */
+  readonly swept: boolean;
+  /** Facts of others in which somebody wrote the name. */
+  readonly named: readonly { readonly mound: string; readonly place: number }[];
+  /** Backups and copies in the data folder that still hold the athlete, by path within it. */
+  readonly stillIn: readonly string[];
+}

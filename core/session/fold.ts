@@ -1,6 +1,7 @@
 import type { ArmElsewhere } from '../facts/arm-says.ts';
 import type { CoachSays } from '../facts/coach.ts';
 import type { Decision } from '../facts/decision-says.ts';
+import type { Erased } from '../facts/erased-says.ts';
 import type { Fact } from '../facts/fact.ts';
 import type { Stage } from '../facts/vocabulary.ts';
 import { usualDecision } from '../flight/decision-point.ts';
@@ -40,6 +41,7 @@ export function foldFact(ledger: Ledger, fact: Fact): Ledger {
     case 'air-set': return { ...next, air: { atMs: fact.atMs, air: said.air } };
     case 'arm-elsewhere': return elsewhere(next, said);
     case 'athlete-elsewhere': return heardElsewhere(next, said);
+    case 'erased': return erased(next, said);
     case 'arm-reported':
     case 'pain-answered':
     case 'comfort-said':
@@ -97,6 +99,12 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     sessions: { ...ledger.sessions, [id]: session },
     athletes: { ...ledger.athletes, [athlete.id]: { targets: {}, baselines: {}, arm: NOTHING_BROUGHT, plans: NO_PLANS, ...known, athlete } },
   };
+}
+
+/** For everybody else the mound goes on as it did: what took it from them still took it, and is nobody's. */
+function erased(ledger: Ledger, { tookMound, seenBy }: Erased): Ledger {
+  const seen = seenBy === null ? ledger : { ...ledger, source: seenBy };
+  return tookMound ? { ...seen, active: null, generation: ledger.generation + 1 } : seen;
 }
 
 /** Changes a session together with what its athlete brings to the next one. */

@@ -60,6 +60,7 @@ function notAthletes(says: CoachSays): NotTheirs | null {
 }
 
 function saidFrom(from: 'glance' | 'bench', says: CoachSays): NotTheirs | null {
-  if (!('from' in says) || says.from === from) return null;
+  // Throws are moved from a session, not said from a screen.
+  if (!('from' in says) || says.kind === 'throws-moved' || says.from === from) return null;
   return { code: 'not-theirs-to-say', path: 'from', sentence: `What is said here is said from ${from}.` };
 }

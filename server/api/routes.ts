@@ -6,17 +6,16 @@ import { growthSince } from '../../core/session/growth.ts';
 import { searchSessions } from '../../core/session/session-search.ts';
 import { sessionRecord } from '../../core/session/session-record.ts';
 import type { Presence } from '../devices/presence.ts';
-import type { FactLog } from '../log/fact-log.ts';
 import { accessRoutes, openRoutes, type AccessParts } from './access-routes.ts';
 import { onlyFor } from './only-for.ts';
+import { athleteDataRoutes, type AthleteDataParts } from './athlete-data.ts';
 import { athleteDays } from './athlete-days.ts';
 import { athleteRecords } from './athlete-records.ts';
 import { listAllSessions, listAthletes, listAthleteSessions, listFindable, listMounds, moundOf } from './mounds.ts';
 import { refuse } from './refuse.ts';
 import { signInRoutes } from './sign-in.ts';
 
-interface ApiParts extends AccessParts {
-  readonly log: FactLog;
+interface ApiParts extends AccessParts, AthleteDataParts {
   readonly presence: Presence;
   readonly build: string;
 }
@@ -39,7 +38,7 @@ export function apiRoutes(parts: ApiParts): Router {
   });
   routes.use(openRoutes(parts), signInRoutes(parts));
   routes.use(onlyFor(parts.whoAsks, { kind: 'ask' }));
-  routes.use(accessRoutes(parts));
+  routes.use(accessRoutes(parts), athleteDataRoutes(parts));
   routes.get('/athletes', (_, response) => void response.json(listAthletes(ledgers.all())));
   routes.get('/athletes/:id/days', (request, response) => {
     const days = athleteDays(ledgers.all(), request.params.id);

@@ -1,4 +1,5 @@
 import type { Fact, Said } from '../../core/facts/fact.ts';
+import type { ErasedFacts } from './erase.ts';
 
 /** What somebody wants to have written down. */
 export interface Entry {
@@ -62,16 +63,21 @@ export interface DamagedFact {
   readonly place: number;
 }
 
+export type EraseReply =
+  | ({ readonly kind: 'erased'; /** Whether the file is rid of it too; if not, the next start or erasure sweeps it. */ readonly swept: boolean } & ErasedFacts)
+  | { readonly kind: 'unknown' }
+  | StorageFailure;
+
 type Whereabouts = { readonly kind: 'stored'; readonly mound: string; readonly place: number } | { readonly kind: 'refused' };
 
 /**
- * The append-only log of facts, one order per mound. Nothing in it is ever changed or removed.
+ * The append-only log of facts, one order per mound. Nothing in it is ever changed or removed, but for athletes who are erased.
  *
  * A correction goes to the log of the throw that it corrects, wherever its device stands now.
  * After `close` every append answers `failed`.
  */
 export interface FactLog {
-  /** Names this log among all logs: places of another log mean nothing here. */
+  /** Names this log among all logs: places of another log mean nothing here. Another one once somebody is erased, because what screens hold of it no longer stands. */
   readonly id: string;
   append(entry: Entry): Promise<AppendReply>;
   refuse(refusal: RefusalEntry): Promise<RefuseReply>;
@@ -91,6 +97,10 @@ export interface FactLog {
   refusals(): Record<string, number>;
   /** Calls with every fact once it is on disk, in the order of the log. Returns what ends it. */
   onAppended(listener: (fact: Fact) => void): () => void;
+  /** Puts out everything about an athlete, for good: all of it or, when it fails, nothing. `by` signs what stands in its place. */
+  erase(athlete: string, by: string): EraseReply;
+  /** Calls once an athlete is erased: what was read before no longer stands. Returns what ends it. */
+  onErased(listener: () => void): () => void;
   /** Writes what is waiting, then lets go of the file. */
   close(): void;
 }

@@ -4,6 +4,7 @@ import path from 'node:path';
 import { copyTo } from './copy.ts';
 import { takeFolder } from './only-one.ts';
 import { formatOf, migrate, MIGRATIONS } from './schema.ts';
+import { sweep } from './sweep.ts';
 
 /** An open file of the log. */
 export interface OpenDatabase {
@@ -40,6 +41,7 @@ export function openDatabase(file: string, nowMs: number, largestPages: number |
     if (typeof format === 'object') throw new Unusable(newerFormat(file, format.newer));
     const keptCopy = format === 'older' ? keepCopy(database, file) : null;
     migrate(database, nowMs);
+    sweep(database);
     const trouble = holes(database, file);
     if (trouble !== null) throw new Unusable(trouble);
     return { kind: 'open', database, keptCopy, letGo };

@@ -1,10 +1,12 @@
 import type { Database } from 'libsql';
 import type { Fact } from '../../core/facts/fact.ts';
-import type { AppendReply, DamagedFact, Entry, FactLog, RefusalEntry, RefuseReply, StorageFailure } from './fact-log.ts';
+import { eraseFacts } from './erase.ts';
+import type { AppendReply, DamagedFact, Entry, EraseReply, FactLog, RefusalEntry, RefuseReply, StorageFailure } from './fact-log.ts';
 import { GroupCommit } from './group-commit.ts';
 import { Numbers } from './numbers.ts';
 import { openDatabase, type OpenDatabase } from './open-database.ts';
 import { FACT_COLUMNS, storedFact, type FactRow } from './stored-fact.ts';
+import { markUnswept, sweep } from './sweep.ts';
 import { inTransaction } from './transaction.ts';
 import { writer, type Written } from './write.ts';
 
@@ -30,7 +32,7 @@ export function openSqliteLog(options: LogOptions): OpenedLog {
 type Write = { readonly kind: 'fact'; readonly entry: Entry } | { readonly kind: 'refusal'; readonly refusal: RefusalEntry };
 
 function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }: LogOptions): FactLog {
-  const id = identityOf(database, newId, nowMs());
+  let id = identityOf(database, newId, nowMs());
   const numbers = new Numbers(database);
   const write = writer(database, numbers);
   const selectFacts = database.prepare(`SELECT ${FACT_COLUMNS} FROM facts WHERE mound = ? AND place > ? ORDER BY place`);
@@ -38,6 +40,7 @@ function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }:
   const selectRequest = database.prepare('SELECT 1 FROM requests WHERE request = ?');
   const countRefusals = database.prepare('SELECT code, count(*) AS count FROM refusals GROUP BY code ORDER BY code');
   const listeners = new Set<(fact: Fact) => void>();
+  const erasedListeners = new Set<() => void>();
   const damaged = new Map<string, DamagedFact>();
   let open = true;
 
@@ -80,6 +83,40 @@ function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }:
     }
   }
 
+  function erase(athlete: string, by: string): EraseReply {
+    commits.flush();
+    const newLog = newId();
+    const atMs = nowMs();
+    try {
+      database.pragma('secure_delete = ON');
+      const erased = inTransaction(database, () => {
+        const facts = eraseFacts(database, athlete, by, atMs);
+        if (facts === null) return null;
+        database.prepare('UPDATE log SET id = ?').run(newLog);
+        markUnswept(database);
+        return facts;
+      });
+      if (erased === null) return { kind: 'unknown' };
+      id = newLog;
+      damaged.clear();
+      for (const listener of erasedListeners) listener();
+      return { kind: 'erased', ...erased, swept: swept() };
+    } catch (error) {
+      onTrouble(error);
+      return failure(error);
+    }
+  }
+
+  function swept(): boolean {
+    try {
+      sweep(database);
+      return true;
+    } catch (error) {
+      onTrouble(error);
+      return false;
+    }
+  }
+
   const commits = new GroupCommit<Write, AppendReply | RefuseReply>(commitAll, (error) => {
     onTrouble(error);
     return failure(error);
@@ -87,7 +124,9 @@ function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }:
   const closed: StorageFailure = { kind: 'failed', sentence: 'The server is stopping and stores nothing more; send it again when the server is back.' };
 
   return {
-    id,
+    get id() {
+      return id;
+    },
     append: async (entry) => (open ? ((await commits.add({ kind: 'fact', entry })) as AppendReply) : closed),
     refuse: async (refusal) => (open ? ((await commits.add({ kind: 'refusal', refusal })) as RefuseReply) : closed),
     isBusy: () => commits.isBusy,
@@ -111,6 +150,11 @@ function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }:
     onAppended(listener) {
       listeners.add(listener);
       return () => listeners.delete(listener);
+    },
+    erase: (athlete, by) => (open ? erase(athlete, by) : closed),
+    onErased(listener) {
+      erasedListeners.add(listener);
+      return () => erasedListeners.delete(listener);
     },
     close() {
       if (!open) return;

@@ -1,5 +1,6 @@
 import type { Database } from 'libsql';
 import { saidSchema } from '../../core/facts/fact.ts';
+import { whileFactsChange } from './facts-changing.ts';
 import { checksumOf, type FactRow } from './stored-fact.ts';
 
 /** Brings what one fact says from the version before to this one. */
@@ -15,13 +16,13 @@ type Row = Omit<FactRow, 'checksum'> & { readonly entry: number };
  * transaction. What no door would have let in gets none: it is kept as it was, and passed over on reading.
  */
 export function upgradeFacts(database: Database, upgrades: readonly FactUpgrade[]): void {
-  database.exec('DROP TRIGGER facts_never_change');
   const update = database.prepare('UPDATE facts SET said = ?, version = ?, checksum = ? WHERE entry = ?');
-  for (const row of rowsOf(database)) {
-    const { said, version } = upgraded(row, upgrades);
-    update.run(said, version, isFact(said) ? checksumOf({ ...row, said, version }) : null, row.entry);
-  }
-  database.exec("CREATE TRIGGER facts_never_change BEFORE UPDATE ON facts BEGIN SELECT RAISE(ABORT, 'the log is append-only'); END");
+  whileFactsChange(database, () => {
+    for (const row of rowsOf(database)) {
+      const { said, version } = upgraded(row, upgrades);
+      update.run(said, version, isFact(said) ? checksumOf({ ...row, said, version }) : null, row.entry);
+    }
+  });
 }
 
 function* rowsOf(database: Database): Iterable<Row> {

@@ -47,6 +47,7 @@ export function writer(database: Database, numbers: Numbers): Writer {
     if (original === null) return conflict('nothing-to-correct', 'corrects', `Number ${corrects.sequence} of run ${corrects.run} is not stored yet; send that throw first, then this correction again.`, false);
     if (original.kind === 'refused') return conflict('nothing-to-correct', 'corrects', `Number ${corrects.sequence} of run ${corrects.run} was refused, so there is nothing to correct; forget the correction, and send the throw under a new number.`);
     if (original.kind === 'throw-corrected') return conflict('nothing-to-correct', 'corrects.sequence', `Number ${corrects.sequence} of run ${corrects.run} is itself a correction; name the number of the throw.`);
+    if (facts.at(original.mound, original.place)?.said.kind === 'erased') return conflict('nothing-to-correct', 'corrects', `Number ${corrects.sequence} of run ${corrects.run} was erased, so there is nothing to correct; forget the correction.`);
     return original.mound;
   }
 

@@ -15,6 +15,7 @@ import type { Presence } from '../devices/presence.ts';
 import type { Ledgers } from '../ledgers.ts';
 import type { FactLog } from '../log/fact-log.ts';
 import type { Metrics } from '../metrics.ts';
+import type { OneAtATime } from '../one-at-a-time.ts';
 import { Channel } from './channel.ts';
 import { backlogOf, type Viewer } from './line.ts';
 import { takeStatements } from './speaking.ts';
@@ -48,6 +49,7 @@ export interface ScreensParts {
   readonly whoAsks: WhoAsks;
   readonly metrics: Pick<Metrics, 'refused' | 'slowed' | 'count'>;
   readonly build: string;
+  readonly inTurn: OneAtATime;
   onTrouble(error: unknown): void;
 }
 
@@ -75,7 +77,7 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
   const watched = new Map<Viewer, Watched>();
   /** Who each screen is, asked at every use. */
   const screens = new Map<Screen, { readonly viewer: Viewer; who(): Who }>();
-  const speak = takeStatements(log, ledgers);
+  const speak = takeStatements(log, ledgers, parts.inTurn);
   const answer = answering(metrics);
   metrics.count('screen', () => screens.size);
 
@@ -116,16 +118,31 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
     if (notAllowed !== null) return { kind: 'refused', ...notAllowed };
     const channel = channelOf(mound, session, who);
     const before = watched.get(viewer);
-    before?.channel.leave(viewer);
-    watched.set(viewer, { mound, session, channel });
     // What was painted of another mound or session cannot be changed into this one.
     const known = before === undefined || before.channel === channel;
-    if (channel.watch(viewer, known ? place : null, known ? knownLog : null)) {
-      viewer.pulse(pulseOf(mound));
+    return show(viewer, { mound, session, channel }, known ? place : null, known ? knownLog : null);
+  }
+
+  function show(viewer: Viewer, next: Watched, place: number | null, knownLog: string | null): WatchReply {
+    watched.get(viewer)?.channel.leave(viewer);
+    watched.set(viewer, next);
+    if (next.channel.watch(viewer, place, knownLog)) {
+      viewer.pulse(pulseOf(next.mound));
       return { kind: 'watching' };
     }
     watched.delete(viewer);
     return { kind: 'refused', code: 'no-view', path: '', sentence: 'The server cannot make a view of this mound; its log says why. What was thrown is safe.' };
+  }
+
+  /** Nothing that was shown before holds any more: everybody who watches gets everything anew. */
+  function showAnew(): void {
+    channels.clear();
+    for (const { viewer, who } of screens.values()) {
+      const seeing = watched.get(viewer);
+      if (seeing === undefined) continue;
+      const { mound, session } = seeing;
+      show(viewer, { mound, session, channel: channelOf(mound, session, who()) }, 0, '');
+    }
   }
 
   function connected(screen: Screen): void {
@@ -186,6 +203,7 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
     look();
     pulse(null);
   });
+  ledgers.onRefolded(showAnew);
   const stopPresence = presence.onChange(pulse);
 
   return {

@@ -9,15 +9,14 @@ import { signature, type Who } from '../access/who.ts';
 import { complaint } from '../complaint.ts';
 import type { Ledgers } from '../ledgers.ts';
 import type { FactLog } from '../log/fact-log.ts';
+import type { OneAtATime } from '../one-at-a-time.ts';
 import { toldAfter, toldBefore } from './other-mounds.ts';
 
 /**
  * Takes what coaches and athletes say, one statement after the other: each is judged by a state that holds the one before, so two
  * coaches cannot both close the same session. A request that is said again gets the answer it had.
  */
-export function takeStatements(log: FactLog, ledgers: Ledgers): (who: Who, value: unknown) => Promise<SayReply> {
-  let turn: Promise<unknown> = Promise.resolve();
-
+export function takeStatements(log: FactLog, ledgers: Ledgers, inTurn: OneAtATime): (who: Who, value: unknown) => Promise<SayReply> {
   async function speak(who: Who, value: unknown): Promise<SayReply> {
     const said = saySchema.safeParse(value);
     if (!said.success) return refused({ code: 'malformed', ...complaint(said.error) });
@@ -53,11 +52,7 @@ export function takeStatements(log: FactLog, ledgers: Ledgers): (who: Who, value
     return other === undefined ? null : { code: 'session-known', path: 'session', sentence: `There is already a session ${says.session} on mound ${other.mound}; choose another id.` };
   }
 
-  return (who, value) => {
-    const answered = turn.then(() => speak(who, value));
-    turn = answered.catch(() => {});
-    return answered;
-  };
+  return (who, value) => inTurn(() => speak(who, value));
 }
 
 /** The state of a mound as it will be once it was told; what is refused then is never told. */

@@ -25,13 +25,14 @@ const DEEDS: Readonly<Record<string, Deed>> = {
   'say comfort of another session': { kind: 'say', mound: 'north-1', says: { kind: 'comfort-said', session: 's-2', from, comfortable: true } },
   'say comfort on another mound': { kind: 'say', mound: 'south-2', says: { kind: 'comfort-said', session: 's-1', from, comfortable: true } },
   'write a note': { kind: 'say', mound: 'north-1', says: { kind: 'note-written', session: 's-1', text: 'fine', place: null } },
+  'take a move of throws back': { kind: 'say', mound: 'north-1', says: { kind: 'throws-moved', places: [2], session: null, from: 's-1' } },
   'claim throws': { kind: 'say', mound: 'north-1', says: { kind: 'throws-moved', places: [2], session: null } },
 };
 
 /** The whole table: who may do which of these. What is not named here is refused. */
 const MAY: Readonly<Record<keyof typeof WHO, readonly string[]>> = {
   coach: Object.keys(DEEDS).filter((deed) => !deed.startsWith('say comfort')),
-  athlete: Object.keys(DEEDS).filter((deed) => deed !== 'write a note' && deed !== 'claim throws'),
+  athlete: Object.keys(DEEDS).filter((deed) => !['write a note', 'take a move of throws back', 'claim throws'].includes(deed)),
   viewer: ['open the Wall of its mound', 'follow who has the mound'],
   glance: ['open Glance of its mound', 'follow its session', 'say comfort'],
   nobody: [],

@@ -1,0 +1,64 @@
+import type { Erased } from '../facts/erased-says.ts';
+import type { Fact, Said } from '../facts/fact.ts';
+import { foldFact } from './fold.ts';
+import { emptyLedger, throwsOf } from './ledger.ts';
+
+/** What of one mound's log is about an athlete. */
+export interface AboutAthlete {
+  /** Ids of the athlete's sessions; screens make them of the name. */
+  readonly sessions: readonly string[];
+  /** Every name that the athlete was given. */
+  readonly names: readonly string[];
+  /** How many throws were the athlete's in the end. */
+  readonly throws: number;
+  readonly facts: readonly Fact[];
+  /** Facts of others that name one of the athlete's sessions: throws that were moved out of it. */
+  readonly movedOut: readonly Fact[];
+}
+
+/**
+ * The facts about an athlete: sessions and all that was said in them, what other mounds told, and the throws that are the
+ * athlete's as the log stands now. A throw that was moved on to somebody else is somebody else's.
+ * @param facts of one mound, from its first
+ */
+export function aboutAthlete(facts: readonly Fact[], athlete: string): AboutAthlete {
+  const ledger = facts.reduce(foldFact, emptyLedger(facts[0]?.mound ?? ''));
+  const sessions = new Set(ledger.order.filter((id) => ledger.sessions[id]?.athlete.id === athlete));
+  const thrown = new Set([...sessions].flatMap((id) => throwsOf(ledger, id).map(({ place }) => place)));
+  const measured = new Set(facts.flatMap(({ place, said }) => (said.kind === 'throw-measured' && thrown.has(place) ? [numberOf(said.source.device, said.source)] : [])));
+  const isAbout = ({ place, said }: Fact): boolean => {
+    switch (said.kind) {
+      case 'throw-measured': return thrown.has(place);
+      case 'throw-corrected': return measured.has(numberOf(said.source.device, said.corrects));
+      case 'session-opened': return said.athlete.id === athlete;
+      case 'arm-elsewhere':
+      case 'athlete-elsewhere': return said.athlete === athlete;
+      default: return 'session' in said && said.session !== null && sessions.has(said.session);
+    }
+  };
+  const about = facts.filter(isAbout);
+  return {
+    sessions: [...sessions],
+    names: [...new Set(about.flatMap(({ said }) => (said.kind === 'session-opened' ? [said.athlete.name] : [])))],
+    throws: thrown.size,
+    facts: about,
+    movedOut: facts.filter((fact) => fact.said.kind === 'throws-moved' && sessions.has(fact.said.from ?? '') && !isAbout(fact)),
+  };
+}
+
+/** What stands in place of a fact about an athlete who is erased. */
+export function erasing({ said }: Fact, erasedAtMs: number): Erased {
+  const tookMound = said.kind === 'session-opened' || said.kind === 'mound-passed';
+  if (said.kind !== 'throw-measured') return { kind: 'erased', erasedAtMs, tookMound, seenBy: null };
+  const { device, sight, axis } = said.source;
+  return { kind: 'erased', erasedAtMs, tookMound, seenBy: { device, sight, axis } };
+}
+
+/** The same move without the session that the throws came from. */
+export function withoutFrom(said: Said): Said {
+  if (said.kind !== 'throws-moved') return said;
+  const { from: _, ...rest } = said;
+  return rest;
+}
+
+const numberOf = (device: string, { run, sequence }: { readonly run: string; readonly sequence: number }): string => `${device} ${run} ${sequence}`;
