@@ -23,7 +23,7 @@ beforeEach(async () => {
   server = await playServer(clock);
   said = [];
   client = new DeviceClient({ url: server.url, hello: HELLO, clock, random: randomFrom(1, 'reconnect'), print: () => {} });
-  await server.until(() => server.heard.length === 1);
+  await server.until(() => server.heard.length === 2);
   await server.roundTrip();
 });
 afterEach(async () => {
@@ -124,7 +124,7 @@ describe('faults on request', () => {
     delivery.deliver(clock.nowMs(), body(81));
     clock.advance(1_900);
     await server.roundTrip();
-    expect(server.heard).toHaveLength(1);
+    expect(server.heard.map(({ kind }) => kind)).toEqual(['hello', 'heartbeat']);
     clock.advance(200);
     await client.settled();
     expect(measured()).toEqual([[1, 80], [2, 81]]);
