@@ -1,0 +1,17 @@
+import type { ErasedAnswer, Refusal } from '../../core/facts/wire.ts';
+
+const of = (athlete: string): string => `/api/athletes/${encodeURIComponent(athlete)}`;
+
+/** Where everything that is kept of an athlete is given out as one file. */
+export const factsAddress = (athlete: string): string => `${of(athlete)}/facts`;
+
+/** Erases an athlete for good, if the name is the athlete's. */
+export async function eraseAthlete(athlete: string, name: string): Promise<ErasedAnswer | Refusal | { readonly kind: 'silent' }> {
+  try {
+    const response = await fetch(`${of(athlete)}/erase`, { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ name }) });
+    const body: unknown = await response.json();
+    return response.ok ? (body as ErasedAnswer) : { ...(body as Refusal), kind: 'refused' };
+  } catch {
+    return { kind: 'silent' };
+  }
+}
