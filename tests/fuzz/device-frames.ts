@@ -24,6 +24,8 @@ function messages(known: Known): fc.Arbitrary<Message> {
 
 /** Messages that stand unanswered on a line at the same time: a device does not wait for answers either. */
 const VOLLEY = 100;
+/** Each volley is a device of its own, because one that sends so much for nothing is slowed; on one mound after the other, because the one before may not be gone yet. */
+const MOUNDS = 20;
 /** With which the door may close a line on which something wrong was said. */
 const CLOSING_CODES = [1008, 1013, 4001];
 
@@ -38,14 +40,15 @@ export function fireDevices(server: UnderFire, chance: Chance): Promise<number> 
   return inBatches(messages([server.token, 'fuzz-1', 'run-1']), chance, async (batch) => {
     const [strange, greeted] = [batch.filter((message) => !message.greeted), batch.filter((message) => message.greeted)];
     for (const message of strange) await alone(url, message);
-    const device = { device: 'fuzz', mound: 'fuzz-0', run: `run-${chance.seed}-${runs++}` };
-    const line = await Line.open(url);
-    await line.volley([{ text: JSON.stringify(hello(server.token, device)), isBinary: false }], 1);
     for (let from = 0; from < greeted.length; from += VOLLEY) {
+      runs += 1;
+      const device = { device: `fuzz-${runs}`, mound: `fuzz-${runs % MOUNDS}`, run: `run-${chance.seed}-${runs}` };
+      const line = await Line.open(url);
+      await line.volley([{ text: JSON.stringify(hello(server.token, device)), isBinary: false }], 1);
       const volley = greeted.slice(from, from + VOLLEY);
       await line.volley(volley, volley.filter((message) => !isHeartbeat(message)).length);
+      await line.leave();
     }
-    await line.leave();
     return strange.length + greeted.length;
   });
 }
