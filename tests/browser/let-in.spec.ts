@@ -96,7 +96,7 @@ for (const [over, options] of [['HTTP', []], ['TLS', ['--tls']]] as const) {
     await expectAccessible(other, 'the door');
 
     await coach.say({ kind: 'session-closed', session: 's1' });
-    await expect(page.getByRole('status')).toContainText('Closed');
+    await expect(page.locator('.standing-word')).toContainText('Closed');
     await page.reload();
     await expect(page).toHaveURL(/\/sign-in\?to=/);
     expect((await first.request.get(`${outside}/api/me`)).ok() && (await (await first.request.get(`${outside}/api/me`)).json())).toEqual({ kind: 'nobody' });
