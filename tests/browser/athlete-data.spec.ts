@@ -23,7 +23,7 @@ test('a coach saves what is kept of an athlete, erases it by typing the name, an
   await tablet(page);
   await page.getByRole('button', { name: 'Open another session' }).click();
   await page.getByRole('button', { name: /^Ione Castellan/ }).click();
-  await tabTo(page, page.getByRole('button', { name: 'Data of Ione Castellan' }));
+  await tabTo(page, page.getByRole('button', { name: 'Save or erase the data of Ione Castellan' }));
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { name: 'Data of Ione Castellan' })).toBeFocused();
   await expectAccessible(page, 'the data of an athlete');

@@ -76,7 +76,7 @@ export function Opening(props: { readonly onBack: (() => void) | null; readonly 
             <button type="button" class="plain" onClick={() => describe(emptyDraft(speech().units, speech().language))}>{say().someone}</button>
             <Show when={chosen()}>{(athlete) => <>
               <button type="button" class="plain" onClick={() => describe(draftOf(athlete()))}>{say().correct(athlete().name)}</button>
-              <button type="button" class="plain" onClick={() => setDataOf(athlete())}>{speech().words.bench.athleteData.of(athlete().name)}</button>
+              <button type="button" class="plain" onClick={() => setDataOf(athlete())}>{speech().words.bench.athleteData.open(athlete().name)}</button>
             </>}</Show>
           </div>
         </Show>

@@ -3,6 +3,7 @@ import { inBoth } from '../in-both.ts';
 /** All that is kept of an athlete: given out as a file, and erased for good. */
 export const athleteData = inBoth(
   {
+    open: (name: string) => `Save or erase the data of ${name}`,
     of: (name: string) => `Data of ${name}`,
     saveWhy: 'One file with every fact about this athlete, from all mounds. It holds personal data: keep it where only those who need it can read it.',
     save: 'Save everything as a file',
@@ -23,6 +24,7 @@ export const athleteData = inBoth(
     back: 'Back',
   },
   {
+    open: (name) => `Guardar o borrar los datos de ${name}`,
     of: (name) => `Datos de ${name}`,
     saveWhy: 'Un archivo con todos los hechos de este atleta, de todos los montículos. Contiene datos personales: guárdelo donde solo lo lea quien lo necesite.',
     save: 'Guardar todo en un archivo',
