@@ -2,6 +2,7 @@ import { expect, type Page } from '@playwright/test';
 import { easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { opening } from './coach.ts';
 import { expectAccessible, expectWordsApart } from './fits.ts';
+import { inProve } from './in-prove.ts';
 import { test } from './with-server.ts';
 
 const BIG_SCREEN = { width: 1920, height: 1080 };
@@ -50,7 +51,7 @@ test('a coach asks the Wall for seam map, gap line and plate by one key each, on
   await expect(page.getByRole('button', { name: 'Hide seam map' })).toHaveAttribute('aria-pressed', 'true');
 });
 
-test('Wall and Playback keep every word apart and large enough with a picture beside the plane, with and without windows', async ({ browser, server }) => {
+test('Wall and Playback keep every word apart and large enough with a picture beside the plane, with and without windows', inProve(), async ({ browser, server }) => {
   test.setTimeout(120_000);
   for (const viewport of [BIG_SCREEN, HAND]) {
     const context = await browser.newContext({ viewport, colorScheme: viewport === HAND ? 'light' : 'dark', reducedMotion: 'reduce' });

@@ -4,6 +4,7 @@ import { BAND, targetIsSet } from './changeup-next.ts';
 import { connectCoach } from './coach.ts';
 import { connectDevice, counted } from './device.ts';
 import { BENCH, expectAccessible, expectFits } from './fits.ts';
+import { inProve } from './in-prove.ts';
 import { startServer, temporaryFolder, type TestServer } from './server.ts';
 import { cue, ON_TARGET, practisedBefore, SHORT } from './two-days.ts';
 import { test } from './with-server.ts';
@@ -131,7 +132,7 @@ test('a day later a set without feedback is offered, started with one tap, and t
 });
 
 for (const lang of ['en', 'es'] as const) {
-  test(`with everything opened Bench fits phone, tablet and wide screen and passes the accessibility check, in ${lang}`, async ({ page, server, coach, device }) => {
+  test(`with everything opened Bench fits phone, tablet and wide screen and passes the accessibility check, in ${lang}`, inProve(lang === 'en'), async ({ page, server, coach, device }) => {
     test.setTimeout(90_000);
     const throwAll = counted(device);
     await targetIsSet(coach, throwAll, { session: 'one', speedBand: BAND });

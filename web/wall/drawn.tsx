@@ -1,4 +1,4 @@
-import { createEffect, createSignal, onCleanup } from 'solid-js';
+import { createEffect, createSignal, onCleanup, onMount } from 'solid-js';
 
 export interface Size {
   readonly width: number;
@@ -19,7 +19,10 @@ export function Drawn(props: { readonly class?: string; readonly draw: (svg: SVG
 
 /** Tells the size of an element at first and at each change, for as long as the component lives. */
 export function measured(element: Element, tell: (size: Size) => void): void {
-  const observer = new ResizeObserver(() => tell({ width: element.clientWidth, height: element.clientHeight }));
+  const look = (): void => tell({ width: element.clientWidth, height: element.clientHeight });
+  const observer = new ResizeObserver(look);
   observer.observe(element);
+  // The observer first tells after the element was painted once, in a room that was only guessed.
+  onMount(look);
   onCleanup(() => observer.disconnect());
 }
