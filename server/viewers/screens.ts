@@ -182,7 +182,11 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
   }
 
   /** Ends the line of every screen that may no longer see what it sees. In its turn, so that a Glance has been sent the closing of its session. */
-  const look = (): void => turns.wish(lookAtAll);
+  /** Behind every view that waits already: who is no longer let in still sees why. */
+  const look = (): void => {
+    turns.drop(lookAtAll);
+    turns.wish(lookAtAll);
+  };
 
   function lookAtAll(): void {
     for (const [screen, { viewer, who }] of [...screens]) {
