@@ -2,9 +2,9 @@ import { isDeepStrictEqual } from 'node:util';
 import { deviceFrameSchema, helloSchema, type DeviceFrame, type Hello } from '../core/facts/frames.ts';
 import type { DeviceRule } from './device-rules.ts';
 
-export type Measured = Extract<DeviceFrame, { kind: 'throw' | 'correction' }>;
+type Measured = Extract<DeviceFrame, { kind: 'throw' | 'correction' }>;
 
-type Said = { readonly kind: 'hello'; readonly hello: Hello } | { readonly kind: 'heartbeat' } | { readonly kind: 'measured'; readonly frame: Measured; readonly isNew: boolean };
+export type Said = { readonly kind: 'hello'; readonly hello: Hello } | { readonly kind: 'heartbeat' } | { readonly kind: 'measured'; readonly frame: Measured; readonly isNew: boolean };
 
 /** Remembers what a device has said and finds the faults that any frame can show, whatever the moment. */
 export class DeviceHeard {

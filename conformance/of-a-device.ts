@@ -1,6 +1,6 @@
 import { PROTOCOL_VERSION, type ServerFrame } from '../core/facts/frames.ts';
 import { openDeviceDoor, type Deed, type DeviceDoor } from './device-door.ts';
-import { DeviceHeard, type Measured } from './device-heard.ts';
+import { DeviceHeard, type Said } from './device-heard.ts';
 import { DEVICE_RULES, type DeviceRule } from './device-rules.ts';
 import type { Finding } from './rule.ts';
 
@@ -117,7 +117,7 @@ class DeviceVisit {
   async welcomed(settled: Settled): Promise<void> {
     await this.#until('a connection', (deed) => (deed.kind === 'connected' ? true : null));
     this.#heard.connected();
-    await this.#until('a hello', (deed) => (deed.kind === 'said' && this.#heard.take(deed.text, deed.isBinary)?.kind === 'hello' ? true : null));
+    await this.#until('a hello', (deed) => (this.#said(deed)?.kind === 'hello' ? true : null));
     const { heartbeatSeconds } = this.#asked;
     this.#door!.answer({ kind: 'welcome', protocol: PROTOCOL_VERSION, heartbeatSeconds, ...settled });
   }
@@ -156,7 +156,7 @@ class DeviceVisit {
     const { beatMs, heartbeatSeconds } = this.#asked;
     for (let beat = 1; beat <= times; beat += 1) {
       const found = await this.#within(beatMs, (deed) => {
-        const said = deed.kind === 'said' ? this.#heard.take(deed.text, deed.isBinary) : null;
+        const said = this.#said(deed);
         if (said?.kind === 'measured') this.#answer(said.frame.sequence, 'store');
         return said?.kind === 'heartbeat' ? true : null;
       });
@@ -207,8 +207,12 @@ class DeviceVisit {
     }
   }
 
-  #measured(deed: Deed): { readonly frame: Measured; readonly isNew: boolean } | null {
-    const said = deed.kind === 'said' ? this.#heard.take(deed.text, deed.isBinary) : null;
+  #said(deed: Deed): Said | null {
+    return deed.kind === 'said' ? this.#heard.take(deed.text, deed.isBinary) : null;
+  }
+
+  #measured(deed: Deed): Extract<Said, { kind: 'measured' }> | null {
+    const said = this.#said(deed);
     return said?.kind === 'measured' ? said : null;
   }
 

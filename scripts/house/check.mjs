@@ -2,8 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { findCycles } from './cycles.mjs';
 import { readSource } from './read-source.mjs';
-import { CYCLES, IMPORT_RULES, REACH_RULES, TIMED_STREAMS, VAGUE_NAMES, ROOMS } from './rules.mjs';
-
+import { CYCLES, IMPORT_RULES, REACH_RULES, ROOMS, TIMED_STREAMS, VAGUE_NAMES } from './rules.mjs';
 
 /**
  * One place where a rule of the house is broken.

@@ -7,7 +7,7 @@ const HOSTILE: readonly unknown[] = [
 ];
 const ODD_KEYS = ['__proto__', 'constructor', 'then', 'toJSON', 'kind', '', 'length', 'x'.repeat(300)] as const;
 
-type Change = (value: unknown, at: readonly (string | number)[]) => unknown;
+type Change = (value: unknown) => unknown;
 
 /** A value with something in it replaced, left out, added, doubled or turned into another kind, once to three times. */
 export function mutated(values: fc.Arbitrary<unknown>): fc.Arbitrary<unknown> {
@@ -50,7 +50,7 @@ function withKey(value: unknown, key: string, hostile: unknown): unknown {
 function changedAt(value: unknown, where: number, change: Change): unknown {
   const places = placesIn(value, []);
   const place = places[where % places.length]!;
-  return replaced(value, place, change, place);
+  return replaced(value, place, change);
 }
 
 function placesIn(value: unknown, at: readonly (string | number)[]): (readonly (string | number)[])[] {
@@ -59,8 +59,8 @@ function placesIn(value: unknown, at: readonly (string | number)[]): (readonly (
   return [at];
 }
 
-function replaced(value: unknown, [first, ...rest]: readonly (string | number)[], change: Change, whole: readonly (string | number)[]): unknown {
-  if (first === undefined) return change(value, whole);
-  if (Array.isArray(value)) return value.map((item: unknown, index) => (index === first ? replaced(item, rest, change, whole) : item));
-  return Object.fromEntries(Object.entries(value as object).map(([key, item]) => [key, key === first ? replaced(item, rest, change, whole) : (item as unknown)]));
+function replaced(value: unknown, [first, ...rest]: readonly (string | number)[], change: Change): unknown {
+  if (first === undefined) return change(value);
+  if (Array.isArray(value)) return value.map((item: unknown, index) => (index === first ? replaced(item, rest, change) : item));
+  return Object.fromEntries(Object.entries(value as object).map(([key, item]) => [key, key === first ? replaced(item, rest, change) : (item as unknown)]));
 }

@@ -1,22 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import type { FeedbackMode } from '../../core/facts/feedback-says.ts';
 import { aloudOf } from '../../web/glance/aloud/aloud-text.ts';
 import { glanceShows } from '../../web/glance/shows.ts';
 import { speechIn, type Units } from '../../web/words/speech.ts';
-import { FASTBALLS, InventedMound, RIGHT_HANDER, type InventedThrow } from './invented-mound.ts';
-
-const session = `${RIGHT_HANDER.id}-today`;
-const ON_TARGET: InventedThrow = [7.2, 14.0, 82.8];
-const SHORT: InventedThrow = [12.6, 8.2, 85.7];
-const ZONE = { kind: 'ellipse', verticalM: -0.235, armSideM: 0.165, verticalRadiusM: 0.065, armSideRadiusM: 0.06 } as const;
-
-function moundWith(mode: FeedbackMode, askFirst = false): InventedMound {
-  return new InventedMound().open(RIGHT_HANDER)
-    .say({ kind: 'intent-set', session, intent: 'four-seam' }).throws(...FASTBALLS)
-    .say({ kind: 'zone-set', session, zone: ZONE, speedBand: null, reason: null })
-    .say({ kind: 'feedback-set', session, mode, askFirst })
-    .say({ kind: 'intent-set', session, intent: 'changeup' });
-}
+import { moundWith, ON_TARGET, session, SHORT } from './glance-mound.ts';
+import { FASTBALLS, InventedMound, RIGHT_HANDER } from './invented-mound.ts';
 
 function aloud(mound: InventedMound, { showSpeed = true, language = 'en', units = 'imperial' }: { showSpeed?: boolean; language?: 'en' | 'es'; units?: Units } = {}): string | null {
   const view = mound.view();

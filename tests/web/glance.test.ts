@@ -4,21 +4,8 @@ import { guessWords, movedCells, movedWords, wentCells, wentWords } from '../../
 import { glanceShows } from '../../web/glance/shows.ts';
 import { basisWords, modeLine } from '../../web/words/feedback-words.ts';
 import { WORDS } from '../../web/words/language.ts';
-import { FASTBALLS, InventedMound, RIGHT_HANDER, type InventedThrow } from './invented-mound.ts';
-
-const session = `${RIGHT_HANDER.id}-today`;
-const ON_TARGET: InventedThrow = [7.2, 14.0, 82.8];
-const SHORT: InventedThrow = [12.6, 8.2, 85.7];
-const ZONE = { kind: 'ellipse', verticalM: -0.235, armSideM: 0.165, verticalRadiusM: 0.065, armSideRadiusM: 0.06 } as const;
-
-/** A mound with a baseline and a zone, on which the coach has chosen the feedback and changeups are next. */
-function moundWith(mode: FeedbackMode, askFirst = false): InventedMound {
-  return new InventedMound().open(RIGHT_HANDER)
-    .say({ kind: 'intent-set', session, intent: 'four-seam' }).throws(...FASTBALLS)
-    .say({ kind: 'zone-set', session, zone: ZONE, speedBand: null, reason: null })
-    .say({ kind: 'feedback-set', session, mode, askFirst })
-    .say({ kind: 'intent-set', session, intent: 'changeup' });
-}
+import { moundWith, ON_TARGET, session, SHORT } from './glance-mound.ts';
+import { FASTBALLS, InventedMound, RIGHT_HANDER } from './invented-mound.ts';
 
 function shown(mound: InventedMound) {
   const view = mound.view();

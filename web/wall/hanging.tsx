@@ -1,8 +1,8 @@
 import { createEffect, createMemo, createSignal, For, on, onCleanup, Show, type JSX } from 'solid-js';
+import { keepAwake, type Awake } from '../live/keep-awake.ts';
 import { StandingWord } from '../standing/frame.tsx';
 import { timeText } from '../words/moments.ts';
 import { useSpeech } from '../words/use-words.tsx';
-import { keepAwake, type Drowsy } from './awake.ts';
 import type { Hung } from './hung.ts';
 import { restMinutesIn } from './kiosk.ts';
 import { createRest } from './rest.ts';
@@ -16,13 +16,13 @@ export function Hanging(props: { readonly hung: readonly Hung[]; readonly kiosk:
   const places = createMemo(() => props.hung.map(({ live }) => live.view()?.place ?? '').join(' '));
   const resting = createRest(places, restMinutesIn(location.search));
   const step = createSteps(places);
-  const drowsy = props.kiosk ? keepAwake() : () => null;
+  const awake = props.kiosk ? keepAwake(() => true) : () => 'not-asked' as const;
   if (props.kiosk) hidePointer();
   return (
     <main class="wall" data-step={step()} style={{ '--right': String(shiftAt(step()).right), '--down': String(shiftAt(step()).down) }}>
       <div class="wall-shifted" classList={{ 'wall-asleep': resting() !== null }}>{props.children}</div>
       <Show when={resting()}>{(rest) => <RestingFace hung={props.hung} sinceMs={rest().sinceMs} step={step()} />}</Show>
-      <DrowsyNote drowsy={drowsy()} />
+      <DrowsyNote drowsy={drowsyIn(awake())} />
     </main>
   );
 }
@@ -59,7 +59,19 @@ function RestingFace(props: { readonly hung: readonly Hung[]; readonly sinceMs: 
   );
 }
 
-/** Why the browser may let this screen go dark, for the first half minute. */
+/** Why the browser may let this screen go dark; null while it keeps it awake. */
+type Drowsy = 'not-secure' | 'not-supported' | 'refused' | null;
+
+function drowsyIn(awake: Awake): Drowsy {
+  switch (awake) {
+    case 'cannot': return isSecureContext ? 'not-supported' : 'not-secure';
+    case 'refused': return 'refused';
+    case 'awake':
+    case 'not-asked': return null;
+  }
+}
+
+/** Says it for the first half minute. */
 function DrowsyNote(props: { readonly drowsy: Drowsy }) {
   const speech = useSpeech();
   const [shown, setShown] = createSignal(true);

@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
 import type { Fact } from '../../../core/facts/fact.ts';
+import type { Clock } from '../../../server/clock.ts';
 import { DeviceClient } from '../device-client.ts';
 import { opened, summary } from '../frames.ts';
 import { handClock } from '../hand-clock.ts';
-import { get, serverForTest } from '../running.ts';
+import { get, serverForTest, type TestServer } from '../running.ts';
 import { ScreenClient } from '../screen-client.ts';
 
 const HOUR_MS = 3_600_000;
@@ -13,11 +14,7 @@ const DEVICE_TIMES = [START_MS, START_MS + 8760 * HOUR_MS, -5, START_MS + 9000, 
 
 test('a device whose clock jumps reorders nothing: its time, the time of arrival and the order are kept apart', async () => {
   const clock = handClock(START_MS);
-  const server = await serverForTest({ clock });
-  const screen = new ScreenClient(server);
-  await screen.watch();
-  await screen.say(opened());
-  const { client } = await DeviceClient.greet(server.address, server.token);
+  const { server, screen, client } = await sessionUnder(clock);
   for (const [index, time] of DEVICE_TIMES.entries()) {
     clock.advance(1000);
     expect(await client.ask({ kind: 'throw', sequence: index + 1, time, body: summary(80 + index) })).toEqual({ kind: 'stored', sequence: index + 1 });
@@ -34,11 +31,7 @@ test('a device whose clock jumps reorders nothing: its time, the time of arrival
 
 test('a server whose own clock is set back goes on in the order of the log', async () => {
   const clock = handClock(START_MS);
-  const server = await serverForTest({ clock });
-  const screen = new ScreenClient(server);
-  await screen.watch();
-  await screen.say(opened());
-  const { client } = await DeviceClient.greet(server.address, server.token);
+  const { server, screen, client } = await sessionUnder(clock);
   for (const [index, back] of [0, HOUR_MS, 2 * HOUR_MS].entries()) {
     clock.advance(-back);
     await client.ask({ kind: 'throw', sequence: index + 1, time: 1000 * index, body: summary(80 + index) });
@@ -49,3 +42,13 @@ test('a server whose own clock is set back goes on in the order of the log', asy
   expect(facts.at(-1)!.atMs).toBeLessThan(facts[0]!.atMs);
   expect(screen.view?.throws.map(({ place }) => place)).toEqual([2, 3, 4]);
 });
+
+/** A server under this clock with a session open, a screen that watches it, and a device. */
+async function sessionUnder(clock: Clock): Promise<{ server: TestServer; screen: ScreenClient; client: DeviceClient }> {
+  const server = await serverForTest({ clock });
+  const screen = new ScreenClient(server);
+  await screen.watch();
+  await screen.say(opened());
+  const { client } = await DeviceClient.greet(server.address, server.token);
+  return { server, screen, client };
+}
