@@ -8,7 +8,8 @@ export function keepAwake(wanted: Accessor<boolean>): Accessor<Awake> {
   const locks = (navigator as Partial<Navigator>).wakeLock;
   const [awake, setAwake] = createSignal<Awake>(locks === undefined ? 'cannot' : 'not-asked');
   if (locks === undefined) return awake;
-  const [visible, setVisible] = createSignal(!document.hidden);
+  // Told again although it is the same: a browser may have let go of the hold meanwhile, so it is asked anew.
+  const [visible, setVisible] = createSignal(!document.hidden, { equals: false });
   const look = (): void => void setVisible(!document.hidden);
   document.addEventListener('visibilitychange', look);
   onCleanup(() => document.removeEventListener('visibilitychange', look));
