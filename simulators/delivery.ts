@@ -1,5 +1,5 @@
 import type { ThrowBody } from '../core/facts/frames.ts';
-import type { DeviceClient, RecordedFrame } from './client.ts';
+import type { DeviceClient, RecordedFrame } from '../device/client.ts';
 import { faultOfNext, type Fault } from './faults.ts';
 import { misread } from './misread.ts';
 import type { Random } from './random.ts';

@@ -1,6 +1,6 @@
 import type { CoachSays } from '../core/facts/coach.ts';
 import type { MoundHead } from '../core/facts/views.ts';
-import type { Clock } from './clock.ts';
+import type { Clock } from '../device/clock.ts';
 import type { Tablet } from './coach.ts';
 
 /** The mound has to show what was said within this time; then the throw is thrown anyhow. */

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { systemClock } from './clock.ts';
+import { systemClock } from '../device/clock.ts';
 import { openTablet } from './coach.ts';
 import { runMound } from './mound.ts';
 import { readOptions, type Options } from './options.ts';

@@ -1,4 +1,4 @@
-import type { Clock } from './clock.ts';
+import type { Clock } from '../device/clock.ts';
 import type { Tablet } from './coach.ts';
 import type { Options } from './options.ts';
 

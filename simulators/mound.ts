@@ -2,7 +2,7 @@ import type { SimulatedAthlete } from './athlete.ts';
 import { ATHLETES } from './athletes.ts';
 import { calledBy, calledByHabit, sessionOn, standIn, type Called } from './called.ts';
 import { airCalls, callsBefore, opening } from './calls.ts';
-import { pause } from './clock.ts';
+import { pause } from '../device/clock.ts';
 import { Lead } from './lead.ts';
 import type { MoundParts } from './mound-parts.ts';
 import { bullpen } from './plan.ts';

@@ -1,7 +1,7 @@
 import type { SimulatedAthlete } from './athlete.ts';
 import { afterThrow, RESTED, type Body } from './body.ts';
 import type { Called } from './called.ts';
-import { DeviceClient } from './client.ts';
+import { DeviceClient } from '../device/client.ts';
 import { deliveryBy } from './delivery.ts';
 import { deviceBefore } from './device.ts';
 import type { MoundParts } from './mound-parts.ts';

@@ -2,7 +2,7 @@
 
 /** @typedef {{ id: string, within: string[], except?: string[], packages?: RegExp, places?: string[], onlyPackages?: RegExp, why: string }} ImportRule */
 
-export const ROOMS = ['core', 'server', 'web', 'simulators', 'conformance', 'studies'];
+export const ROOMS = ['core', 'server', 'web', 'device', 'simulators', 'adapters', 'conformance', 'studies'];
 
 /**
  * A file `within` one of the folders and in none of `except` may not import any of `packages` or anything in `places`;
@@ -13,37 +13,49 @@ export const IMPORT_RULES = [
   {
     id: 'core-imports-nothing-of-ours',
     within: ['core'],
-    places: ['server', 'web', 'simulators', 'conformance', 'studies', 'tests', 'scripts'],
+    places: ['server', 'web', 'device', 'simulators', 'adapters', 'conformance', 'studies', 'tests', 'scripts'],
     why: 'core is the same in server, browser, simulators and tests, so it can stand on nothing that only one of them has',
   },
   {
     id: 'server-stands-alone',
     within: ['server'],
-    places: ['web', 'simulators', 'studies', 'tests', 'scripts'],
+    places: ['web', 'device', 'simulators', 'adapters', 'studies', 'tests', 'scripts'],
     why: 'server, web and simulators meet over the wire, never in an import',
   },
   {
     id: 'web-stands-alone',
     within: ['web'],
-    places: ['server', 'simulators', 'studies', 'tests', 'scripts'],
+    places: ['server', 'device', 'simulators', 'adapters', 'studies', 'tests', 'scripts'],
     why: 'server, web and simulators meet over the wire, never in an import',
   },
   {
     id: 'simulators-stand-alone',
     within: ['simulators'],
-    places: ['server', 'web', 'studies', 'tests', 'scripts'],
+    places: ['server', 'web', 'adapters', 'studies', 'tests', 'scripts'],
     why: 'a simulator that knows the server would not prove the device door; they meet over the wire',
+  },
+  {
+    id: 'device-knows-the-protocol',
+    within: ['device'],
+    places: ['server', 'web', 'simulators', 'adapters', 'conformance', 'studies', 'tests', 'scripts'],
+    why: 'the half of the protocol that a device keeps is the same for every device, simulated or real, so it can know none of them',
+  },
+  {
+    id: 'adapters-stand-alone',
+    within: ['adapters'],
+    places: ['server', 'web', 'simulators', 'conformance', 'studies', 'tests', 'scripts'],
+    why: 'an adapter is one more device: it meets the server at the device door, and a room of devices is no part of it',
   },
   {
     id: 'conformance-stands-alone',
     within: ['conformance'],
-    places: ['server', 'web', 'simulators', 'studies', 'tests', 'scripts'],
+    places: ['server', 'web', 'device', 'simulators', 'adapters', 'studies', 'tests', 'scripts'],
     why: 'whoever judges a server or a device by the protocol may know neither, only the protocol',
   },
   {
     id: 'studies-ask-core',
     within: ['studies'],
-    places: ['server', 'web', 'tests', 'scripts'],
+    places: ['server', 'web', 'device', 'adapters', 'tests', 'scripts'],
     why: 'a study asks whether the rules in core are right, with simulated throws; how they are served and shown is not its question',
   },
   {
@@ -115,7 +127,7 @@ export const IMPORT_RULES = [
   },
   {
     id: 'solid-only-in-web',
-    within: ['core', 'server', 'simulators'],
+    within: ['core', 'server', 'device', 'simulators', 'adapters'],
     packages: /^solid-js$/,
     why: 'only screens need a framework for screens',
   },
@@ -132,6 +144,13 @@ export const IMPORT_RULES = [
     except: ['server/log'],
     packages: /^libsql$/,
     why: 'there is one way to the disk, the append-only log',
+  },
+  {
+    id: 'mqtt-only-in-its-adapter',
+    within: ROOMS,
+    except: ['adapters/mqtt.ts'],
+    packages: /^mqtt$/,
+    why: 'the device door speaks WebSocket; what comes another way is brought there by an adapter',
   },
   {
     id: 'socket-io-only-for-viewers',
@@ -194,13 +213,13 @@ export const REACH_RULES = [
     why: 'one file in the web reads the clock, so that a test can set it: web/live/clock.ts',
   },
   {
-    id: 'simulators-have-one-clock',
-    within: ['simulators'],
-    except: ['simulators/clock.ts'],
+    id: 'devices-have-one-clock',
+    within: ['device', 'simulators', 'adapters'],
+    except: ['device/clock.ts'],
     globals: ['performance'],
     members: ['Date.now', 'process.hrtime', 'process.uptime'],
     bareDate: true,
-    why: 'a simulated throw has to come again from its printed seed, at a time that a test can set: simulators/clock.ts',
+    why: 'what a device does, simulated or not, has to come again at a time that a test can set: device/clock.ts',
   },
 ];
 

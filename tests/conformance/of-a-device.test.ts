@@ -3,8 +3,8 @@ import type { Hello } from '../../core/facts/frames.ts';
 import { DEVICE_RULES, type DeviceRule } from '../../conformance/device-rules.ts';
 import { askDevice } from '../../conformance/of-a-device.ts';
 import type { Finding } from '../../conformance/rule.ts';
-import type { Clock } from '../../simulators/clock.ts';
-import { DeviceClient } from '../../simulators/client.ts';
+import type { Clock } from '../../device/clock.ts';
+import { DeviceClient } from '../../device/client.ts';
 import { randomFrom } from '../../simulators/random.ts';
 import { thirtyLineDevice, type Fault } from './thirty-lines.ts';
 

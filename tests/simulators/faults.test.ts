@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Hello, ThrowBody } from '../../core/facts/frames.ts';
-import { DeviceClient } from '../../simulators/client.ts';
+import { DeviceClient } from '../../device/client.ts';
 import { deliveryBy, type Delivery } from '../../simulators/delivery.ts';
 import { FAULT_NAMES, faultOfNext, type Fault } from '../../simulators/faults.ts';
 import { misread } from '../../simulators/misread.ts';

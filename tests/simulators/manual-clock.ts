@@ -1,4 +1,4 @@
-import type { Clock } from '../../simulators/clock.ts';
+import type { Clock } from '../../device/clock.ts';
 
 interface Timer {
   readonly atMs: number;

@@ -10,7 +10,7 @@ import { objection } from '../../core/session/admit.ts';
 import { foldFact } from '../../core/session/fold.ts';
 import { emptyLedger } from '../../core/session/ledger.ts';
 import { moundView } from '../../core/session/view.ts';
-import type { Clock } from '../../simulators/clock.ts';
+import type { Clock } from '../../device/clock.ts';
 import type { Tablet } from '../../simulators/coach.ts';
 
 type Answer = (frame: Exclude<DeviceFrame, { kind: 'heartbeat' }>) => ServerFrame | null;

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { DeviceClient } from '../../../simulators/client.ts';
+import { DeviceClient } from '../../../device/client.ts';
 import { randomFrom } from '../../../simulators/random.ts';
 import { hello, path as pathBody, summary } from '../frames.ts';
 import { hurriedClock } from './hurried.ts';

@@ -1,4 +1,4 @@
-/** Time as a simulator gets it, so that a test can hold it in its hand. */
+/** Time as a device gets it, so that a test can hold it in its hand. */
 export interface Clock {
   /** Milliseconds since 1970. */
   nowMs(): number;

@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Hello } from '../../core/facts/frames.ts';
-import { DeviceClient, type RecordedFrame } from '../../simulators/client.ts';
+import { DeviceClient, type RecordedFrame } from '../../device/client.ts';
 import { randomFrom } from '../../simulators/random.ts';
-import { manualClock, type ManualClock } from './manual-clock.ts';
-import { playServer, type ServerPart } from './server-part.ts';
+import { manualClock, type ManualClock } from '../simulators/manual-clock.ts';
+import { playServer, type ServerPart } from '../simulators/server-part.ts';
 
 const HELLO: Hello = {
   kind: 'hello', protocol: 1, device: 'reader', run: 'run-1', mound: 'north-1', token: 'secret',
@@ -38,7 +38,7 @@ const disconnected = async (): Promise<void> => {
   while (!client.reconnecting) await new Promise((resolve) => setImmediate(resolve));
 };
 
-describe('a simulated device', () => {
+describe('a device', () => {
   it('says hello before anything else and keeps a throw until it is stored', async () => {
     client.record(thrown(1));
     await client.settled();
@@ -110,7 +110,7 @@ describe('a simulated device', () => {
   });
 
   it('waits longer after each failure, ten seconds at most', async () => {
-    const { backoffMs } = await import('../../simulators/backoff.ts');
+    const { backoffMs } = await import('../../device/backoff.ts');
     const middle = { uniform: () => 0.5, normal: () => 0 };
     expect([1, 2, 3, 4, 5, 6, 9].map((failures) => Math.round(backoffMs(failures, middle)))).toEqual([400, 800, 1_600, 3_200, 6_400, 10_000, 10_000]);
   });

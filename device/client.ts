@@ -1,8 +1,7 @@
 import { WebSocket } from 'ws';
 import { serverFrameSchema, type DeviceFrame, type Hello, type RefusalCode, type ServerFrame } from '../core/facts/frames.ts';
-import { backoffMs } from './backoff.ts';
+import { backoffMs, type Chance } from './backoff.ts';
 import type { Clock } from './clock.ts';
-import type { Random } from './random.ts';
 import { Unsettled } from './unsettled.ts';
 
 export interface ClientOptions {
@@ -10,7 +9,7 @@ export interface ClientOptions {
   readonly hello: Hello;
   readonly clock: Clock;
   /** For the jitter of reconnecting. */
-  readonly random: Random;
+  readonly random: Chance;
   /** Gets every sentence that a person should read. */
   readonly print: (line: string) => void;
   readonly onSettled?: (sequence: number, how: 'stored' | 'refused') => void;
