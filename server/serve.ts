@@ -7,6 +7,7 @@ import { exposed, hostsOf, type Exposed, type Listening } from './access/address
 import { selfMade } from './access/authority.ts';
 import { givenCertificate, type Secured } from './access/certificate.ts';
 import { turnedAway } from './access/encrypted.ts';
+import { writeEntries } from './access/entries.ts';
 import { keepAccess } from './access/keep-access.ts';
 import { httpApp } from './api/app.ts';
 import { metricRoutes } from './api/metric-routes.ts';
@@ -76,7 +77,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     const build = buildOf(webFolder);
     const metrics = keepMetrics();
     const inTurn = oneAtATime();
-    const http = httpServer(httpApp({ metrics: metricRoutes(metrics, access.whoAsks), api: apiRoutes({ ...access, log, ledgers, presence, build, listening, dataFolder, inTurn }), pages: pages(webFolder, access.whoAsks), listening, onTrouble }));
+    const http = httpServer(httpApp({ metrics: metricRoutes(metrics, access.whoAsks), api: apiRoutes({ ...access, entries: writeEntries(diary, clock.nowMs), log, ledgers, presence, build, listening, dataFolder, inTurn }), pages: pages(webFolder, access.whoAsks), listening, onTrouble }));
     const door = openDoor({ log, clock, presence, metrics, diary, entryFor: access.devices.entryFor, stageOf: (mound, place) => stageOf(ledgers.of(mound), place), onTrouble });
     http.on('upgrade', (request: IncomingMessage, socket: Duplex, head: Buffer) => upgrade(request, socket, head, listening, door.upgrade));
     const screens = serveScreens(http, { log, ledgers, presence, clock, listening, whoAsks: access.whoAsks, metrics, build, inTurn, onTrouble });

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { idSchema } from '../../core/facts/spelling.ts';
 import { addressForPhones, type Listening } from '../access/addresses.ts';
 import { giveToken } from '../access/cookies.ts';
+import type { Entries } from '../access/entries.ts';
 import type { Access } from '../access/keep-access.ts';
 import type { Ledgers } from '../ledgers.ts';
 import { moundOf } from './mounds.ts';
@@ -12,6 +13,7 @@ import { refuse } from './refuse.ts';
 export interface AccessParts extends Access {
   readonly ledgers: Ledgers;
   readonly listening: Listening;
+  readonly entries: Entries;
 }
 
 /** A session that nobody closes does not keep its phones for ever. */
@@ -27,7 +29,7 @@ const grantSchema = z.discriminatedUnion('kind', [
 ]);
 
 /** What anybody may ask: who they are here, and to be let in by a code or a link. */
-export function openRoutes({ grants, codes, whoAsks, nowMs }: AccessParts): Router {
+export function openRoutes({ grants, codes, entries, whoAsks, nowMs }: AccessParts): Router {
   const routes = Router();
   routes.get('/me', (request, response) => void response.json(whoAsks(request)));
   routes.post('/open', json({ limit: LARGEST_BODY }), (request, response) => {
@@ -37,11 +39,16 @@ export function openRoutes({ grants, codes, whoAsks, nowMs }: AccessParts): Rout
     if (used !== null) {
       const { token } = grants.make({ kind: 'glance', ...used }, nowMs() + GLANCE_LASTS_MS);
       giveToken(response, 'glance', token, GLANCE_LASTS_MS);
+      entries.cameIn('code');
       return void response.json({ to: `/glance/${used.mound}?session=${used.session}` });
     }
     const to = grants.of(body.secret)?.to;
-    if (to?.kind !== 'viewer') return refuse(response, 410, 'link-over', 'secret', 'This code was used already or is over; ask the coach for a new one.');
+    if (to?.kind !== 'viewer') {
+      entries.wasRefused('code', 'link-over');
+      return refuse(response, 410, 'link-over', 'secret', 'This code was used already or is over; ask the coach for a new one.');
+    }
     giveToken(response, 'viewer', body.secret, SCREEN_LASTS_MS);
+    entries.cameIn('link');
     response.json({ to: `/wall/${to.mound}?kiosk` });
   });
   return routes;

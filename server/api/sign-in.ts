@@ -1,6 +1,7 @@
 import { json, Router, type Response } from 'express';
 import { z } from 'zod';
 import { giveToken, takeTokens, tokensOf } from '../access/cookies.ts';
+import type { Entries } from '../access/entries.ts';
 import type { Access } from '../access/keep-access.ts';
 import { readBody } from './read-body.ts';
 import { refuse } from './refuse.ts';
@@ -14,7 +15,7 @@ const signInSchema = z.strictObject({
 });
 
 /** Signs coaches in, by the passphrase that they share and the name that each gives, and out. */
-export function signInRoutes({ grants, attempts, passphrase, nowMs }: Access): Router {
+export function signInRoutes({ grants, attempts, passphrase, entries, nowMs }: Access & { readonly entries: Entries }): Router {
   const routes = Router();
   routes.post('/sign-in', json({ limit: '4kb' }), (request, response) => {
     const body = readBody(signInSchema, request, response);
@@ -22,18 +23,25 @@ export function signInRoutes({ grants, attempts, passphrase, nowMs }: Access): R
     if (passphrase === null) return refuse(response, 409, 'no-passphrase', '', 'Only this machine reaches this server, and whoever sits at it is coach; nobody signs in.');
     const address = request.socket.remoteAddress ?? '';
     const waitMs = attempts.begin(address);
-    if (waitMs > 0) return tooSoon(response, Math.ceil(waitMs / 1000));
+    if (waitMs > 0) {
+      entries.wasRefused('passphrase', 'too-many-attempts');
+      return tooSoon(response, Math.ceil(waitMs / 1000));
+    }
     return passphrase.matches(body.passphrase).then((matches) => {
-      if (!matches) return refuse(response, 401, 'wrong-passphrase', 'passphrase', 'This is not the passphrase of this server.');
+      if (!matches) {
+        entries.wasRefused('passphrase', 'wrong-passphrase');
+        return refuse(response, 401, 'wrong-passphrase', 'passphrase', 'This is not the passphrase of this server.');
+      }
       attempts.succeeded(address);
       const { token } = grants.make({ kind: 'coach', name: body.name }, nowMs() + COACH_LASTS_MS);
       giveToken(response, 'coach', token, COACH_LASTS_MS);
+      entries.cameIn('passphrase');
       response.json({ kind: 'coach', name: body.name });
     });
   });
   routes.post('/sign-out', (request, response) => {
     const own = new Set(tokensOf(request).map((token) => grants.of(token)?.id));
-    grants.end(({ id, to }) => to.kind !== 'viewer' && own.has(id));
+    if (grants.end(({ id, to }) => to.kind !== 'viewer' && own.has(id)) > 0) entries.leftByThemselves();
     takeTokens(response);
     response.json({ kind: 'nobody' });
   });

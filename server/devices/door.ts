@@ -7,16 +7,18 @@ import type { DeviceTokens, Welcome } from '../access/device-tokens.ts';
 import type { Clock } from '../clock.ts';
 import type { FactLog } from '../log/fact-log.ts';
 import type { Metrics } from '../metrics.ts';
+import { PerAddress } from '../per-address.ts';
 import { Connection, type DoorSide } from './connection.ts';
 import { Floods, SLOWED_MS } from './floods.ts';
 import { moundsTaken } from './mounds-taken.ts';
 import type { Presence } from './presence.ts';
 import type { StageHere } from './stage-of.ts';
-import { Strangers } from './strangers.ts';
 import { wireOver } from './wire.ts';
 
 /** A frame up to here is refused and the connection lives; a larger one ends it, because it is not even read. */
 const LARGEST_READ_BYTES = 16 * LARGEST_FRAME_BYTES;
+/** Connections from one address that may stand open without a hello. A hall full of devices that come back at once says it within moments. */
+const MOST_STRANGERS_OF_ONE_ADDRESS = 256;
 const HELLO_WITHIN_MS = 10_000;
 /** A connection without a frame for this long is taken for dead; its device is stale long before. */
 const SILENT_FOR_MS = 60_000;
@@ -52,7 +54,7 @@ export function openDoor({ log, clock, presence, metrics, diary, entryFor, stage
   const taken = moundsTaken(presence);
   const entered = new Map<WebSocket, Welcome>();
   const floods = new Floods(clock.nowMs);
-  const strangers = new Strangers();
+  const strangers = new PerAddress();
   metrics.count('device', () => entered.size);
 
   server.on('connection', (socket: WebSocket, { socket: stream }: IncomingMessage) => {
@@ -123,7 +125,7 @@ export function openDoor({ log, clock, presence, metrics, diary, entryFor, stage
 
   return {
     upgrade(request, socket, head) {
-      if (strangers.areTooMany(request.socket.remoteAddress ?? '')) return void socket.end('HTTP/1.1 503 Service Unavailable\r\nRetry-After: 10\r\nConnection: close\r\n\r\n');
+      if (strangers.of(request.socket.remoteAddress ?? '') >= MOST_STRANGERS_OF_ONE_ADDRESS) return void socket.end('HTTP/1.1 503 Service Unavailable\r\nRetry-After: 10\r\nConnection: close\r\n\r\n');
       server.handleUpgrade(request, socket, head, (opened) => server.emit('connection', opened, request));
     },
     look() {

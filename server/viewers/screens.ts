@@ -20,6 +20,7 @@ import { Channel } from './channel.ts';
 import { backlogOf, type Viewer } from './line.ts';
 import { takeStatements } from './speaking.ts';
 import { Pace } from './too-fast.ts';
+import { LinesPerAddress } from './too-many.ts';
 import { inTurns, Turns } from './turns.ts';
 
 /** A line that nobody is let in by does not stay. */
@@ -62,16 +63,18 @@ interface Watched {
 /** Serves the screens: views and pulses down, what coaches and athletes say up. */
 export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): void; close(): Promise<void> } {
   const { log, ledgers, presence, clock, listening, whoAsks, metrics, build, onTrouble } = parts;
+  const lines = new LinesPerAddress();
   const io = new Server<Up, Down>(http, {
     serveClient: false,
     destroyUpgrade: false,
     maxHttpBufferSize: LARGEST_MESSAGE_BYTES,
     connectTimeout: LET_IN_WITHIN_MS,
     allowRequest: (request, answer) => {
-      const foreign = turnedAway(request, listening);
-      answer(foreign, foreign === null);
+      const refused = turnedAway(request, listening) ?? lines.turnedAway(request);
+      answer(refused, refused === null);
     },
   });
+  lines.watch(io);
   const channels = new Map<string, Channel>();
   const turns = new Turns(log.isBusy);
   const watched = new Map<Viewer, Watched>();
@@ -200,7 +203,9 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
   }
 
   io.use((screen, next) => {
-    next(whoAsks(screen.request).kind === 'nobody' ? Object.assign(new Error(NOT_LET_IN.code), { data: { kind: 'refused', ...NOT_LET_IN } }) : undefined);
+    const refused: Refusal | null = whoAsks(screen.request).kind === 'nobody' ? { kind: 'refused', ...NOT_LET_IN } : lines.refusal(screen.conn.remoteAddress);
+    if (refused !== null) metrics.refused('screen', refused.code);
+    next(refused === null ? undefined : Object.assign(new Error(refused.code), { data: refused }));
   });
   io.on('connection', connected);
   const stopPulse = clock.every(PULSE_SECONDS * 1000, () => {

@@ -55,6 +55,7 @@ export const IN_SPANISH: Readonly<Record<string, string>> = {
   'too-few-fastballs': 'Una recta base necesita cinco rectas de esta etapa.',
   'too-fast': 'Esta pantalla pide mucho más de lo que puede una persona; espere unos segundos y dígalo otra vez.',
   'too-many-attempts': 'Hubo demasiados intentos; pruebe más tarde.',
+  'too-many-screens': 'Esta máquina ya tiene abiertas todas las pantallas que puede; cierre algunas y cargue la página de nuevo.',
   'unknown-address': 'El servidor no tiene nada en esa dirección.',
   'unknown-athlete': 'No hay ningún atleta con ese nombre en la dirección; la lista tiene los que hay.',
   'unknown-code': 'Ese código ya no existe; pida uno nuevo.',
