@@ -36,6 +36,8 @@ export interface ServerOptions {
   readonly webFolder: string;
   /** Where the coaches' passphrase stands, for the first time or to change it; needed where other machines reach the server. */
   readonly passphraseFile?: string;
+  /** Asks whoever starts the server for a passphrase where one is needed and there is none yet. */
+  askPassphrase?(): Promise<string>;
   /** How to encrypt: by a certificate that is made here, or by files of a given one. Without it nothing is encrypted. */
   readonly tls?: 'self-made' | { readonly certFile: string; readonly keyFile: string };
   readonly clock?: Clock;

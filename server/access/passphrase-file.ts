@@ -8,15 +8,18 @@ export interface PassphraseTold {
   readonly dataFolder: string;
   /** Read for the first time or for a change; afterwards the hash in the data folder is enough. */
   readonly passphraseFile?: string;
+  /** Asks the person who starts the server for one, where none is kept and no file is given; left out where nobody sits there. */
+  askPassphrase?(): Promise<string>;
 }
 
 /**
  * What coaches sign in with; null where only this machine reaches the server. `onChanged` is called when it is another one than before.
  * @throws {StartFailure} when there is none, or none that will do
  */
-export async function passphraseOf({ host, dataFolder, passphraseFile }: PassphraseTold, newSalt: () => string, onChanged: () => void): Promise<Passphrase | null> {
+export async function passphraseOf({ host, dataFolder, passphraseFile, askPassphrase }: PassphraseTold, newSalt: () => string, onChanged: () => void): Promise<Passphrase | null> {
   if (passphraseFile !== undefined) await takeFrom(passphraseFile, dataFolder, newSalt, onChanged);
   if (isLoopback(host)) return null;
+  if (askPassphrase !== undefined && keptPassphrase(dataFolder) === null) await keepPassphrase(dataFolder, await askPassphrase(), newSalt());
   const kept = keptPassphrase(dataFolder);
   if (kept === null) throw new StartFailure(`Listening on ${host} lets other machines in, so coaches need a passphrase; write one into a file and give it with --passphrase-file.`);
   return kept;
