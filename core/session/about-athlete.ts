@@ -1,7 +1,8 @@
 import type { Erased } from '../facts/erased-says.ts';
 import type { Fact, Said } from '../facts/fact.ts';
 import { foldFact } from './fold.ts';
-import { emptyLedger, throwsOf } from './ledger.ts';
+import { emptyLedger, throwsOf, type ThrowEntry } from './ledger.ts';
+import { numberOf } from './settled.ts';
 
 /** What of one mound's log is about an athlete. */
 export interface AboutAthlete {
@@ -24,25 +25,35 @@ export interface AboutAthlete {
 export function aboutAthlete(facts: readonly Fact[], athlete: string): AboutAthlete {
   const ledger = facts.reduce(foldFact, emptyLedger(facts[0]?.mound ?? ''));
   const sessions = new Set(ledger.order.filter((id) => ledger.sessions[id]?.athlete.id === athlete));
-  const thrown = new Set([...sessions].flatMap((id) => throwsOf(ledger, id).map(({ place }) => place)));
-  const measured = new Set(facts.flatMap(({ place, said }) => (said.kind === 'throw-measured' && thrown.has(place) ? [numberOf(said.source.device, said.source)] : [])));
-  const isAbout = ({ place, said }: Fact): boolean => {
+  const thrown = [...sessions].flatMap((id) => throwsOf(ledger, id));
+  const isAbout = saysOf(athlete, sessions, thrown);
+  const about = facts.filter(isAbout);
+  return {
+    sessions: [...sessions],
+    names: [...new Set(about.flatMap(({ said }) => (said.kind === 'session-opened' ? [said.athlete.name] : [])))],
+    throws: thrown.length,
+    facts: about,
+    movedOut: facts.filter((fact) => fact.said.kind === 'throws-moved' && sessions.has(fact.said.from ?? '') && !isAbout(fact)),
+  };
+}
+
+/**
+ * Whether a fact of a mound is about an athlete.
+ * @param sessions all of the athlete's there
+ * @param thrown every throw that is the athlete's in the end
+ */
+export function saysOf(athlete: string, sessions: ReadonlySet<string>, thrown: readonly Pick<ThrowEntry, 'place' | 'source'>[]): (fact: Fact) => boolean {
+  const places = new Set(thrown.map(({ place }) => place));
+  const measured = new Set(thrown.map(({ source }) => numberOf(source.device, source)));
+  return ({ place, said }) => {
     switch (said.kind) {
-      case 'throw-measured': return thrown.has(place);
+      case 'throw-measured': return places.has(place);
       case 'throw-corrected': return measured.has(numberOf(said.source.device, said.corrects));
       case 'session-opened': return said.athlete.id === athlete;
       case 'arm-elsewhere':
       case 'athlete-elsewhere': return said.athlete === athlete;
       default: return 'session' in said && said.session !== null && sessions.has(said.session);
     }
-  };
-  const about = facts.filter(isAbout);
-  return {
-    sessions: [...sessions],
-    names: [...new Set(about.flatMap(({ said }) => (said.kind === 'session-opened' ? [said.athlete.name] : [])))],
-    throws: thrown.size,
-    facts: about,
-    movedOut: facts.filter((fact) => fact.said.kind === 'throws-moved' && sessions.has(fact.said.from ?? '') && !isAbout(fact)),
   };
 }
 
@@ -60,5 +71,3 @@ export function withoutFrom(said: Said): Said {
   const { from: _, ...rest } = said;
   return rest;
 }
-
-const numberOf = (device: string, { run, sequence }: { readonly run: string; readonly sequence: number }): string => `${device} ${run} ${sequence}`;

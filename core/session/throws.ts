@@ -32,10 +32,11 @@ function shownNow(entry: ThrowEntry, shown: Shown): ThrowView {
 
 /** A throw of a session as a screen gets it, rounded. */
 export function throwView(entry: ThrowEntry, number: number, judging: Judging, decision: Decision): ThrowView {
-  return shownBefore(entry, number, judging, decision) ?? shownNow(entry, { number, judging, decision, view: viewOf(entry, number, judging, decision) });
+  return shownBefore(entry, number, judging, decision) ?? shownNow(entry, { number, judging, decision, view: throwUnrounded(entry, number, judging, decision) });
 }
 
-function viewOf(entry: ThrowEntry, number: number, judging: Judging, decision: Decision): ThrowView {
+/** The same to the last bit, as the formulas gave it: for who computes on with it. */
+export function throwUnrounded(entry: ThrowEntry, number: number, judging: Judging, decision: Decision): ThrowView {
   const { analysed: { path, ...shown }, baseline, separation, miss } = judged(entry, judging);
   const tags = entry.tags[judging.id]!;
   const fastball = isFastball(entry, judging);

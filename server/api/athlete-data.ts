@@ -1,7 +1,6 @@
 import { json, Router, type Response } from 'express';
 import { z } from 'zod';
 import type { ErasedAnswer } from '../../core/facts/wire.ts';
-import { aboutAthlete } from '../../core/session/about-athlete.ts';
 import type { Ledger } from '../../core/session/ledger.ts';
 import type { WhoAsks } from '../access/who-asks.ts';
 import { signature } from '../access/who.ts';
@@ -24,18 +23,9 @@ export interface AthleteDataParts {
 
 const erasingSchema = z.strictObject({ name: z.string().trim().min(1).max(60) });
 
-/** All that is kept of one athlete: given out whole, and erased for good. A coach's alone. */
+/** All that is kept of one athlete erased for good; what gives it out stands with the other exports. A coach's alone. */
 export function athleteDataRoutes({ log, ledgers, whoAsks, dataFolder, inTurn }: AthleteDataParts): Router {
   const routes = Router();
-  routes.get('/athletes/:id/facts', (request, response) => {
-    const { id } = request.params;
-    const facts = ledgers.all().filter((ledger) => hasHeardOf(ledger, id)).flatMap(({ mound }) => aboutAthlete([...log.read(mound, 0)], id).facts);
-    if (facts.length === 0) return unknownAthlete(response);
-    response.set({ 'Content-Type': 'application/x-ndjson; charset=utf-8', 'Content-Disposition': `attachment; filename="offpace-${id}.jsonl"` });
-    response.write(`${JSON.stringify({ kind: 'readme', athlete: id, log: log.id, facts: facts.length, read: README })}\n`);
-    for (const fact of facts) response.write(`${JSON.stringify(fact)}\n`);
-    response.end();
-  });
   routes.post('/athletes/:id/erase', json({ limit: '4kb' }), (request, response) => {
     const { id } = request.params;
     const body = readBody(erasingSchema, request, response);
@@ -50,12 +40,6 @@ export function athleteDataRoutes({ log, ledgers, whoAsks, dataFolder, inTurn }:
     });
   });
   return routes;
-}
-
-const README = 'Every line is one fact about the athlete as the log holds it: where it stands (mound, place), when it arrived (atMs, milliseconds since 1970), who said it, and what was said. Throws are in the units that their source names; everything else is SI.';
-
-function hasHeardOf({ athletes, elsewhere, otherMounds }: Ledger, athlete: string): boolean {
-  return [athletes, elsewhere, otherMounds].some((known) => known[athlete] !== undefined);
 }
 
 interface NotYet {

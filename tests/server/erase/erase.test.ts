@@ -49,7 +49,7 @@ test('who is erased stands in no byte of the data folder, others are as they wer
   expect(await ofBen(again)).toEqual(before);
 });
 
-test('what is kept of an athlete is given out whole: a line that says what it is, then every fact', async () => {
+test('what is kept of an athlete is given out whole: a line that says what it is, then every fact, and where somebody else had the mound', async () => {
   const server = await serverForTest();
   await evening(server, server.token);
   const response = await fetch(`${server.address}/api/athletes/${QUENBY.id}/facts`);
@@ -57,9 +57,9 @@ test('what is kept of an athlete is given out whole: a line that says what it is
   const [readme, ...facts] = (await response.text()).trimEnd().split('\n').map((line) => JSON.parse(line) as { kind?: string; facts?: number; mound: string; by: string; said: { kind: string } });
   expect(readme).toMatchObject({ kind: 'readme', athlete: QUENBY.id, facts: facts.length });
   expect(facts.map(({ mound, said }) => [mound, said.kind])).toEqual([
+    ['north-1', 'erased'], ['north-1', 'arm-elsewhere'], ['north-1', 'session-opened'], ['north-1', 'trial-begun'], ['north-1', 'throw-measured'],
+    ['north-1', 'note-written'], ['north-1', 'throw-corrected'], ['north-1', 'session-closed'], ['north-1', 'erased'],
     ['south-2', 'session-opened'], ['south-2', 'arm-reported'], ['south-2', 'session-closed'],
-    ['north-1', 'arm-elsewhere'], ['north-1', 'session-opened'], ['north-1', 'trial-begun'], ['north-1', 'throw-measured'],
-    ['north-1', 'note-written'], ['north-1', 'throw-corrected'], ['north-1', 'session-closed'],
   ]);
   expect(JSON.stringify(facts)).not.toMatch(/Ben Ortiz|ben-s|ben-2/);
   expect((await fetch(`${server.address}/api/athletes/nobody/facts`)).status).toBe(404);

@@ -1,0 +1,63 @@
+import { setImmediate } from 'node:timers/promises';
+import type { Fact } from '../../core/facts/fact.ts';
+import { foldFact } from '../../core/session/fold.ts';
+import { emptyLedger, thrownBy, type Ledger, type SessionEntry, type Thrown } from '../../core/session/ledger.ts';
+import { lastTouch, noTouches, noteTouches, settledIn, withoutSettled, type Touches } from '../../core/session/settled.ts';
+import type { ReadableLog } from './readable-log.ts';
+
+/** A session as it stands at the end of its mound's log. */
+export interface SettledSession {
+  readonly mound: string;
+  readonly session: SessionEntry;
+  readonly thrown: Thrown;
+  /** The newest fact that has to do with it. */
+  readonly lastPlace: number;
+}
+
+/** Facts read at once: whatever else the program does comes in between. */
+const PAGE = 256;
+
+/**
+ * The sessions of a mound one after the other, each once nothing later changes it. Reads the log twice, and holds only what can
+ * still change and a few numbers of every session: what is written meanwhile is not in it.
+ */
+export async function* settledSessions(log: ReadableLog, mound: string): AsyncGenerator<SettledSession> {
+  const touches = await touchesOf(log, mound);
+  let ledger = emptyLedger(mound);
+  for await (const page of pagesOf(log, mound, touches.through)) {
+    ledger = page.reduce(folded, ledger);
+    const settled = settledIn(ledger, touches);
+    for (const id of settled) yield { mound, session: ledger.sessions[id]!, thrown: thrownBy(ledger, id), lastPlace: lastTouch(touches, ledger, id) };
+    ledger = withoutSettled(ledger, settled, touches);
+  }
+}
+
+async function touchesOf(log: ReadableLog, mound: string): Promise<Touches> {
+  const touches = noTouches();
+  for await (const page of pagesOf(log, mound, Infinity)) for (const fact of page) noteTouches(touches, fact);
+  return touches;
+}
+
+/** What cannot be folded is passed over, as the server does: the log still has it. */
+function folded(ledger: Ledger, fact: Fact): Ledger {
+  try {
+    return foldFact(ledger, fact);
+  } catch {
+    return { ...ledger, place: fact.place, atMs: fact.atMs };
+  }
+}
+
+/** The facts of a mound up to a place, page by page. */
+export async function* pagesOf(log: ReadableLog, mound: string, through: number): AsyncGenerator<readonly Fact[]> {
+  for (let after = 0; after < through;) {
+    const page: Fact[] = [];
+    for (const fact of log.read(mound, after)) {
+      if (fact.place <= through) page.push(fact);
+      if (page.length === PAGE || fact.place >= through) break;
+    }
+    if (page.length > 0) yield page;
+    if (page.length < PAGE) return;
+    after = page.at(-1)!.place;
+    await setImmediate();
+  }
+}
