@@ -12,6 +12,8 @@ export interface ServerAsked {
   readonly runs: string;
   /** How long an answer may take. */
   readonly waitMs: number;
+  /** Called with how many rules have been looked at. */
+  onRule?(count: number): void;
 }
 
 /**
@@ -25,6 +27,7 @@ export async function askServer(asked: ServerAsked): Promise<Finding[]> {
     const seen = await visit(visitOf(asked, `${asked.runs}-${index + 1}`, lines)).catch((error: Error) => error.message || String(error));
     await Promise.all(lines.map((line) => line.close()));
     findings.push({ rule, sentence, outcome: seen === null ? 'kept' : 'broken', seen });
+    asked.onRule?.(findings.length);
   }
   return findings;
 }

@@ -2,7 +2,7 @@
 
 /** @typedef {{ id: string, within: string[], except?: string[], packages?: RegExp, places?: string[], onlyPackages?: RegExp, why: string }} ImportRule */
 
-export const ROOMS = ['core', 'server', 'web', 'device', 'simulators', 'adapters', 'conformance', 'studies'];
+export const ROOMS = ['core', 'server', 'web', 'device', 'simulators', 'adapters', 'conformance', 'studies', 'command'];
 
 /**
  * A file `within` one of the folders and in none of `except` may not import any of `packages` or anything in `places`;
@@ -13,50 +13,57 @@ export const IMPORT_RULES = [
   {
     id: 'core-imports-nothing-of-ours',
     within: ['core'],
-    places: ['server', 'web', 'device', 'simulators', 'adapters', 'conformance', 'studies', 'tests', 'scripts'],
+    places: ['server', 'web', 'device', 'simulators', 'adapters', 'conformance', 'studies', 'command', 'tests', 'scripts'],
     why: 'core is the same in server, browser, simulators and tests, so it can stand on nothing that only one of them has',
   },
   {
     id: 'server-stands-alone',
     within: ['server'],
-    places: ['web', 'device', 'simulators', 'adapters', 'studies', 'tests', 'scripts'],
+    places: ['web', 'device', 'simulators', 'adapters', 'studies', 'command', 'tests', 'scripts'],
     why: 'server, web and simulators meet over the wire, never in an import',
   },
   {
     id: 'web-stands-alone',
     within: ['web'],
-    places: ['server', 'device', 'simulators', 'adapters', 'studies', 'tests', 'scripts'],
+    places: ['server', 'device', 'simulators', 'adapters', 'studies', 'command', 'tests', 'scripts'],
     why: 'server, web and simulators meet over the wire, never in an import',
   },
   {
     id: 'simulators-stand-alone',
     within: ['simulators'],
-    places: ['server', 'web', 'adapters', 'studies', 'tests', 'scripts'],
+    places: ['server', 'web', 'adapters', 'studies', 'command', 'tests', 'scripts'],
     why: 'a simulator that knows the server would not prove the device door; they meet over the wire',
   },
   {
     id: 'device-knows-the-protocol',
     within: ['device'],
-    places: ['server', 'web', 'simulators', 'adapters', 'conformance', 'studies', 'tests', 'scripts'],
+    places: ['server', 'web', 'simulators', 'adapters', 'conformance', 'studies', 'command', 'tests', 'scripts'],
     why: 'the half of the protocol that a device keeps is the same for every device, simulated or real, so it can know none of them',
   },
   {
     id: 'adapters-stand-alone',
     within: ['adapters'],
-    places: ['server', 'web', 'simulators', 'conformance', 'studies', 'tests', 'scripts'],
+    places: ['server', 'web', 'simulators', 'conformance', 'studies', 'command', 'tests', 'scripts'],
     why: 'an adapter is one more device: it meets the server at the device door, and a room of devices is no part of it',
   },
   {
     id: 'conformance-stands-alone',
     within: ['conformance'],
-    places: ['server', 'web', 'device', 'simulators', 'adapters', 'studies', 'tests', 'scripts'],
+    places: ['server', 'web', 'device', 'simulators', 'adapters', 'studies', 'command', 'tests', 'scripts'],
     why: 'whoever judges a server or a device by the protocol may know neither, only the protocol',
   },
   {
     id: 'studies-ask-core',
     within: ['studies'],
-    places: ['server', 'web', 'device', 'adapters', 'tests', 'scripts'],
+    places: ['server', 'web', 'device', 'adapters', 'command', 'tests', 'scripts'],
     why: 'a study asks whether the rules in core are right, with simulated throws; how they are served and shown is not its question',
+  },
+  {
+    id: 'command-shows-no-screen',
+    within: ['command'],
+    places: ['web/live', 'web/desk', 'web/wall', 'web/bench', 'web/glance', 'web/playback', 'web/plan', 'web/start', 'web/charts', 'tests', 'scripts'],
+    packages: /^(?:solid-js|d3(?:-.*)?|express|ws)$/,
+    why: 'the command line only puts rooms to work and says what came of it; what it needs beyond that belongs in a room',
   },
   {
     id: 'units-stand-at-the-bottom',

@@ -5,7 +5,7 @@ import { runScript } from './process.mjs';
 import { withProgress } from './progress.mjs';
 import { showOutput, Trouble } from './trouble.mjs';
 
-const INPUTS = ['core', 'server', 'device', 'simulators', 'adapters', 'conformance', 'studies', 'web', 'tsconfig.json', 'tsconfig.build.json', 'vite.config.ts', 'package-lock.json'];
+const INPUTS = ['core', 'server', 'device', 'simulators', 'adapters', 'conformance', 'studies', 'command', 'web', 'tsconfig.json', 'tsconfig.build.json', 'vite.config.ts', 'package-lock.json'];
 const STAMP = inRoot('dist', '.built');
 
 /** Builds the programs (dist/node) and the screens (dist/web), only when something they are made of has changed. */

@@ -47,7 +47,6 @@ const PLANS = {
     programStep('screens in their other states, themes and languages', PLAYWRIGHT, ['test', '--config', 'playwright.prove.config.ts'], withBrowser),
   ],
   bench: [install, find, build, programStep('measurements', VITEST, ['run', '--config', 'vitest.bench.config.ts'], withBrowser)],
-  study: [install, build, programStep('study', ['dist', 'node', 'studies', 'main.js'])],
   screens: [install, find, build, programStep('pictures of the screens', PLAYWRIGHT, ['test', '--config', 'playwright.screens.config.ts'], withBrowser)],
   schemas: [install, build, programStep('schemas of the device protocol', ['scripts', 'schemas.mjs'])],
 };

@@ -16,7 +16,7 @@ import { report } from './measure.ts';
 
 const inProject = (place: string): string => fileURLToPath(new URL(`../../${place}`, import.meta.url));
 const FLOOR = inProject('tests/bench/ingest/floor.mjs');
-const SERVER = inProject('dist/node/server/main.js');
+const SERVER = inProject('dist/node/command/main.js');
 const TMPFS = 0x01021994;
 const DEVICES = 64;
 const ROUNDS = 3;
@@ -65,7 +65,7 @@ interface Shown extends Measured {
 
 async function offpace(thrown: Thrown): Promise<Shown> {
   const folder = folderOnDisk();
-  const { child, address, tokenFile } = await started(SERVER, ['--port', '0', '--data', folder]);
+  const { child, address, tokenFile } = await started(SERVER, ['serve', '--json', '--port', '0', '--data', folder]);
   const screens = await Promise.all(Array.from({ length: thrown.devices }, (_, index) => watchedSession(address, index)));
   const throwsEach = thrown.warmUp + thrown.measured;
   const shown = Promise.all(screens.map((screen) => atPlace(screen, FACTS_BEFORE + throwsEach)));

@@ -32,7 +32,7 @@ function nextBuild(folder: string): string {
     rmSync(path.join(web, file));
     writeFileSync(path.join(web, file.replace(PART, '$1-next.js')), text.replace('</body>', '<!-- next build --></body>'));
   }
-  return path.join(folder, 'dist', 'node', 'server', 'main.js');
+  return path.join(folder, 'dist', 'node', 'command', 'main.js');
 }
 
 test('without a network a phone opens its last state, dimmed and said to be old, never that of another session, and goes on by itself', async ({ page, server, coach, device }) => {

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-const PROGRAM = fileURLToPath(new URL('../../dist/node/server/main.js', import.meta.url));
+const PROGRAM = fileURLToPath(new URL('../../dist/node/command/main.js', import.meta.url));
 
 /** The real server in a process of its own, as a test sees it. */
 export interface TestServer {
@@ -29,7 +29,7 @@ export function temporaryFolder(): { readonly folder: string; remove(): void } {
 
 /** Starts the built server on a free port, or on the given one, and waits until it is ready. */
 export async function startServer(dataFolder: string, port = 0, more: readonly string[] = [], program = PROGRAM): Promise<TestServer> {
-  const child = fork(program, ['--port', String(port), '--data', dataFolder, ...more], { stdio: ['ignore', 'ignore', 'pipe', 'ipc'] });
+  const child = fork(program, ['serve', '--json', '--port', String(port), '--data', dataFolder, ...more], { stdio: ['ignore', 'ignore', 'pipe', 'ipc'] });
   const trouble: string[] = [];
   child.stderr!.on('data', (chunk: Buffer) => trouble.push(chunk.toString()));
   const started = await Promise.race([

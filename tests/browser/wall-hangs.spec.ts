@@ -152,7 +152,7 @@ function ownBuild(folder: string): { readonly program: string; renew(): void } {
   const page = path.join(folder, 'dist', 'web', 'index.html');
   const assets = path.join(folder, 'dist', 'web', 'assets');
   return {
-    program: path.join(folder, 'dist', 'node', 'server', 'main.js'),
+    program: path.join(folder, 'dist', 'node', 'command', 'main.js'),
     /** The same program under other names, as another build has: what carries a hash in its name is kept by browsers for ever. */
     renew() {
       const programs = readdirSync(assets).filter((name) => name.endsWith('.js'));

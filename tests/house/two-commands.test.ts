@@ -8,11 +8,11 @@ import { addressOf, warmStart } from './warm-start.ts';
 const folder = mkdtempSync(path.join(tmpdir(), 'offpace-start-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const start = (...args: string[]) => runNode(['scripts/start.mjs', ...args]);
+const offpace = (...args: string[]) => runNode(['scripts/offpace.mjs', ...args]);
 
 // Whoever runs this test alone may have changed a source since the last build.
 beforeAll(async () => {
-  const command = start('serve', '--port', '0', '--data', path.join(folder, 'first'));
+  const command = offpace('serve', '--port', '0', '--data', path.join(folder, 'first'));
   await command.said(/Offpace is ready/);
   command.interrupt();
   expect((await command.ended).code).toBe(0);
@@ -27,7 +27,7 @@ test('a start with nothing changed installs and builds nothing and serves', asyn
 
 test('npm start throws from a simulated mound into its own folder, and Ctrl-C stops everything', async () => {
   const data = path.join(folder, 'demo');
-  const command = start('--port', '0', '--data', data, '--interval', '0.2', '--seed', '77');
+  const command = offpace('start', '--port', '0', '--data', data, '--interval', '0.2', '--seed', '77');
   const [, address] = await command.said(addressOf('Playback'));
   await command.said(/^simulator \| mound north-1: seed 77, /m);
   const [, token = ''] = await command.said(/token for devices is in (\S+)\.$/m);
@@ -41,7 +41,7 @@ test('npm start throws from a simulated mound into its own folder, and Ctrl-C st
 });
 
 test('npm run serve has no simulated mound', async () => {
-  const command = start('serve', '--port', '0', '--data', path.join(folder, 'own'));
+  const command = offpace('serve', '--port', '0', '--data', path.join(folder, 'own'));
   await command.said(/Offpace is ready: no simulated mound\./);
   command.interrupt();
   const { code, out } = await command.ended;

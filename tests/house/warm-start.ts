@@ -17,7 +17,7 @@ export interface WarmStart {
 /** Starts the server over a new data folder, asks it for the Wall, and stops it. */
 export async function warmStart(dataFolder: string): Promise<WarmStart> {
   const startedMs = performance.now();
-  const command = runNode(['scripts/start.mjs', 'serve', '--port', '0', '--data', dataFolder]);
+  const command = runNode(['scripts/offpace.mjs', 'serve', '--port', '0', '--data', dataFolder]);
   const [, address] = await command.said(addressOf('Wall'));
   const answer = await fetch(`${address}/wall/north-1`);
   const tookMs = performance.now() - startedMs;

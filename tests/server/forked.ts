@@ -4,7 +4,7 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { onTestFinished } from 'vitest';
 
-const MAIN = fileURLToPath(new URL('../../dist/node/server/main.js', import.meta.url));
+const MAIN = fileURLToPath(new URL('../../dist/node/command/main.js', import.meta.url));
 
 interface Ended {
   readonly code: number | null;
@@ -34,7 +34,7 @@ export interface RunBy {
 export function forkServer(args: readonly string[], { main = MAIN, under }: RunBy = {}): ForkedServer {
   if (!existsSync(main)) throw new Error(`${main} is missing; run npm run build first.`);
   const [execPath, ...execArgv] = under === undefined ? [process.execPath] : [...under, process.execPath];
-  const child = fork(main, args, { execPath: execPath!, execArgv, stdio: ['ignore', 'pipe', 'pipe', 'ipc'] });
+  const child = fork(main, ['serve', '--json', ...args], { execPath: execPath!, execArgv, stdio: ['ignore', 'pipe', 'pipe', 'ipc'] });
   onTestFinished(() => void child.kill('SIGKILL'));
   let [errors, log] = ['', ''];
   child.stdout!.on('data', (text: Buffer) => {

@@ -44,7 +44,7 @@ function unflushedBuild(): string {
   const after = before.replace('synchronous = FULL', 'synchronous = OFF');
   expect(after).not.toBe(before);
   writeFileSync(file, after);
-  return path.join(folder, 'server', 'main.js');
+  return path.join(folder, 'command', 'main.js');
 }
 
 test('between the write of every throw and its acknowledgement lies a completed flush of the log', async () => {

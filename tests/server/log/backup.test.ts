@@ -13,7 +13,7 @@ import { get, serverForTest } from '../running.ts';
 import { ScreenClient } from '../screen-client.ts';
 import { writeFormat1 } from './format-1.ts';
 
-const KEEP = fileURLToPath(new URL('../../../dist/node/server/keep.js', import.meta.url));
+const OFFPACE = fileURLToPath(new URL('../../../dist/node/command/main.js', import.meta.url));
 const throwOf = (sequence: number) => ({ kind: 'throw', sequence, time: 1000 * sequence, body: summary() });
 
 function rowsOf(file: string): unknown[] {
@@ -40,10 +40,10 @@ test('a backup taken beside a running server by another program holds what was a
   const { client } = await DeviceClient.greet(server.address, readFileSync(server.tokenFile, 'utf8').trim());
   for (const sequence of [1, 2, 3]) expect(await client.ask(throwOf(sequence))).toEqual({ kind: 'stored', sequence });
   const to = path.join(data, 'backups', 'first');
-  const said = execFileSync(process.execPath, [KEEP, 'backup', '--data', data, '--to', to], { encoding: 'utf8' });
+  const said = execFileSync(process.execPath, [OFFPACE, 'backup', '--data', data, '--to', to], { encoding: 'utf8' });
   expect(said).toMatch(/^Backed up 3 facts of 1 mound to .*first \(SHA-256 [0-9a-f]{64}\)\. It holds athletes' data/);
   expect(await client.ask(throwOf(4))).toEqual({ kind: 'stored', sequence: 4 });
-  expect(() => execFileSync(process.execPath, [KEEP, 'restore', '--from', to, '--data', data, '--replace'], { encoding: 'utf8', stdio: 'pipe' })).toThrow(`A server is using ${data}; stop it first, or restore into another folder with --data.`);
+  expect(() => execFileSync(process.execPath, [OFFPACE, 'restore', '--from', to, '--data', data, '--replace'], { encoding: 'utf8', stdio: 'pipe' })).toThrow(`A server is using ${data}; stop it first, or restore into another folder with --data.`);
   expect(await client.ask(throwOf(5))).toEqual({ kind: 'stored', sequence: 5 });
 });
 
