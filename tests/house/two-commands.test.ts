@@ -36,7 +36,7 @@ test('npm start throws from a simulated mound into its own folder, and Ctrl-C st
   command.interrupt();
   const { code, out, err } = await command.ended;
   expect({ code, err }).toEqual({ code: 0, err: '' });
-  expect(out).toMatch(/Stopping …\n(?:\w+ +\| .*\n)*Stopped\.\n$/);
+  expect(out).toMatch(/Stopping …\n(?:simulator +\| .*\n|\{.*\}\n)*Stopped\.\n$/);
   await expect(fetch(`${address}/playback`)).rejects.toThrow('fetch failed');
 });
 
