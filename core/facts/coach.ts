@@ -13,9 +13,9 @@ import { zoneSchema } from './zone.ts';
 const placeSchema = z.int().min(1);
 const placesSchema = z.array(placeSchema).min(1).max(1000);
 const text = (longest: number) => z.string().trim().min(1).max(longest);
-const distanceSchema = z.number().min(5).max(120).describe('Metres from rubber to the rear point of the plate, or to the receiver.');
+export const distanceSchema = z.number().min(5).max(120).describe('Metres from rubber to the rear point of the plate, or to the receiver.');
 
-const athleteSchema = z.strictObject({
+export const athleteSchema = z.strictObject({
   id: idSchema,
   name: text(60),
   hand: z.enum(HANDS),

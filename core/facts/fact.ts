@@ -3,16 +3,13 @@ import { armElsewhereSchema } from './arm-says.ts';
 import { coachSaysSchema } from './coach.ts';
 import { athleteElsewhereSchema } from './elsewhere-says.ts';
 import { erasedSchema } from './erased-says.ts';
-import { helloSchema, throwBodySchema } from './frames.ts';
+import { throwBodySchema } from './frames.ts';
+import { sessionImportedSchema, throwImportedSchema } from './import-says.ts';
+import { sourceSchema } from './source.ts';
 import { idSchema } from './spelling.ts';
 
 /** The version written with every fact. A newer one is refused on reading, an older one is upgraded. */
 export const FACT_VERSION = 1;
-
-/** Who measured, and what that device can know: stored with each throw so that a fact stands alone. */
-const sourceSchema = helloSchema
-  .pick({ device: true, run: true, sight: true, axis: true, units: true, standardErrors: true })
-  .extend({ sequence: z.int().min(1), time: z.number() });
 
 const deviceSaysSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('throw-measured'), source: sourceSchema, body: throwBodySchema }),
@@ -26,9 +23,9 @@ const deviceSaysSchema = z.discriminatedUnion('kind', [
 ]);
 
 /** Whatever may stand in a log. */
-export const saidSchema = z.union([deviceSaysSchema, coachSaysSchema, armElsewhereSchema, athleteElsewhereSchema, erasedSchema]);
+export const saidSchema = z.union([deviceSaysSchema, coachSaysSchema, armElsewhereSchema, athleteElsewhereSchema, erasedSchema, sessionImportedSchema, throwImportedSchema]);
 
-export type Source = z.infer<typeof sourceSchema>;
+export type { Source } from './source.ts';
 export type DeviceSays = z.infer<typeof deviceSaysSchema>;
 export type Said = z.infer<typeof saidSchema>;
 

@@ -1,3 +1,4 @@
+import type { ImportedFile } from './import-says.ts';
 import type { BaselineDrift, HonestArm, NextDaySet, ObservationView, ProgressView, TriedFamily } from './advice-view.ts';
 import type { MoundAir } from './air-says.ts';
 import type { ArmCare, ArmTalk, FatigueSign } from './care-view.ts';
@@ -284,6 +285,8 @@ export interface SessionView {
   /** What the athlete's closed sessions before this one have shown of each family in this stage. */
   readonly triedBefore: readonly TriedFamily[];
   readonly observations: readonly ObservationView[];
+  /** Where it came out of a file: its name and hash, whether that says times of day, when it arrived and who brought it. */
+  readonly imported?: { readonly file: ImportedFile; readonly times: 'of-throws' | 'of-days'; readonly atMs: number; readonly by: string };
 }
 
 /** Everything about a mound but its throws. */

@@ -85,6 +85,8 @@ export interface SessionListing {
   readonly timeZone: string;
   readonly openedAtMs: number;
   readonly closedAtMs: number | null;
+  /** Where it came out of a file: its name, and when that arrived; null for a session thrown here. */
+  readonly imported: { readonly fileName: string; readonly atMs: number } | null;
   readonly throws: number;
   readonly stages: readonly string[];
   readonly trials: readonly string[];

@@ -30,7 +30,7 @@ export function aboutAthlete(facts: readonly Fact[], athlete: string): AboutAthl
   const about = facts.filter(isAbout);
   return {
     sessions: [...sessions],
-    names: [...new Set(about.flatMap(({ said }) => (said.kind === 'session-opened' ? [said.athlete.name] : [])))],
+    names: [...new Set(about.flatMap(({ said }) => (said.kind === 'session-opened' || said.kind === 'session-imported' ? [said.athlete.name] : [])))],
     throws: thrown.length,
     facts: about,
     movedOut: facts.filter((fact) => fact.said.kind === 'throws-moved' && sessions.has(fact.said.from ?? '') && !isAbout(fact)),
@@ -47,9 +47,11 @@ export function saysOf(athlete: string, sessions: ReadonlySet<string>, thrown: r
   const measured = new Set(thrown.map(({ source }) => numberOf(source.device, source)));
   return ({ place, said }) => {
     switch (said.kind) {
-      case 'throw-measured': return places.has(place);
+      case 'throw-measured':
+      case 'throw-imported': return places.has(place);
       case 'throw-corrected': return measured.has(numberOf(said.source.device, said.corrects));
-      case 'session-opened': return said.athlete.id === athlete;
+      case 'session-opened':
+      case 'session-imported': return said.athlete.id === athlete;
       case 'arm-elsewhere':
       case 'athlete-elsewhere': return said.athlete === athlete;
       default: return 'session' in said && said.session !== null && sessions.has(said.session);

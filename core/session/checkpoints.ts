@@ -4,6 +4,7 @@ import { held, type SessionGrowth } from './growth.ts';
 import { throwIn, unclaimedThrough, type Ledger } from './ledger.ts';
 import type { Recording } from './playhead.ts';
 import type { SessionSlice } from './recorded.ts';
+import { ownTimeMs } from './own-time.ts';
 import { timelineOf } from './timeline.ts';
 
 /** Facts between two kept ledgers: a scrub folds at most this many again. */
@@ -54,7 +55,7 @@ export function ledgerAt({ facts, ledgers, newest }: Checkpoints, applied: numbe
 /** The recording as the playhead sees it. What is said after the close, however much later, comes at its end. */
 export function recordingOf({ facts, newest, session, entersAt }: Checkpoints, foldQuiet: boolean): RecordedTimes {
   const entering = new Set(entersAt.values());
-  const arrivedMs = facts.map(({ atMs }) => Math.min(atMs, newest.sessions[session]?.closedAtMs ?? Infinity));
+  const arrivedMs = facts.map((fact) => Math.min(ownTimeMs(fact), newest.sessions[session]?.closedAtMs ?? Infinity));
   return {
     arrivedMs,
     timelineMs: timelineOf(arrivedMs, foldQuiet),
@@ -83,7 +84,8 @@ function continued(before: Checkpoints, more: readonly Fact[]): Checkpoints {
 
 function placesMoving({ place, said }: Fact, ledger: Ledger): readonly number[] {
   switch (said.kind) {
-    case 'throw-measured': return [place];
+    case 'throw-measured':
+    case 'throw-imported': return [place];
     case 'throws-moved': return said.places;
     case 'throws-claimed': return unclaimedThrough(ledger, said.through);
     default: return [];

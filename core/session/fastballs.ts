@@ -69,17 +69,26 @@ export function baselineNumbered(thrown: Thrown, session: SessionEntry, stage: S
   return [session.earlier[stage], ...sessionBaselines(thrown, session, stage)].find((one) => one?.number === number);
 }
 
-/** Newest baseline of every stage that an athlete brings along from this mound. */
-export function earlierBaselines(ledger: Ledger, athlete: string): BaselinesByStage {
-  const newest: Partial<Record<Stage, FastballBaseline>> = { ...ledger.athletes[athlete]?.baselines };
+/**
+ * Newest baseline of every stage that an athlete brings along from this mound. The newest by the time of its throws: a session
+ * out of a file stands late in the log and was thrown early.
+ * @param beforeMs only baselines whose last fastball was thrown before this
+ */
+export function earlierBaselines(ledger: Ledger, athlete: string, beforeMs = Infinity): BaselinesByStage {
+  const newest: Partial<Record<Stage, FastballBaseline>> = {};
+  const take = (one: FastballBaseline | undefined): void => {
+    if (one !== undefined && one.atMs < beforeMs && isNewer(one, newest[one.stage])) newest[one.stage] = one;
+  };
+  Object.values(ledger.athletes[athlete]?.baselines ?? {}).forEach(take);
   for (const id of ledger.order) {
     const session = ledger.sessions[id];
     if (session === undefined || session.athlete.id !== athlete) continue;
     const thrown = thrownBy(ledger, id);
-    for (const stage of STAGES) {
-      const last = sessionBaselines(thrown, session, stage).at(-1);
-      if (last !== undefined && last.number > (newest[stage]?.number ?? 0)) newest[stage] = last;
-    }
+    for (const stage of STAGES) take(sessionBaselines(thrown, session, stage).at(-1));
   }
   return newest;
+}
+
+function isNewer(one: FastballBaseline, other: FastballBaseline | undefined): boolean {
+  return other === undefined || one.atMs > other.atMs || (one.atMs === other.atMs && one.number > other.number);
 }

@@ -9,6 +9,7 @@ import { NOTHING_ELSEWHERE } from './brought.ts';
 import { comparedDays } from './compared-days.ts';
 import type { ComparedDay } from './found-better.ts';
 import { earlierBaselines } from './fastballs.ts';
+import { importedSession, importedThrow } from './fold-imported.ts';
 import { corrected, measured, moved, retag } from './fold-throws.ts';
 import { judgingOf } from './judged.ts';
 import { thrownBy, unclaimedThrough, type AthleteEntry, type Ledger, type SessionEntry } from './ledger.ts';
@@ -42,6 +43,8 @@ export function foldFact(ledger: Ledger, fact: Fact): Ledger {
     case 'arm-elsewhere': return elsewhere(next, said);
     case 'athlete-elsewhere': return heardElsewhere(next, said);
     case 'erased': return erased(next, said);
+    case 'session-imported': return importedSession(next, fact, said);
+    case 'throw-imported': return importedThrow(next, fact, said);
     case 'arm-reported':
     case 'pain-answered':
     case 'comfort-said':

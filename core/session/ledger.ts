@@ -2,6 +2,7 @@ import type { MoundAir } from '../facts/air-says.ts';
 import type { Athlete } from '../facts/coach.ts';
 import type { Decision } from '../facts/decision-says.ts';
 import type { Source } from '../facts/fact.ts';
+import type { SessionImported } from '../facts/import-says.ts';
 import type { ThrowBody } from '../facts/frames.ts';
 import type { IsoDay } from '../facts/care-view.ts';
 import type { MoundHead } from '../facts/views.ts';
@@ -68,6 +69,13 @@ export interface SessionEntry {
   readonly renewals: readonly { readonly stage: Stage; readonly place: number }[];
   readonly told: Told;
   readonly planned: Planned;
+  /** Where it came out of a file: which one, when that arrived, and who brought it. */
+  readonly imported?: Imported;
+}
+
+export interface Imported extends Pick<SessionImported, 'file' | 'times'> {
+  readonly atMs: number;
+  readonly by: string;
 }
 
 /** What an athlete brings to the next session. */
@@ -90,7 +98,7 @@ export interface Ledger {
   readonly atMs: number;
   readonly generation: number;
   readonly active: string | null;
-  /** Ids in order of opening. */
+  /** Ids in the order of the log; imported ones were thrown earlier. */
   readonly order: readonly string[];
   readonly sessions: Readonly<Record<string, SessionEntry>>;
   /** By session; one without throws is not in it. */

@@ -1,4 +1,4 @@
-import type { Fact } from '../facts/fact.ts';
+import type { Fact, Said } from '../facts/fact.ts';
 import type { SessionListing } from '../facts/wire.ts';
 import { earlierBaselines } from './fastballs.ts';
 import { foldFact } from './fold.ts';
@@ -20,11 +20,12 @@ export function listSessions(ledger: Ledger): SessionListing[] {
       timeZone: session.timeZone,
       openedAtMs: session.openedAtMs,
       closedAtMs: session.closedAtMs,
+      imported: session.imported === undefined ? null : { fileName: session.imported.file.name, atMs: session.imported.atMs },
       throws: tags.length,
       stages: [...new Set(tags.map(({ stage }) => stage))],
       trials: session.trials.map(({ letter }) => letter),
     }];
-  }).reverse();
+  }).sort((a, b) => a.openedAtMs - b.openedAtMs).reverse();
 }
 
 /** A recorded session: the state before its first fact, and its facts. */
@@ -68,6 +69,11 @@ export function touchedBy({ said }: Fact, before: Ledger, after: Ledger): readon
   }
 }
 
+/** A session out of a file brings what was thrown before it, not what stands before it in the log. */
+function untilOf(opening: Said | undefined, athlete: string): number {
+  return opening?.kind === 'session-imported' && opening.athlete.id === athlete ? opening.openedAtMs : Infinity;
+}
+
 /**
  * Only what the next facts can still need: open sessions and unclaimed throws, whatever is yet to be moved and where to (a
  * throw can leave or enter a session that is long closed), and what the athletes of these and of the sessions to come bring along.
@@ -81,10 +87,10 @@ function trimmed(ledger: Ledger, next: readonly Fact[]): Ledger {
   const movedFrom = new Set([...moved].map((place) => throwIn(ledger, place)?.session));
   const order = ledger.order.filter((id) => open.has(id) || movedTo.has(id) || movedFrom.has(id));
   const kept = ({ place, session }: ThrowEntry): boolean => session === null || open.has(session) || moved.has(place);
-  const concerned = new Set([...order.map((id) => ledger.sessions[id]!.athlete.id), ...next.flatMap(({ said }) => (said.kind === 'session-opened' ? [said.athlete.id] : []))]);
+  const concerned = new Set([...order.map((id) => ledger.sessions[id]!.athlete.id), ...next.flatMap(({ said }) => (said.kind === 'session-opened' || said.kind === 'session-imported' ? [said.athlete.id] : []))]);
   const athletes = Object.entries(ledger.athletes).filter(([id]) => concerned.has(id)).map(([id, entry]): [string, AthleteEntry] => {
     const dropped = Object.entries(ledger.throws).flatMap(([session, thrown]) => (ledger.sessions[session]?.athlete.id === id ? thrown.flat().filter((one) => !kept(one)) : [])).sort((a, b) => a.place - b.place);
-    return [id, { ...entry, baselines: earlierBaselines(ledger, id), arm: { ...entry.arm, days: lastDays([...entry.arm.days, ...daysOf(tagsOf(dropped))]) } }];
+    return [id, { ...entry, baselines: earlierBaselines(ledger, id, untilOf(next[0]?.said, id)), arm: { ...entry.arm, days: lastDays([...entry.arm.days, ...daysOf(tagsOf(dropped))]) } }];
   });
   return {
     ...ledger,

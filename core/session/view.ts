@@ -53,13 +53,13 @@ export function moundView(ledger: Ledger, session: string | null, most = THROWS_
   return { ...head, throws: shown?.throws ?? [], unclaimed: unclaimed.map((thrown, index) => unclaimedView(thrown, count - unclaimed.length + index + 1)) };
 }
 
-/** Nobody has the mound once the session that had it is closed. Another that is open waits to be passed to: it must not look as if it were thrown in. */
+/** Nobody has the mound once the session that had it is closed. Another that is open waits to be passed to: it must not look as if it were thrown in; one out of a file never had it. */
 function lastClosed({ order, sessions }: Ledger): string | undefined {
   return order.reduce<string | undefined>((last, id) => (closedAt(sessions[id]) >= closedAt(sessions[last ?? '']) ? id : last), undefined);
 }
 
 function closedAt(session: SessionEntry | undefined): number {
-  return session?.closedAtMs ?? -Infinity;
+  return session === undefined || session.imported !== undefined ? -Infinity : (session.closedAtMs ?? -Infinity);
 }
 
 function sessionView(ledger: Ledger, entry: SessionEntry, most: number): { session: SessionView; throws: ThrowView[] } {
@@ -70,7 +70,7 @@ function sessionView(ledger: Ledger, entry: SessionEntry, most: number): { sessi
   const newest = newestOf(thrown, most);
   const throws = newest.map((one, index) => throwView(one, count - newest.length + index + 1, judging, entry.decision));
   const trials = trialViews(entry, sums, throws.at(-1)?.unexplained ?? null);
-  const { id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, decision, notes } = entry;
+  const { id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, decision, notes, imported } = entry;
   const [zone, speedBand] = [zoneIn(entry, stage), speedBandIn(entry, stage)];
   const current = sums.stages[stage] ?? NO_STAGE;
   const worked = presentWork(sums.works, entry);
@@ -97,6 +97,7 @@ function sessionView(ledger: Ledger, entry: SessionEntry, most: number): { sessi
       plannedThrows: throwsPlanned(entry.planned, care.day),
       triedBefore: triedOverDays(entry.planned.tried.flatMap((one) => (one.stage === stage ? [[one.tried]] : []))),
       observations: entry.planned.observations,
+      ...(imported === undefined ? {} : { imported }),
     },
   };
 }

@@ -10,13 +10,14 @@ import { accessRoutes, openRoutes, type AccessParts } from './access-routes.ts';
 import { onlyFor } from './only-for.ts';
 import { athleteDataRoutes, type AthleteDataParts } from './athlete-data.ts';
 import { athleteDays } from './athlete-days.ts';
+import { importRoutes, type ImportParts } from './import-routes.ts';
 import { athleteRecords } from './athlete-records.ts';
 import { listAllSessions, listAthletes, listAthleteSessions, listFindable, listMounds, moundOf } from './mounds.ts';
 import { exportRoutes } from './exports.ts';
 import { refuse } from './refuse.ts';
 import { signInRoutes } from './sign-in.ts';
 
-interface ApiParts extends AccessParts, AthleteDataParts {
+interface ApiParts extends AccessParts, AthleteDataParts, ImportParts {
   readonly presence: Presence;
   readonly build: string;
 }
@@ -39,7 +40,7 @@ export function apiRoutes(parts: ApiParts): Router {
   });
   routes.use(openRoutes(parts), signInRoutes(parts));
   routes.use(onlyFor(parts.whoAsks, { kind: 'ask' }));
-  routes.use(accessRoutes(parts), athleteDataRoutes(parts), exportRoutes(parts));
+  routes.use(accessRoutes(parts), athleteDataRoutes(parts), exportRoutes(parts), importRoutes(parts));
   routes.get('/athletes', (_, response) => void response.json(listAthletes(ledgers.all())));
   routes.get('/athletes/:id/days', (request, response) => {
     const days = athleteDays(ledgers.all(), request.params.id);

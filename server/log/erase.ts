@@ -65,7 +65,7 @@ function tells(text: string, words: readonly string[]): boolean {
 }
 
 function namedIn(database: Database, names: readonly string[]): ErasedFacts['named'] {
-  const written = ['text', 'words', 'reason', 'cue.words'].map((field) => `coalesce(json_extract(said, '$.${field}'), '')`).join(" || ' ' || ");
+  const written = ['text', 'words', 'reason', 'cue.words', 'file.name'].map((field) => `coalesce(json_extract(said, '$.${field}'), '')`).join(" || ' ' || ");
   const select = database.prepare(`SELECT mound, place FROM facts WHERE said_by NOT LIKE 'device:%' AND json_valid(said) AND instr(lower(${written}), lower(?)) > 0 ORDER BY mound, place`);
   return names.flatMap((name) => select.all(name) as ErasedFacts['named']);
 }

@@ -68,6 +68,9 @@ export type EraseReply =
   | { readonly kind: 'unknown' }
   | StorageFailure;
 
+/** Of many entries at once: all of them, or none. */
+export type AppendAllReply = { readonly kind: 'stored'; readonly facts: number } | { readonly kind: 'known' } | StorageFailure;
+
 type Whereabouts = { readonly kind: 'stored'; readonly mound: string; readonly place: number } | { readonly kind: 'refused' };
 
 /**
@@ -80,6 +83,11 @@ export interface FactLog {
   /** Names this log among all logs: places of another log mean nothing here. Another one once somebody is erased, because what screens hold of it no longer stands. */
   readonly id: string;
   append(entry: Entry): Promise<AppendReply>;
+  /**
+   * Writes all of them at once, in one transaction, or none: `known` where one of them is stored already, or cannot be because of
+   * what is. Nobody else is written for meanwhile.
+   */
+  appendAll(entries: Iterable<Entry>): AppendAllReply;
   refuse(refusal: RefusalEntry): Promise<RefuseReply>;
   /** Whether something is on its way to the disk. */
   isBusy(): boolean;

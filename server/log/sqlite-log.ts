@@ -1,7 +1,7 @@
 import type { Database } from 'libsql';
 import type { Fact } from '../../core/facts/fact.ts';
 import { eraseFacts } from './erase.ts';
-import type { AppendReply, DamagedFact, Entry, EraseReply, FactLog, RefusalEntry, RefuseReply, StorageFailure } from './fact-log.ts';
+import type { AppendAllReply, AppendReply, DamagedFact, Entry, EraseReply, FactLog, RefusalEntry, RefuseReply, StorageFailure } from './fact-log.ts';
 import { GroupCommit } from './group-commit.ts';
 import { Numbers } from './numbers.ts';
 import { openDatabase, type OpenDatabase } from './open-database.ts';
@@ -61,6 +61,40 @@ function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }:
     } catch (error) {
       write.forget();
       throw error;
+    }
+  }
+
+  function appendAll(entries: Iterable<Entry>): AppendAllReply {
+    commits.flush();
+    const atMs = nowMs();
+    const behind = new Map<string, number>();
+    let facts = 0;
+    try {
+      inTransaction(database, () => {
+        for (const entry of entries) {
+          const { fact } = write.append(entry, atMs);
+          if (fact === null) throw new AlreadyStored();
+          if (!behind.has(fact.mound)) behind.set(fact.mound, fact.place - 1);
+          facts += 1;
+        }
+        write.flush();
+      });
+    } catch (error) {
+      write.forget();
+      if (error instanceof AlreadyStored) return { kind: 'known' };
+      onTrouble(error);
+      return failure(error);
+    }
+    // Read back rather than kept meanwhile: they can be a million.
+    if (listeners.size > 0) for (const [mound, place] of behind) for (const fact of factsOf(mound, place)) tell(fact);
+    return { kind: 'stored', facts };
+  }
+
+  function* factsOf(mound: string, afterPlace: number): Generator<Fact> {
+    for (const row of selectFacts.iterate(mound, afterPlace) as Iterable<FactRow>) {
+      const fact = storedFact(row);
+      if (fact === null) passOver(row);
+      else yield fact;
     }
   }
 
@@ -128,15 +162,10 @@ function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }:
       return id;
     },
     append: async (entry) => (open ? ((await commits.add({ kind: 'fact', entry })) as AppendReply) : closed),
+    appendAll: (entries) => (open ? appendAll(entries) : closed),
     refuse: async (refusal) => (open ? ((await commits.add({ kind: 'refusal', refusal })) as RefuseReply) : closed),
     isBusy: () => commits.isBusy,
-    *read(mound, afterPlace) {
-      for (const row of selectFacts.iterate(mound, afterPlace) as Iterable<FactRow>) {
-        const fact = storedFact(row);
-        if (fact === null) passOver(row);
-        else yield fact;
-      }
-    },
+    read: factsOf,
     mounds: () => (selectMounds.all() as { mound: string }[]).map(({ mound }) => mound),
     settled: (device, run) => numbers.settled(device, run),
     find(identity) {
@@ -164,6 +193,9 @@ function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }:
     },
   };
 }
+
+/** Undoes the writing of many at once. */
+class AlreadyStored extends Error {}
 
 function identityOf(database: Database, newId: () => string, nowMs: number): string {
   database.prepare('INSERT INTO log VALUES (1, ?, ?) ON CONFLICT DO NOTHING').run(newId(), nowMs);

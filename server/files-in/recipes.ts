@@ -1,0 +1,69 @@
+import { existsSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { z } from 'zod';
+import { layoutSchema, type Layout } from '../../core/imports/layout.ts';
+import { writeWhole } from '../access/write-whole.ts';
+import { newShortId } from '../chance.ts';
+import { shapeOf } from './look.ts';
+
+const nameSchema = z.string().trim().min(1).max(60);
+export const newRecipeSchema = z.strictObject({ name: nameSchema, layout: layoutSchema });
+export const renamingSchema = z.strictObject({ name: nameSchema });
+const recipeSchema = z.strictObject({ id: z.string(), name: nameSchema, shape: z.string(), layout: layoutSchema });
+const fileSchema = z.strictObject({ version: z.literal(1), recipes: z.array(recipeSchema) });
+
+/** How the columns of one shape of file are read, as a coach once said. It holds nothing of any athlete. */
+export type Recipe = z.infer<typeof recipeSchema>;
+
+/** The recipes of a data folder, in `import-recipes.json`. A file that cannot be read is left as it is and counts as empty until something is kept. */
+export interface Recipes {
+  all(): readonly Recipe[];
+  /** Of files of this shape; the newest where there are several. */
+  forShape(shape: string): Recipe | null;
+  /** In place of one of the same name. */
+  keep(name: string, layout: Layout): Recipe;
+  /** Null where there is none with this id. */
+  rename(id: string, name: string): Recipe | null;
+  remove(id: string): boolean;
+}
+
+export function recipesIn(folder: string): Recipes {
+  const file = path.join(folder, 'import-recipes.json');
+
+  function all(): readonly Recipe[] {
+    if (!existsSync(file)) return [];
+    try {
+      return fileSchema.parse(JSON.parse(readFileSync(file, 'utf8'))).recipes;
+    } catch {
+      return [];
+    }
+  }
+
+  function write(recipes: readonly Recipe[]): void {
+    writeWhole(file, `${JSON.stringify({ version: 1, recipes }, null, 1)}\n`);
+  }
+
+  return {
+    all,
+    forShape: (shape) => all().findLast((recipe) => recipe.shape === shape) ?? null,
+    keep(name, layout) {
+      const recipe = { id: newShortId(), name, shape: shapeOf(layout.columns.map(({ header }) => header)), layout };
+      write([...all().filter((one) => one.name !== name), recipe]);
+      return recipe;
+    },
+    rename(id, name) {
+      const known = all().find((one) => one.id === id);
+      if (known === undefined) return null;
+      const renamed = { ...known, name };
+      write(all().map((one) => (one.id === id ? renamed : one)));
+      return renamed;
+    },
+    remove(id) {
+      const before = all();
+      const left = before.filter((one) => one.id !== id);
+      if (left.length === before.length) return false;
+      write(left);
+      return true;
+    },
+  };
+}
