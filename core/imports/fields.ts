@@ -11,7 +11,7 @@ export const SIDES = ['right', 'left', 'arm', 'glove'] as const;
 export type Side = (typeof SIDES)[number];
 
 /** In what form the values of a field are written. */
-export type Kind = 'number' | 'tilt' | 'text' | 'date' | 'time' | 'moment' | 'list' | 'object';
+type Kind = 'number' | 'tilt' | 'text' | 'date' | 'time' | 'moment' | 'list' | 'object';
 
 interface UnitRange {
   readonly unit: string;

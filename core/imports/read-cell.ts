@@ -24,8 +24,7 @@ export function numberOf(cell: Cell, decimal: Decimal): number | null {
 }
 
 function isUnit(text: string): boolean {
-  const words = wordsOf(text);
-  return words.length === 0 || words.every((word) => UNIT_WORDS[word] !== undefined);
+  return wordsOf(text).every((word) => UNIT_WORDS[word] !== undefined);
 }
 
 /** Degrees of a clock face, "1:15" or "1h15", clockwise from 12; null where it is no such time. */

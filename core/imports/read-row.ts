@@ -9,7 +9,7 @@ import { inUnit, unitsOf } from './to-units.ts';
 /** Why a row is not taken: a code, the header of the column at fault (empty for the whole row), and a sentence. */
 export interface RowProblem {
   readonly kind: 'refused';
-  readonly code: 'ragged' | 'not-json' | 'unreadable' | 'no-speed' | 'no-day' | 'unknown-athlete' | 'not-a-mound' | 'malformed' | 'impossible' | 'known' | 'too-long';
+  readonly code: 'ragged' | 'not-json' | 'unreadable' | 'no-speed' | 'no-day' | 'unknown-athlete' | 'not-a-mound' | 'malformed' | 'impossible';
   readonly column: string;
   readonly sentence: string;
 }

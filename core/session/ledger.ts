@@ -73,7 +73,7 @@ export interface SessionEntry {
   readonly imported?: Imported;
 }
 
-export interface Imported extends Pick<SessionImported, 'file' | 'times'> {
+interface Imported extends Pick<SessionImported, 'file' | 'times'> {
   readonly atMs: number;
   readonly by: string;
 }

@@ -41,11 +41,10 @@ export function importRoutes({ imports, recipes, whoAsks, inTurn }: ImportParts)
   const routes = Router();
   const jsonBody = json({ limit: '512kb' });
 
-  routes.post('/imports/look', raw({ type: () => true, limit: HEAD_BYTES }), async (request, response) => {
-    const look = Buffer.isBuffer(request.body) ? await lookAt(request.body) : null;
+  routes.post('/imports/look', raw({ type: () => true, limit: HEAD_BYTES }), (request, response) => lookAt(Buffer.isBuffer(request.body) ? request.body : Buffer.alloc(0)).then((look) => {
     if (look === null) return refuse(response, 400, 'no-rows', '', 'There is no row in this file behind a first line that names its columns; choose a CSV or JSON Lines file.');
     response.json({ ...look, recipe: recipes.forShape(look.shape) });
-  });
+  }));
   routes.post('/imports', jsonBody, (request, response) => {
     const said = readBody(importSchema, request, response);
     if (said === null) return;

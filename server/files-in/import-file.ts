@@ -30,8 +30,8 @@ interface ImportHow {
   readonly mostRows?: number;
 }
 
-export type StoreMode = 'all-or-nothing' | 'keep-the-good';
-export type StoreReply =
+type StoreMode = 'all-or-nothing' | 'keep-the-good';
+type StoreReply =
   | { readonly kind: 'stored'; readonly sessions: number; readonly throws: number }
   /** Nothing, or with `keep-the-good` the sessions so far, is in the log. */
   | { readonly kind: 'refused'; readonly code: 'rows-refused' | 'known-meanwhile' | 'nothing-good'; readonly sentence: string }

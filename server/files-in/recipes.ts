@@ -13,7 +13,7 @@ const recipeSchema = z.strictObject({ id: z.string(), name: nameSchema, shape: z
 const fileSchema = z.strictObject({ version: z.literal(1), recipes: z.array(recipeSchema) });
 
 /** How the columns of one shape of file are read, as a coach once said. It holds nothing of any athlete. */
-export type Recipe = z.infer<typeof recipeSchema>;
+type Recipe = z.infer<typeof recipeSchema>;
 
 /** The recipes of a data folder, in `import-recipes.json`. A file that cannot be read is left as it is and counts as empty until something is kept. */
 export interface Recipes {

@@ -1,8 +1,8 @@
 /** How the text of a file is written. */
-export type Encoding = 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252';
+type Encoding = 'utf-8' | 'utf-16le' | 'utf-16be' | 'windows-1252';
 
 /** By its mark, or by whether the beginning can be UTF-8; what cannot is taken for the encoding of old Western spreadsheets. */
-export function encodingOf(head: Uint8Array): Encoding {
+function encodingOf(head: Uint8Array): Encoding {
   if (head[0] === 0xff && head[1] === 0xfe) return 'utf-16le';
   if (head[0] === 0xfe && head[1] === 0xff) return 'utf-16be';
   try {

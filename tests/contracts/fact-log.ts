@@ -54,6 +54,23 @@ export function factLogContract(name: string, newPlace: () => LogPlace): void {
       expect(facts.map(({ by, version }) => [by, version])).toEqual([['device:eye-1', 1], ['coach', 1]]);
     });
 
+    test('takes many at once in one go, behind what was waiting, and tells of each; none where one is there already', async () => {
+      const log = openLog();
+      const told: string[] = [];
+      log.onAppended(({ place, said }) => void told.push(`${place} ${said.kind}`));
+      const waiting = log.append(byDevice(measured(1)));
+      const entry = (request: string) => ({ mound: 'north-1', by: 'coach', said: { kind: 'session-closed', session: request } as const, request });
+      expect(log.appendAll([entry('many-1-of-them'), entry('many-2-of-them')])).toEqual({ kind: 'stored', facts: 2 });
+      expect(await waiting).toMatchObject({ place: 1 });
+      expect(told).toEqual(['1 throw-measured', '2 session-closed', '3 session-closed']);
+      expect(log.appendAll([entry('many-3-of-them'), entry('many-2-of-them')])).toEqual({ kind: 'known' });
+      expect([...log.read('north-1', 0)]).toHaveLength(3);
+      expect(log.appendAll([entry('many-3-of-them')])).toEqual({ kind: 'stored', facts: 1 });
+      expect([...log.read('north-1', 3)].map(({ place }) => place)).toEqual([4]);
+      log.close();
+      expect(log.appendAll([entry('many-4-of-them')])).toMatchObject({ kind: 'failed' });
+    });
+
     test('writes what was still waiting before it closes, and nothing afterwards', async () => {
       const place = newPlace();
       const log = place.open();

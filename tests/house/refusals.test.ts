@@ -4,8 +4,8 @@ import { NO_ANSWER } from '../../web/live/say.ts';
 import { IN_SPANISH, refusalSaid } from '../../web/words/refusals.ts';
 
 /** Where what reaches a screen is refused; devices are answered in English, by the protocol. */
-const REFUSING = ['core/session', 'server/access', 'server/api', 'server/viewers', 'server/log'];
-const CODES = [/\bcode: '([a-z-]+)'/g, /\brefuse\(\w+, \d+, '([a-z-]+)'/g, /type ConflictCode = (.*);/g];
+const REFUSING = ['core/session', 'core/imports', 'server/files-in', 'server/access', 'server/api', 'server/viewers', 'server/log'];
+const CODES = [/\bcode: ('[a-z-]+'(?: \| '[a-z-]+')*)/g, /\brefuse\(\w+, \d+, '([a-z-]+)'/g, /type (?:ConflictCode|LayoutLack) = (.*);/g];
 
 function codesIn(source: string): string[] {
   return CODES.flatMap((code) => [...source.matchAll(code)].flatMap(([, found]) => [...found!.matchAll(/[a-z-]+/g)].map(([one]) => one)));

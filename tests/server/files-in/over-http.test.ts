@@ -46,7 +46,7 @@ test('a file comes in over HTTP: looked at, checked, its refused rows taken alon
   expect(await ask(server, 'POST', `/imports/${id}/store`, { mode: 'all-or-nothing' })).toMatchObject({ status: 409, body: { code: 'rows-refused' } });
   expect(await ask(server, 'POST', `/imports/${id}/store`, { mode: 'keep-the-good' })).toMatchObject({ status: 200, body: { kind: 'stored', sessions: 1, throws: 2 } });
   const sessions = await get<SessionListing[]>(server, '/api/sessions');
-  expect(sessions.map(({ athleteName, closedAtMs, imported, throws }) => [athleteName, closedAtMs === null, imported?.fileName ?? null, throws])).toEqual([['Ana Reyes', true, null, 0], ['Invented Able', false, 'May bullpens.csv', 2]]);
+  expect(sessions.map(({ athleteName, closedAtMs, imported, throws }) => [athleteName, closedAtMs === null, imported?.fileName ?? null, throws])).toEqual([['Ana Ibarra', true, null, 0], ['Invented Able', false, 'May bullpens.csv', 2]]);
   const recording = await get<{ facts: { by: string }[] }>(server, `/api/sessions/${sessions[1]!.id}`);
   expect(recording.facts.map(({ by }) => by)).toEqual(['coach:this-machine', 'coach:this-machine', 'coach:this-machine']);
   expect(await get<{ openSessions: unknown[] }[]>(server, '/api/mounds')).toMatchObject([{ openSessions: [{ id: 'now', active: true }] }]);
