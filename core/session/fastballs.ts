@@ -72,12 +72,11 @@ export function baselineNumbered(thrown: Thrown, session: SessionEntry, stage: S
 /**
  * Newest baseline of every stage that an athlete brings along from this mound. The newest by the time of its throws: a session
  * out of a file stands late in the log and was thrown early.
- * @param beforeMs only baselines whose last fastball was thrown before this
  */
-export function earlierBaselines(ledger: Ledger, athlete: string, beforeMs = Infinity): BaselinesByStage {
+export function earlierBaselines(ledger: Ledger, athlete: string): BaselinesByStage {
   const newest: Partial<Record<Stage, FastballBaseline>> = {};
   const take = (one: FastballBaseline | undefined): void => {
-    if (one !== undefined && one.atMs < beforeMs && isNewer(one, newest[one.stage])) newest[one.stage] = one;
+    if (one !== undefined && isNewer(one, newest[one.stage])) newest[one.stage] = one;
   };
   Object.values(ledger.athletes[athlete]?.baselines ?? {}).forEach(take);
   for (const id of ledger.order) {

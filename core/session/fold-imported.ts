@@ -1,24 +1,22 @@
 import type { Fact } from '../facts/fact.ts';
 import type { SessionImported, ThrowImported } from '../facts/import-says.ts';
 import { usualDecision } from '../flight/decision-point.ts';
-import { earlierBaselines } from './fastballs.ts';
 import { withEntry, type Ledger, type SessionEntry, type Tags } from './ledger.ts';
 import { letterOf } from './letter.ts';
 import { dayIn } from './local-day.ts';
-import { numbersGiven } from './other-mounds.ts';
 import { NOTHING_ELSEWHERE } from './brought.ts';
 import { NO_PLANS, plannedAtOpening } from './planned.ts';
 import { NOTHING_BROUGHT, toldAtOpening } from './told.ts';
 
 /**
  * A session out of a file stands in the log where it arrived and in time where it was thrown. It never had the mound, and
- * says nothing of plans, targets or arm to anybody: what a later session brings of it are its fastballs and its days.
+ * says nothing of plans, targets or arm to anybody: what a later session brings of it are its fastballs and its days. It brings
+ * nothing along itself, because what stands before it in the log was not thrown before it.
  */
 export function importedSession(ledger: Ledger, fact: Fact, said: SessionImported): Ledger {
   const { session: id, athlete, timeZone, stage, distanceM, effort, openedAtMs, closedAtMs, times, file } = said;
-  const earlier = earlierBaselines(ledger, athlete.id, openedAtMs);
   const session: SessionEntry = {
-    id, athlete, timeZone, stage, distanceM, effort, openedAtMs, closedAtMs, earlier,
+    id, athlete, timeZone, stage, distanceM, effort, openedAtMs, closedAtMs,
     openedPlace: fact.place,
     openedDay: dayIn(timeZone, openedAtMs),
     intent: null,
@@ -27,7 +25,8 @@ export function importedSession(ledger: Ledger, fact: Fact, said: SessionImporte
     targets: {},
     decision: usualDecision,
     notes: [],
-    baselinesGiven: numbersGiven(earlier, {}),
+    earlier: {},
+    baselinesGiven: {},
     renewals: [],
     told: toldAtOpening([], NOTHING_BROUGHT),
     planned: plannedAtOpening(NO_PLANS, NOTHING_ELSEWHERE),

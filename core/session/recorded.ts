@@ -1,4 +1,4 @@
-import type { Fact, Said } from '../facts/fact.ts';
+import type { Fact } from '../facts/fact.ts';
 import type { SessionListing } from '../facts/wire.ts';
 import { earlierBaselines } from './fastballs.ts';
 import { foldFact } from './fold.ts';
@@ -69,11 +69,6 @@ export function touchedBy({ said }: Fact, before: Ledger, after: Ledger): readon
   }
 }
 
-/** A session out of a file brings what was thrown before it, not what stands before it in the log. */
-function untilOf(opening: Said | undefined, athlete: string): number {
-  return opening?.kind === 'session-imported' && opening.athlete.id === athlete ? opening.openedAtMs : Infinity;
-}
-
 /**
  * Only what the next facts can still need: open sessions and unclaimed throws, whatever is yet to be moved and where to (a
  * throw can leave or enter a session that is long closed), and what the athletes of these and of the sessions to come bring along.
@@ -90,7 +85,7 @@ function trimmed(ledger: Ledger, next: readonly Fact[]): Ledger {
   const concerned = new Set([...order.map((id) => ledger.sessions[id]!.athlete.id), ...next.flatMap(({ said }) => (said.kind === 'session-opened' || said.kind === 'session-imported' ? [said.athlete.id] : []))]);
   const athletes = Object.entries(ledger.athletes).filter(([id]) => concerned.has(id)).map(([id, entry]): [string, AthleteEntry] => {
     const dropped = Object.entries(ledger.throws).flatMap(([session, thrown]) => (ledger.sessions[session]?.athlete.id === id ? thrown.flat().filter((one) => !kept(one)) : [])).sort((a, b) => a.place - b.place);
-    return [id, { ...entry, baselines: earlierBaselines(ledger, id, untilOf(next[0]?.said, id)), arm: { ...entry.arm, days: lastDays([...entry.arm.days, ...daysOf(tagsOf(dropped))]) } }];
+    return [id, { ...entry, baselines: earlierBaselines(ledger, id), arm: { ...entry.arm, days: lastDays([...entry.arm.days, ...daysOf(tagsOf(dropped))]) } }];
   });
   return {
     ...ledger,
