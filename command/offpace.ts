@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import { existsSync, readFileSync } from 'node:fs';
+import { addAdapt } from './adapt.ts';
 import { addBackup, addRestore } from './keep.ts';
 import { addConform } from './conform.ts';
 import { addServe, addStart } from './serve.ts';
@@ -23,6 +24,6 @@ export function offpace(home: string): Command {
     // A complaint is said once, in runOffpace.
     .configureOutput({ outputError: () => {} })
     .addHelpText('after', AFTER);
-  for (const add of [addServe, addStart, addSimulate, addBackup, addRestore, addConform, addStudy]) add(program, home);
+  for (const add of [addServe, addStart, addSimulate, addAdapt, addBackup, addRestore, addConform, addStudy]) add(program, home);
   return program;
 }

@@ -12,8 +12,24 @@ export interface ClientOptions {
   readonly random: Chance;
   /** Gets every sentence that a person should read. */
   readonly print: (line: string) => void;
-  readonly onSettled?: (sequence: number, how: 'stored' | 'refused') => void;
+  /** `why` comes with a refusal. What a welcome says is settled is not told, unless `asksForAnswers`. */
+  readonly onSettled?: (sequence: number, how: 'stored' | 'refused', why?: Refused) => void;
+  /** Sends what a welcome settles once more, because whoever recorded it waits for the answer to it. */
+  readonly asksForAnswers?: boolean;
+  /** Refusals that are not final but are taken as such. */
+  readonly givesUpOn?: readonly RefusalCode[];
+  /** The device's own clock, where this program only passes on what a device measured. */
+  readonly deviceClock?: DeviceClock;
 }
+
+interface DeviceClock {
+  /** Milliseconds, as throws carry them. */
+  nowMs(): number;
+  /** Whether the device itself lives; heartbeats that nobody stands behind would be lies. */
+  isHeard(): boolean;
+}
+
+export type Refused = Extract<ServerFrame, { kind: 'refused' }>;
 
 export type RecordedFrame = Extract<DeviceFrame, { kind: 'throw' | 'correction' }>;
 
@@ -116,10 +132,12 @@ export class DeviceClient {
   }
 
   #onClose(code: number): void {
+    const wasWelcomed = this.#welcomed;
     this.#welcomed = false;
     this.#stopTimers();
     if (code === TAKEN_OVER) return this.#giveUp('Another connection of the same device has taken over; stop one of the two.');
     if (this.#closed || this.#given !== null) return;
+    if (wasWelcomed) this.#options.print('device: the connection broke; trying again');
     this.#failures += 1;
     this.#callOffReconnect = this.#options.clock.after(backoffMs(this.#failures, this.#options.random), () => {
       this.#callOffReconnect = null;
@@ -146,15 +164,17 @@ export class DeviceClient {
     this.#welcomed = true;
     this.#heartbeats(welcome.heartbeatSeconds);
     const before = this.#unsettled.count;
-    const again = this.#unsettled.after(welcome);
+    const again = this.#options.asksForAnswers === true ? this.#unsettled.texts() : this.#unsettled.after(welcome);
     if (before > 0 && again.length > 0) this.#options.print(`device: sends ${again.length} again that the server does not have`);
     this.#sendAll(again);
     this.#tellIfSettled();
   }
 
-  #onRefused({ sequence, code, path, sentence, final }: Extract<ServerFrame, { kind: 'refused' }>): void {
+  #onRefused(refused: Refused): void {
+    const { sequence, code, path, sentence } = refused;
+    const final = refused.final || (this.#options.givesUpOn?.includes(code) ?? false);
     this.#options.print(`device: refused${sequence === null ? '' : ` throw ${sequence}`} (${code}${path === '' ? '' : ` at ${path}`}): ${sentence}`);
-    if (sequence !== null && final) return this.#settle(sequence, 'refused');
+    if (sequence !== null && final) return this.#settle(sequence, 'refused', refused);
     if (sequence !== null) {
       this.#options.clock.after(SEND_AGAIN_AFTER_MS, () => this.repeat(sequence));
       return undefined;
@@ -170,13 +190,13 @@ export class DeviceClient {
     this.#tellWaiting();
   }
 
-  #settle(sequence: number, how: 'stored' | 'refused'): void {
+  #settle(sequence: number, how: 'stored' | 'refused', why?: Refused): void {
     if (this.#unsettled.textOf(sequence) === undefined) return;
     this.#unsettled.forget(sequence);
     this.#callOffAnswer?.();
     this.#callOffAnswer = null;
     if (this.#unsettled.count > 0) this.#expectAnswer();
-    this.#options.onSettled?.(sequence, how);
+    this.#options.onSettled?.(sequence, how, why);
     this.#tellIfSettled();
   }
 
@@ -200,14 +220,14 @@ export class DeviceClient {
   }
 
   #heartbeats(everySeconds: number): void {
-    const { clock } = this.#options;
+    const { clock, deviceClock = { nowMs: clock.nowMs, isHeard: () => true } } = this.#options;
     this.#callOffHeartbeat?.();
-    const beat = (): void => {
-      if (!this.#silent) this.#socket?.send(JSON.stringify({ kind: 'heartbeat', time: clock.nowMs() } satisfies DeviceFrame));
-      this.#callOffHeartbeat = clock.after(everySeconds * 1000, beat);
+    const beat = (lives: boolean): void => {
+      if (lives && !this.#silent) this.#socket?.send(JSON.stringify({ kind: 'heartbeat', time: deviceClock.nowMs() } satisfies DeviceFrame));
+      this.#callOffHeartbeat = clock.after(everySeconds * 1000, () => beat(deviceClock.isHeard()));
     };
     // The first one before what was kept back: the server judges late throws by it.
-    beat();
+    beat(deviceClock.isHeard() || this.#unsettled.count > 0);
   }
 
   #stopTimers(): void {

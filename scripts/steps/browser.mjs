@@ -1,8 +1,10 @@
-import { accessSync, constants, existsSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { inRoot } from '../prepare/places.mjs';
-import { runProgram, runScript } from '../prepare/process.mjs';
+import { runScript } from '../prepare/process.mjs';
 import { Trouble } from '../prepare/trouble.mjs';
+import { installDebianPackage, mayInstallDebianPackages } from './apt.mjs';
+import { canRun } from './can-run.mjs';
 
 const NAMES = ['chromium', 'chromium-browser', 'google-chrome'];
 const PLAYWRIGHT = inRoot('node_modules', '@playwright', 'test', 'cli.js');
@@ -44,15 +46,6 @@ export function browserOnPath(searchPath) {
   return places.find(canRun) ?? null;
 }
 
-function canRun(place) {
-  try {
-    accessSync(place, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
 async function playwrightsOwn() {
   const { chromium } = await import('@playwright/test');
   const own = chromium.executablePath();
@@ -60,17 +53,8 @@ async function playwrightsOwn() {
 }
 
 async function install() {
-  const debianRoot = existsSync('/etc/debian_version') && process.getuid?.() === 0;
-  const done = debianRoot ? await installDebianPackage() : await installPlaywrightsOwn();
+  const done = mayInstallDebianPackages() ? await installDebianPackage('chromium') : await installPlaywrightsOwn();
   if (!done) throw new Trouble(`There is no Chromium here and none could be installed; ${WHAT_TO_DO}.`);
-}
-
-async function installDebianPackage() {
-  console.log('No Chromium was found: installing the Debian package chromium (apt-get update, apt-get install).');
-  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  const update = await runProgram('apt-get', ['update', '-q'], { env, show: true });
-  if (update.code !== 0) return false;
-  return (await runProgram('apt-get', ['install', '-y', '-q', '--no-install-recommends', 'chromium'], { env, show: true })).code === 0;
 }
 
 async function installPlaywrightsOwn() {

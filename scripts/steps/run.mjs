@@ -1,6 +1,7 @@
 import { buildWhatHasChanged } from '../prepare/build.mjs';
 import { installWhatIsMissing } from '../prepare/install.mjs';
 import { withoutStackTraces } from '../prepare/trouble.mjs';
+import { findOrInstallBroker } from './broker.mjs';
 import { findOrInstallBrowser } from './browser.mjs';
 import { programStep, runSteps } from './program-step.mjs';
 
@@ -18,6 +19,7 @@ const find = [
     console.log(`Browser tests run in ${browser}`);
   },
 ];
+const broker = ['MQTT broker', async () => console.log(`Tests of the MQTT adapter start ${await findOrInstallBroker()}`)];
 const lint = [
   programStep('lint', ['node_modules', 'oxlint', 'bin', 'oxlint'], ['--deny-warnings']),
   programStep('house', ['scripts', 'house.mjs']),
@@ -28,6 +30,7 @@ const lint = [
 const EVERYTHING = [
   install,
   find,
+  broker,
   programStep('types', ['node_modules', 'typescript', 'bin', 'tsc'], ['--noEmit', '-p', 'tsconfig.json']),
   ...lint,
   build,
