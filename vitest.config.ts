@@ -9,6 +9,8 @@ export default defineConfig({
     exclude: ['tests/browser/**', 'tests/house/fixtures/**'],
     setupFiles: ['tests/quiet.ts', 'web/words/of-desk.ts'],
     maxWorkers: 2,
+    // What is loaded once serves all files of a process: loading it for each file took more than half of the time of their tests.
+    isolate: false,
     allowOnly: false,
     testTimeout: 20_000,
     hookTimeout: 20_000,

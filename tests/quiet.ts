@@ -1,4 +1,4 @@
-import { afterEach } from 'vitest';
+import { afterAll, afterEach } from 'vitest';
 
 // A warning fails the test that caused it: nobody reads a warning in a green run.
 const said: string[] = [];
@@ -8,9 +8,12 @@ for (const level of ['warn', 'error'] as const) {
     said.push(`console.${level}: ${words.map(String).join(' ')}`);
   };
 }
-process.on('warning', (warning) => {
+const heard = (warning: Error): void => {
   said.push(`${warning.name}: ${warning.message}`);
-});
+};
+process.on('warning', heard);
+// A process runs many files of tests, and this file once for each.
+afterAll(() => void process.off('warning', heard));
 
 afterEach(() => {
   const warnings = said.splice(0);

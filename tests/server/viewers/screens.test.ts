@@ -88,8 +88,10 @@ test('a screen that was away too long, or knew another log, gets everything and 
   await screen.watch();
   const other = new ScreenClient(server);
   await other.watch();
-  for (let sequence = 1; sequence <= 65; sequence += 1) await device.ask(frame(sequence));
-  await other.atPlace(65);
+  for (let sequence = 1; sequence <= 65; sequence += 1) {
+    await device.ask(frame(sequence));
+    await other.atPlace(sequence); // throws that come together are shown together: here every one is to be a view of its own
+  }
   screen.socket.disconnect().connect();
   await screen.watch({ place: 1, log: screen.log });
   await screen.watch({ place: 64, log: 'log-of-another-server' });
