@@ -29,7 +29,7 @@ export const comfortSaidSchema = z.strictObject({
 });
 
 const daySchema = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
-const reportSchema = z.strictObject({ atMs: z.int(), day: daySchema, from: fromSchema, said: armReportedSchema.shape.said, areas: areasSchema });
+export const reportSchema = z.strictObject({ atMs: z.int(), day: daySchema, from: fromSchema, said: armReportedSchema.shape.said, areas: areasSchema });
 
 /**
  * What other mounds know of an athlete's arm, told by the server: before a session opens (`session` null), and to an open

@@ -22,8 +22,8 @@ const GLANCE_LASTS_MS = 24 * 3600_000;
 const SCREEN_LASTS_MS = 400 * 24 * 3600_000;
 const LARGEST_BODY = '4kb';
 
-const openSchema = z.strictObject({ secret: z.string().min(1).max(200) });
-const grantSchema = z.discriminatedUnion('kind', [
+export const openSchema = z.strictObject({ secret: z.string().min(1).max(200) });
+export const grantSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('viewer'), mound: idSchema }),
   z.strictObject({ kind: z.literal('device'), mound: idSchema }),
 ]);

@@ -21,7 +21,7 @@ export interface AthleteDataParts {
   readonly inTurn: OneAtATime;
 }
 
-const erasingSchema = z.strictObject({ name: z.string().trim().min(1).max(60) });
+export const erasingSchema = z.strictObject({ name: z.string().trim().min(1).max(60) });
 
 /** All that is kept of one athlete erased for good; what gives it out stands with the other exports. A coach's alone. */
 export function athleteDataRoutes({ log, ledgers, whoAsks, dataFolder, inTurn }: AthleteDataParts): Router {

@@ -13,6 +13,7 @@ import { athleteDays } from './athlete-days.ts';
 import { importRoutes, type ImportParts } from './import-routes.ts';
 import { athleteRecords } from './athlete-records.ts';
 import { listAllSessions, listAthletes, listAthleteSessions, listFindable, listMounds, moundOf } from './mounds.ts';
+import { openapiDocument } from './described/openapi.ts';
 import { exportRoutes } from './exports.ts';
 import { refuse } from './refuse.ts';
 import { signInRoutes } from './sign-in.ts';
@@ -38,6 +39,7 @@ export function apiRoutes(parts: ApiParts): Router {
     const inside = { log: log.id, refusals: log.refusals(), damaged: log.damaged() };
     response.json({ kind: 'healthy', build, ...(parts.whoAsks(request).kind === 'coach' ? inside : {}) });
   });
+  routes.get('/openapi.json', (_, response) => void response.json(openapiDocument()));
   routes.use(openRoutes(parts), signInRoutes(parts));
   routes.use(onlyFor(parts.whoAsks, { kind: 'ask' }));
   routes.use(accessRoutes(parts), athleteDataRoutes(parts), exportRoutes(parts), importRoutes(parts));

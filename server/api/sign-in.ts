@@ -9,7 +9,7 @@ import { refuse } from './refuse.ts';
 /** A working day: whoever has the tablet tomorrow signs in again. */
 const COACH_LASTS_MS = 12 * 3600_000;
 
-const signInSchema = z.strictObject({
+export const signInSchema = z.strictObject({
   name: z.string().trim().min(1).max(40).regex(/^[\p{L}\p{M}\p{N} .'’_-]+$/u, 'must be made of letters, digits, spaces and . \' _ -'),
   passphrase: z.string().min(1).max(1000),
 });

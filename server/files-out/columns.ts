@@ -5,7 +5,7 @@ import { SAID } from './columns-said.ts';
 import { UNITS, type UnitSystem } from './units.ts';
 
 /** Every column of a tidy row in its order, for CSV, Parquet, the page about exports and the description of the API alike. */
-const COLUMNS: readonly Column[] = [...SAID, ...READ, ...JUDGED];
+export const COLUMNS: readonly Column[] = [...SAID, ...READ, ...JUDGED];
 
 /** The last column: why numbers of the row are not there. */
 const MISSING = { name: 'missing', meaning: 'Why numbers are not there, such as `extension=not-sent`: not-visible (to this device), not-defined (in this stage), not-sent, problem (the measurement contradicts itself).' } as const;

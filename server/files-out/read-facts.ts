@@ -6,7 +6,7 @@ import { complaint } from '../complaint.ts';
 const readmeSchema = z.looseObject({ kind: z.literal('readme'), facts: z.int().min(0) });
 
 /** A line of such a file; an exact copy of what a log holds. */
-const factSchema = z.strictObject({
+export const factSchema = z.strictObject({
   place: z.int().min(1).describe('Order in the mound’s log.'),
   mound: idSchema,
   atMs: z.int().describe('Milliseconds since 1970 on the server’s clock when it arrived.'),
