@@ -14,7 +14,7 @@ export function openapiDocument(): Json {
     servers: [{ url: 'http://127.0.0.1:8080/api', description: 'The server prints its address when it starts.' }],
     paths,
     components: {
-      schemas: Object.fromEntries(Object.entries(ANSWERS).map(([name, schema]) => [name, jsonSchema(schema, 'output')])),
+      schemas: answerSchemas(),
       securitySchemes: { coach: { type: 'apiKey', in: 'cookie', name: 'offpace-coach', description: 'Given by /sign-in; over TLS its name begins with __Host-. On a server that only its own machine reaches, whoever sits there is coach.' } },
     },
   };
@@ -28,7 +28,7 @@ function described({ method, path, summary, who, asks, sends, answers, refuses =
     summary,
     security: who === 'coach' ? [{ coach: [] }] : [],
     ...(parameters.length > 0 && { parameters }),
-    ...(sends !== undefined && { requestBody: { required: true, content: { 'application/json': { schema: jsonSchema(sends, 'input') } } } }),
+    ...(sends !== undefined && { requestBody: { required: true, content: { 'application/json': { schema: jsonSchema(sends) } } } }),
     responses: {
       [String(answers.status)]: answered(answers),
       ...Object.fromEntries(refusals.map((status) => [String(status), { description: 'Refused: why, and what to do.', content: { 'application/json': { schema: ref('Refusal') } } }])),
@@ -47,17 +47,32 @@ function inPath(path: string): Json[] {
 }
 
 function inQuestion(asks: z.ZodObject): Json[] {
-  const { properties = {} } = jsonSchema(asks, 'input') as { readonly properties?: Readonly<Record<string, Json>> };
+  const { properties = {} } = jsonSchema(asks) as { readonly properties?: Readonly<Record<string, Json>> };
   return Object.entries(properties).map(([name, { description, ...schema }]) => ({ name, in: 'query', ...(description !== undefined && { description }), schema }));
 }
 
+const addressOf = (name: string): string => `#/components/schemas/${name}`;
+
 function ref(name: AnswerName): Json {
-  return { $ref: `#/components/schemas/${name}` };
+  return { $ref: addressOf(name) };
 }
 
-function jsonSchema(schema: z.ZodType, io: 'input' | 'output'): Json {
-  const { $schema: _, ...json } = z.toJSONSchema(schema, { io, unrepresentable: 'any' });
-  return json;
+/** One that is part of another stands there by its name. */
+function answerSchemas(): Json {
+  const named = z.registry<{ id: string }>();
+  for (const [id, schema] of Object.entries(ANSWERS)) named.add(schema, { id });
+  const { schemas } = z.toJSONSchema(named, { uri: addressOf, io: 'output' });
+  return Object.fromEntries(Object.entries(schemas).map(([name, schema]) => [name, withoutNames(schema)]));
+}
+
+function jsonSchema(schema: z.ZodType): Json {
+  return withoutNames(z.toJSONSchema(schema, { io: 'input' }));
+}
+
+/** The document says itself which draft it is in, and where each schema stands. */
+function withoutNames(schema: Json): Json {
+  const { $schema: _, $id: __, ...rest } = schema;
+  return rest;
 }
 
 function templated(path: string): string {

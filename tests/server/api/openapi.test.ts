@@ -9,9 +9,8 @@ import { OPERATIONS } from '../../../server/api/described/operations.ts';
 import { overTls } from '../../../server/api/over-tls.ts';
 import { apiRoutes } from '../../../server/api/routes.ts';
 import { Browser, coachAt, openServer } from '../access/open-server.ts';
-import { opened } from '../frames.ts';
 import { DeviceClient } from '../device-client.ts';
-import { summary } from '../frames.ts';
+import { opened, summary } from '../frames.ts';
 
 interface Layer {
   readonly route?: { readonly path: string; readonly methods: Readonly<Record<string, boolean>> };
