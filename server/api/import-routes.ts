@@ -26,8 +26,8 @@ const LARGEST_FILE_BYTES = 64 * 1024 * 1024;
 /** Refused rows that the screen shows; all of them are in the list to take along. */
 const SHOWN = 50;
 
-const importSchema = z.strictObject({ name: z.string().trim().min(1).max(200), layout: layoutSchema, choices: choicesSchema });
-const storeSchema = z.strictObject({ mode: z.enum(['all-or-nothing', 'keep-the-good']) });
+export const importSchema = z.strictObject({ name: z.string().trim().min(1).max(200), layout: layoutSchema, choices: choicesSchema });
+export const storeSchema = z.strictObject({ mode: z.enum(['all-or-nothing', 'keep-the-good']) });
 
 const LACK: Readonly<Record<NonNullable<ReturnType<typeof lacks>>, string>> = {
   'no-speed': 'No column is the speed, a path or a whole body; a throw needs one of them.',

@@ -9,7 +9,7 @@ import { shapeOf } from './look.ts';
 const nameSchema = z.string().trim().min(1).max(60);
 export const newRecipeSchema = z.strictObject({ name: nameSchema, layout: layoutSchema });
 export const renamingSchema = z.strictObject({ name: nameSchema });
-const recipeSchema = z.strictObject({ id: z.string(), name: nameSchema, shape: z.string(), layout: layoutSchema });
+export const recipeSchema = z.strictObject({ id: z.string(), name: nameSchema, shape: z.string(), layout: layoutSchema });
 const fileSchema = z.strictObject({ version: z.literal(1), recipes: z.array(recipeSchema) });
 
 /** How the columns of one shape of file are read, as a coach once said. It holds nothing of any athlete. */

@@ -1,9 +1,12 @@
 import { z } from 'zod';
 import { reportSchema } from '../../../core/facts/arm-says.ts';
 import { athleteSchema, type Athlete } from '../../../core/facts/coach.ts';
+import type { ImportReport, StoreAnswer } from '../../../core/facts/import-wire.ts';
 import type { SessionsFound } from '../../../core/facts/session-search.ts';
 import { effortSchema, idSchema, stageSchema } from '../../../core/facts/spelling.ts';
 import type { AthleteDays, DeviceState, ErasedAnswer, SessionListing } from '../../../core/facts/wire.ts';
+import { layoutSchema } from '../../../core/imports/layout.ts';
+import { recipeSchema } from '../../files-in/recipes.ts';
 import { factSchema } from '../../files-out/read-facts.ts';
 import type { MoundListing } from '../mounds.ts';
 
@@ -13,6 +16,7 @@ const ms = z.int().describe('Milliseconds since 1970 on the server’s clock.');
 
 const sessionListing = z.strictObject({
   id: idSchema, mound: idSchema, athleteId: idSchema, athleteName: z.string(), timeZone: z.string(), openedAtMs: ms, closedAtMs: ms.nullable(),
+  imported: z.strictObject({ fileName: z.string(), atMs: ms }).nullable(),
   throws: z.int(), stages: z.array(z.string()), trials: z.array(z.string()),
 }) satisfies z.ZodType<SessionListing>;
 
@@ -47,6 +51,14 @@ const erased = z.strictObject({
 const ledger = z.looseObject({ mound: idSchema, place: z.int() }).describe('What the facts before have said, as core/session/ledger.ts has it; for Offpace’s own screens, and free to change.');
 const view = z.looseObject({ mound: idSchema, place: z.int(), scienceVersion: z.int(), throws: z.array(z.looseObject({ place: z.int(), number: z.int(), atMs: ms })) }).describe('What a screen shows, as core/facts/views.ts has it, rounded.');
 
+const count = z.int().min(0);
+const importReport = z.looseObject({
+  file: z.strictObject({ name: z.string(), sha256: z.string() }), bytes: count, rows: count, good: count, refused: count,
+  refusedBecause: z.record(z.string(), count), sessions: count, athletes: count, mounds: z.array(z.string()),
+  days: z.strictObject({ first: z.string(), last: z.string() }).nullable(),
+  earlier: z.strictObject({ sessions: count, lastAtMs: ms }).nullable(),
+}) satisfies z.ZodType<ImportReport>;
+
 const grantedTo = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('coach'), name: z.string() }),
   z.strictObject({ kind: z.enum(['viewer', 'device']), mound: idSchema }),
@@ -72,6 +84,11 @@ export const ANSWERS = {
   SessionListing: sessionListing,
   SessionsFound: sessionsFound,
   Fact: factSchema,
+  FileLook: z.looseObject({ layout: layoutSchema, rows: z.array(z.array(z.unknown())), shape: z.string(), recipe: recipeSchema.nullable() }),
+  ImportBegun: z.strictObject({ id: z.string() }),
+  ImportReport: importReport,
+  ImportStored: z.strictObject({ kind: z.enum(['stored', 'broken-off']), sessions: count, throws: count }) satisfies z.ZodType<StoreAnswer>,
+  Recipe: recipeSchema,
   Recording: z.strictObject({ session: idSchema, mound: idSchema, log: z.string(), carry: ledger, facts: z.array(factSchema) }),
   Growth: z.strictObject({ log: z.string(), held: z.int(), facts: z.array(factSchema) }),
   SessionRecord: z.strictObject({ session: idSchema, mound: idSchema, place: z.int(), view, baselines: z.record(z.string(), z.int()), ledger }),

@@ -20,7 +20,7 @@ export function openapiDocument(): Json {
   };
 }
 
-function described({ method, path, summary, who, asks, sends, answers, refuses = [] }: Operation): Json {
+function described({ method, path, summary, who, asks, sends, sendsFile, answers, refuses = [] }: Operation): Json {
   const refusals = [...new Set([...refuses, ...(who === 'coach' ? [401, 403] : []), ...(/:id/.test(path) ? [404] : [])])].toSorted();
   const parameters = [...inPath(path), ...(asks === undefined ? [] : inQuestion(asks))];
   return {
@@ -29,6 +29,7 @@ function described({ method, path, summary, who, asks, sends, answers, refuses =
     security: who === 'coach' ? [{ coach: [] }] : [],
     ...(parameters.length > 0 && { parameters }),
     ...(sends !== undefined && { requestBody: { required: true, content: { 'application/json': { schema: jsonSchema(sends) } } } }),
+    ...(sendsFile === true && { requestBody: { required: true, content: { 'application/octet-stream': {} } } }),
     responses: {
       [String(answers.status)]: answered(answers),
       ...Object.fromEntries(refusals.map((status) => [String(status), { description: 'Refused: why, and what to do.', content: { 'application/json': { schema: ref('Refusal') } } }])),

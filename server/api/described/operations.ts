@@ -1,14 +1,16 @@
 import type { z } from 'zod';
 import { sessionQuestionSchema } from '../../../core/facts/session-search.ts';
+import { newRecipeSchema, renamingSchema } from '../../files-in/recipes.ts';
 import { grantSchema, openSchema } from '../access-routes.ts';
 import { erasingSchema } from '../athlete-data.ts';
 import { exportQuestionSchema } from '../export-question.ts';
+import { importSchema, storeSchema } from '../import-routes.ts';
 import { signInSchema } from '../sign-in.ts';
 import type { AnswerName } from './answers.ts';
 
 /** One thing that /api can be asked. */
 export interface Operation {
-  readonly method: 'get' | 'post' | 'delete';
+  readonly method: 'get' | 'post' | 'put' | 'patch' | 'delete';
   /** Below /api, as the routes write it. */
   readonly path: string;
   readonly summary: string;
@@ -16,6 +18,8 @@ export interface Operation {
   readonly who: 'anyone' | 'coach';
   readonly asks?: z.ZodObject;
   readonly sends?: z.ZodType;
+  /** Bytes of any file instead. */
+  readonly sendsFile?: true;
   readonly answers: { readonly status: 200 | 201 | 204 } & (
     | { readonly is: AnswerName; readonly list?: true }
     | { readonly file: readonly string[] }
@@ -59,4 +63,14 @@ export const OPERATIONS: readonly Operation[] = [
   { method: 'get', path: '/sessions/:id/facts', summary: 'A session’s facts and those that it rests on, as JSON Lines.', who: 'coach', answers: FACTS, refuses: [404] },
   { method: 'get', path: '/throws', summary: 'A table of all throws.', who: 'coach', asks: exportQuestionSchema, answers: THROWS, refuses: [400] },
   { method: 'get', path: '/facts', summary: 'All facts, as JSON Lines.', who: 'coach', answers: FACTS },
+  { method: 'post', path: '/imports/look', summary: 'What the first 64 KiB of a file of throws look like: a guess for each column, and what it rests on.', who: 'coach', sendsFile: true, answers: { status: 200, is: 'FileLook' }, refuses: [400] },
+  { method: 'post', path: '/imports', summary: 'Begin an import: what the columns of the file are, and whose its rows.', who: 'coach', sends: importSchema, answers: { status: 201, is: 'ImportBegun' }, refuses: [400] },
+  { method: 'put', path: '/imports/:id/file', summary: 'The file itself; the answer says what each of its rows came to.', who: 'coach', sendsFile: true, answers: { status: 200, is: 'ImportReport' }, refuses: [400, 404, 409] },
+  { method: 'get', path: '/imports/:id/refused.csv', summary: 'Which rows are refused and why.', who: 'coach', answers: { status: 200, file: ['text/csv'] }, refuses: [404, 409] },
+  { method: 'post', path: '/imports/:id/store', summary: 'Store the rows as sessions.', who: 'coach', sends: storeSchema, answers: { status: 200, is: 'ImportStored' }, refuses: [400, 404, 409, 503] },
+  { method: 'delete', path: '/imports/:id', summary: 'Break an import off.', who: 'coach', answers: { status: 204, nothing: true }, refuses: [404] },
+  { method: 'get', path: '/recipes', summary: 'How the columns of files are read, as coaches once said.', who: 'coach', answers: { status: 200, is: 'Recipe', list: true } },
+  { method: 'post', path: '/recipes', summary: 'Keep a recipe, in place of one of the same name.', who: 'coach', sends: newRecipeSchema, answers: { status: 201, is: 'Recipe' }, refuses: [400] },
+  { method: 'patch', path: '/recipes/:id', summary: 'Rename a recipe.', who: 'coach', sends: renamingSchema, answers: { status: 200, is: 'Recipe' }, refuses: [400, 404] },
+  { method: 'delete', path: '/recipes/:id', summary: 'Remove a recipe.', who: 'coach', answers: { status: 204, nothing: true }, refuses: [404] },
 ];
