@@ -34,12 +34,12 @@ export type Refused = Extract<ServerFrame, { kind: 'refused' }>;
 export type RecordedFrame = Extract<DeviceFrame, { kind: 'throw' | 'correction' }>;
 
 /** An answer that is this late means that nobody is there. */
-const ANSWER_WITHIN_MS = 10_000;
-const SEND_AGAIN_AFTER_MS = 3_000;
+export const ANSWER_WITHIN_MS = 10_000;
+export const SEND_AGAIN_AFTER_MS = 3_000;
 /** Refusals of a hello that saying it again cannot mend. */
 const HOPELESS: readonly RefusalCode[] = ['wrong-token', 'wrong-protocol', 'malformed'];
 /** The server closes with this when another connection of the same device came later. */
-const TAKEN_OVER = 4001;
+export const TAKEN_OVER = 4001;
 
 /**
  * A device as the protocol wants it: hello first, heartbeats, every frame kept until it is stored or finally refused,

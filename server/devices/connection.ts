@@ -8,10 +8,10 @@ import type { StageHere } from './stage-of.ts';
 import type { Wire } from './wire.ts';
 
 /** A throw older than the newest time of its device by more than this was kept back: the stage of now says nothing about it. */
-const LATE_MS = 10_000;
+export const LATE_MS = 10_000;
 /** Frames of one connection that may wait for the disk before it is read no further. */
 const MOST_WAITING = 256;
-const MOST_REFUSALS_BEFORE_HELLO = 5;
+export const MOST_REFUSALS_BEFORE_HELLO = 5;
 const MOST_KEPT_OF_A_FRAME = 64 * 1024;
 const FLOODED = 'This device goes on sending frames that are refused, or heartbeats far more often than they are asked for; mend the program, keep what is not answered, and connect again in a minute.';
 

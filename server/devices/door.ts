@@ -16,12 +16,12 @@ import type { StageHere } from './stage-of.ts';
 import { wireOver } from './wire.ts';
 
 /** A frame up to here is refused and the connection lives; a larger one ends it, because it is not even read. */
-const LARGEST_READ_BYTES = 16 * LARGEST_FRAME_BYTES;
+export const LARGEST_READ_BYTES = 16 * LARGEST_FRAME_BYTES;
 /** Connections from one address that may stand open without a hello. A hall full of devices that come back at once says it within moments. */
 const MOST_STRANGERS_OF_ONE_ADDRESS = 256;
-const HELLO_WITHIN_MS = 10_000;
+export const HELLO_WITHIN_MS = 10_000;
 /** A connection without a frame for this long is taken for dead; its device is stale long before. */
-const SILENT_FOR_MS = 60_000;
+export const SILENT_FOR_MS = 60_000;
 /** For a device to say goodbye when its connection is ended. */
 const FAREWELL_MS = 500;
 

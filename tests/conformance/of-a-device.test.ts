@@ -5,6 +5,7 @@ import { askDevice } from '../../conformance/of-a-device.ts';
 import type { Finding } from '../../conformance/rule.ts';
 import type { Clock } from '../../device/clock.ts';
 import { DeviceClient } from '../../device/client.ts';
+import { openDevice } from '../../docs/device-example.mjs';
 import { randomFrom } from '../../simulators/random.ts';
 import { thirtyLineDevice, type Fault } from './thirty-lines.ts';
 
@@ -16,6 +17,18 @@ test('a device written in an afternoon keeps every rule', async () => {
 
 test('the simulated device keeps every rule', async () => {
   expect(outcomes(await asked(simulatedDevice))).toEqual({ broken: [], 'not-reached': [] });
+});
+
+test('the device program that comes with the protocol keeps every rule', async () => {
+  const findings = await asked((url) => {
+    const device = openDevice(url, { kind: 'hello', protocol: 1, device: 'example', run: 'run-1', ...GIVEN, sight: 'spin-only', axis: 'none', units: { distance: 'm', speed: 'km/h', movement: 'cm' } }, { pauseMs: 5, longestPauseMs: 20, say: () => {} });
+    const throwing = setInterval(() => device.thrown(Date.now(), { summary: { releaseSpeed: 128 } }), 10);
+    return () => {
+      clearInterval(throwing);
+      device.close();
+    };
+  });
+  expect(outcomes(findings)).toEqual({ broken: [], 'not-reached': [] });
 });
 
 const BREAKS: Readonly<Record<Fault, readonly DeviceRule[]>> = {
