@@ -44,30 +44,44 @@ export function analyseThrow(body: ThrowBody, source: Seer, { hand, stage, dista
   const flown = airOf(air);
   const seen = flightOf(measured, distanceM, flown, source);
   const spin = spinOf(measured, source, seen.sighting, flown);
-  const analysed: AnalysedThrow = {
-    ...seen.readings,
-    ...spin.readings,
-    extensionM: measured.extensionM ?? 'not-sent',
-    seamAxis: body.seams === undefined ? null : { latitudeDeg: body.seams.latitude, longitudeDeg: body.seams.longitude },
-    unexplained: unexplainedOf(seen, spin.told, flown, source),
-    inferred: source.sight === 'spin-only',
+  const { readings } = seen;
+  const atPlate = <T>(reading: T): T | 'not-defined' => (STAGE_HAS_PLATE[stage] ? reading : 'not-defined');
+  // Name by name: spreading objects of so many names into one another costs more than the numbers do.
+  return {
     problem: seen.problem,
+    inferred: source.sight === 'spin-only',
+    speedMps: readings.speedMps,
+    verticalM: readings.verticalM,
+    armSideM: towardsArmSide(readings.armSideM, hand),
+    flightTimeS: readings.flightTimeS,
+    flightTimeFrom: readings.flightTimeFrom,
+    releaseHeightM: readings.releaseHeightM,
+    releaseArmSideM: towardsArmSide(readings.releaseArmSideM, hand),
+    extensionM: measured.extensionM ?? 'not-sent',
+    plateHeightM: atPlate(readings.plateHeightM),
+    plateRightM: atPlate(readings.plateRightM),
+    plateSpeedMps: atPlate(readings.plateSpeedMps),
+    verticalApproachRad: atPlate(readings.verticalApproachRad),
+    horizontalApproachRad: towardsArmSide(atPlate(readings.horizontalApproachRad), hand),
+    spinRpm: spin.readings.spinRpm,
+    tiltRad: spin.readings.tiltRad,
+    efficiency: spin.readings.efficiency,
+    gyroRad: spin.readings.gyroRad,
+    spinFrom: spin.readings.spinFrom,
+    seamAxis: body.seams === undefined ? null : { latitudeDeg: body.seams.latitude, longitudeDeg: body.seams.longitude },
+    unexplained: unexplainedFor(hand, unexplainedOf(seen, spin.told, flown, source)),
+    standardErrors: readings.standardErrors,
+    path: pathOf(atPlate(readings.path), hand),
   };
-  return inTheAthletesTerms(STAGE_HAS_PLATE[stage] ? analysed : withoutPlate(analysed), hand);
-}
-
-function withoutPlate(analysed: AnalysedThrow): AnalysedThrow {
-  return { ...analysed, plateHeightM: 'not-defined', plateRightM: 'not-defined', plateSpeedMps: 'not-defined', verticalApproachRad: 'not-defined', horizontalApproachRad: 'not-defined', path: 'not-defined' };
 }
 
 /** The one mirror: a right-hander's arm side is −x, a left-hander's +x. Tilt, gyro and plate place stay as the eye sees them. */
-function inTheAthletesTerms(analysed: AnalysedThrow, hand: Hand | null): AnalysedThrow {
-  const turn = (right: Reading): Reading => {
-    if (hand === null) return 'not-defined';
-    if (typeof right !== 'number') return right;
-    return hand === 'right' ? -right : right;
-  };
-  const path = hand === 'left' && typeof analysed.path !== 'string' ? mirrorPath(analysed.path) : analysed.path;
-  const { armSideM, releaseArmSideM, horizontalApproachRad } = analysed;
-  return { ...analysed, armSideM: turn(armSideM), releaseArmSideM: turn(releaseArmSideM), horizontalApproachRad: turn(horizontalApproachRad), unexplained: unexplainedFor(hand, analysed.unexplained), path };
+function towardsArmSide(right: Reading, hand: Hand | null): Reading {
+  if (hand === null) return 'not-defined';
+  if (typeof right !== 'number') return right;
+  return hand === 'right' ? -right : right;
+}
+
+function pathOf(path: ConstantAcceleration | Missing, hand: Hand | null): ConstantAcceleration | Missing {
+  return hand === 'left' && typeof path !== 'string' ? mirrorPath(path) : path;
 }

@@ -5,7 +5,8 @@ import type { ThrowEntry } from './ledger.ts';
 
 /** What one throw tells about the body that threw it. A stage without a release height has none. */
 export function bodyReadings(entry: ThrowEntry, { extensionM, releaseHeightM, releaseArmSideM }: Pick<ThrowView, 'extensionM' | 'releaseHeightM' | 'releaseArmSideM'>): BodyReadings {
-  return { ...bodyToSi(entry.body, entry.source.units), extensionM: known(extensionM), releaseHeightM: known(releaseHeightM), releaseArmSideM: known(releaseArmSideM) };
+  const { armSpeedMps, deliveryDurationS } = bodyToSi(entry.body, entry.source.units);
+  return { armSpeedMps, deliveryDurationS, extensionM: known(extensionM), releaseHeightM: known(releaseHeightM), releaseArmSideM: known(releaseArmSideM) };
 }
 
 function known(reading: Reading): number | null {

@@ -18,34 +18,55 @@ const QUANTA: readonly (readonly [suffix: string, quantum: number])[] = [
 const PLAIN_QUANTUM = 1e-4;
 
 /** Of the names met so far: there are as many as views have fields. */
-const known = new Map<string, number>();
+const known = new Map<string, Rule>();
+
+interface Rule {
+  readonly quantum: number;
+  /** How many quanta are one: an integer divisor, so that 0.1 stays 0.1. */
+  readonly per: number;
+  /** Of an estimate's parts, which carry the unit of the measure that they belong to. */
+  readonly isPart: boolean;
+}
+
+function ruleOf(field: string): Rule {
+  const before = known.get(field);
+  if (before !== undefined) return before;
+  const quantum = QUANTA.find(([suffix]) => field.endsWith(suffix))?.[1] ?? PLAIN_QUANTUM;
+  const rule = { quantum, per: Math.round(1 / quantum), isPart: field === 'mean' || field === 'low' || field === 'high' };
+  known.set(field, rule);
+  return rule;
+}
 
 /** The quantum of a view field, by the unit at the end of its name. */
 export function quantumOf(field: string): number {
-  const quantum = known.get(field) ?? QUANTA.find(([suffix]) => field.endsWith(suffix))?.[1] ?? PLAIN_QUANTUM;
-  known.set(field, quantum);
-  return quantum;
+  return ruleOf(field).quantum;
 }
 
 /** Every number of a view rounded to the quantum of its field; numbers in a list take the quantum of the list's name. */
 export function rounded<T>(value: T, field = ''): T {
-  if (typeof value === 'number') return (Number.isInteger(value) ? value : roundTo(value, quantumOf(field))) as T;
-  if (Array.isArray(value)) return value.map((item: unknown) => rounded(item, field)) as T;
+  return under(value, ruleOf(field)) as T;
+}
+
+/** What needs no rounding stays the same object: copying costs more than looking. */
+function under(value: unknown, rule: Rule): unknown {
+  if (typeof value === 'number') return Number.isInteger(value) ? value : roundTo(value, rule.per);
   if (value === null || typeof value !== 'object') return value;
-  const all: Record<string, unknown> = {};
-  // A loop, because every view goes through it name by name.
-  for (const name of Object.keys(value)) all[name] = rounded((value as Record<string, unknown>)[name], unitless(name) ? field : name);
-  return all as T;
+  if (Array.isArray(value)) return value.map((item: unknown) => under(item, rule));
+  const before = value as Record<string, unknown>;
+  let after = before;
+  for (const name of Object.keys(before)) {
+    const one = before[name];
+    if (one === null || (typeof one !== 'number' && typeof one !== 'object')) continue;
+    const own = ruleOf(name);
+    const now = under(one, own.isPart ? rule : own);
+    if (Object.is(now, one)) continue;
+    if (after === before) after = { ...before };
+    after[name] = now;
+  }
+  return after;
 }
 
-/** Names of an estimate's parts, which carry the unit of the measure they belong to. */
-function unitless(name: string): boolean {
-  return name === 'mean' || name === 'low' || name === 'high';
-}
-
-/** By an integer divisor, so that 0.1 stays 0.1. */
-function roundTo(value: number, quantum: number): number {
-  const per = Math.round(1 / quantum);
+function roundTo(value: number, per: number): number {
   const result = Math.round(value * per) / per;
   return result === 0 ? 0 : result;
 }

@@ -1,20 +1,49 @@
-/**
- * Lets writes that arrive in one turn of the event loop share one commit, because a commit costs a flush of the disk
- * however much is in it.
- * `commitAll` writes a group in one transaction and throws when nothing of it was written; a group that fails is tried
- * write by write, so that one bad write does not take others with it.
- */
-export class GroupCommit<Write, Reply> {
-  #waiting: { readonly write: Write; readonly resolve: (reply: Reply) => void }[] = [];
-  #scheduled: NodeJS.Immediate | null = null;
-  readonly #commitAll: (writes: readonly Write[]) => Reply[];
-  readonly #failed: (error: unknown) => Reply;
+/** Where groups of writes go. */
+export interface GroupStore<Write, Written> {
+  /** Writes a group in one transaction; throws when nothing of it was written. */
+  commit(writes: readonly Write[]): readonly Written[];
+  /** Resolves once all that was committed before is on the disk for good; rejects where nobody knows whether it is. */
+  flush(): Promise<void>;
+  /** The same at once, while everything waits. */
+  flushNow(): void;
+}
 
-  constructor(commitAll: (writes: readonly Write[]) => Reply[], failed: (error: unknown) => Reply) {
-    this.#commitAll = commitAll;
-    this.#failed = failed;
+/** What becomes of a write. */
+export interface Outcomes<Written, Reply> {
+  /** It is on the disk for good. */
+  lasts(written: Written): Reply;
+  failed(error: unknown): Reply;
+}
+
+interface Waiting<Write, Reply> {
+  readonly write: Write;
+  readonly resolve: (reply: Reply) => void;
+}
+
+interface Committed<Written, Reply> {
+  readonly written: Written;
+  readonly resolve: (reply: Reply) => void;
+}
+
+/**
+ * Lets writes that arrive together share one commit and one flush of the disk, because a flush costs the same however much is in
+ * it. What arrives while one is under way waits for the next; a write is answered once it is flushed, in the order of arrival.
+ * A group that fails is tried write by write, so that one bad write does not take others with it.
+ */
+export class GroupCommit<Write, Written, Reply> {
+  #waiting: Waiting<Write, Reply>[] = [];
+  #committed: Committed<Written, Reply>[] = [];
+  #scheduled: NodeJS.Immediate | null = null;
+  #isFlushing = false;
+  readonly #store: GroupStore<Write, Written>;
+  readonly #outcomes: Outcomes<Written, Reply>;
+
+  constructor(store: GroupStore<Write, Written>, outcomes: Outcomes<Written, Reply>) {
+    this.#store = store;
+    this.#outcomes = outcomes;
   }
 
+  /** Whether something waits for its commit. */
   get isBusy(): boolean {
     return this.#waiting.length > 0;
   }
@@ -23,25 +52,59 @@ export class GroupCommit<Write, Reply> {
   add(write: Write): Promise<Reply> {
     return new Promise((resolve) => {
       this.#waiting.push({ write, resolve });
-      this.#scheduled ??= setImmediate(() => this.flush());
+      this.#schedule();
     });
   }
 
+  /** Writes and flushes at once what waits or is under way. */
   flush(): void {
+    this.#commit();
+    if (this.#committed.length > 0) this.#settle(this.#committed.splice(0), () => this.#store.flushNow());
+  }
+
+  #schedule(): void {
+    if (this.#isFlushing || this.#waiting.length === 0) return;
+    this.#scheduled ??= setImmediate(() => {
+      this.#commit();
+      if (this.#committed.length > 0) void this.#flushBehind();
+    });
+  }
+
+  async #flushBehind(): Promise<void> {
+    this.#isFlushing = true;
+    const failure = await this.#store.flush().then(() => null, (error: unknown) => ({ error }));
+    this.#isFlushing = false;
+    this.#settle(this.#committed.splice(0), () => {
+      if (failure !== null) throw failure.error;
+    });
+    this.#schedule();
+  }
+
+  #settle(group: readonly Committed<Written, Reply>[], demandFlushed: () => void): void {
+    try {
+      demandFlushed();
+    } catch (error) {
+      for (const { resolve } of group) resolve(this.#outcomes.failed(error));
+      return;
+    }
+    for (const { written, resolve } of group) resolve(this.#outcomes.lasts(written));
+  }
+
+  #commit(): void {
     if (this.#scheduled !== null) clearImmediate(this.#scheduled);
     this.#scheduled = null;
     const group = this.#waiting;
     this.#waiting = [];
-    if (group.length === 0) return;
-    const replies = this.#commit(group.map(({ write }) => write));
-    group.forEach(({ resolve }, index) => resolve(replies[index]!));
+    if (group.length > 0) this.#commitGroup(group);
   }
 
-  #commit(writes: readonly Write[]): Reply[] {
+  #commitGroup(group: readonly Waiting<Write, Reply>[]): void {
     try {
-      return this.#commitAll(writes);
+      const written = this.#store.commit(group.map(({ write }) => write));
+      for (const [index, { resolve }] of group.entries()) this.#committed.push({ written: written[index]!, resolve });
     } catch (error) {
-      return writes.length === 1 ? [this.#failed(error)] : writes.flatMap((write) => this.#commit([write]));
+      if (group.length === 1) group[0]!.resolve(this.#outcomes.failed(error));
+      else for (const one of group) this.#commitGroup([one]);
     }
   }
 }

@@ -2,6 +2,7 @@ import type { Database } from 'libsql';
 import type { Fact } from '../../core/facts/fact.ts';
 import { eraseFacts } from './erase.ts';
 import type { AppendAllReply, AppendReply, DamagedFact, Entry, EraseReply, FactLog, RefusalEntry, RefuseReply, StorageFailure } from './fact-log.ts';
+import { NotFlushed } from './flusher.ts';
 import { GroupCommit } from './group-commit.ts';
 import { Numbers } from './numbers.ts';
 import { openDatabase, type OpenDatabase } from './open-database.ts';
@@ -31,7 +32,7 @@ export function openSqliteLog(options: LogOptions): OpenedLog {
 
 type Write = { readonly kind: 'fact'; readonly entry: Entry } | { readonly kind: 'refusal'; readonly refusal: RefusalEntry };
 
-function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }: LogOptions): FactLog {
+function logOver({ database, flusher, letGo }: OpenDatabase, { nowMs, newId, onTrouble }: LogOptions): FactLog {
   let id = identityOf(database, newId, nowMs());
   const numbers = new Numbers(database);
   const write = writer(database, numbers);
@@ -44,14 +45,8 @@ function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }:
   const damaged = new Map<string, DamagedFact>();
   let open = true;
 
-  function commitAll(writes: readonly Write[]): (AppendReply | RefuseReply)[] {
+  function writeAll(writes: readonly Write[]): Written<AppendReply | RefuseReply>[] {
     const atMs = nowMs();
-    const written = writeAll(writes, atMs);
-    for (const { fact } of written) if (fact !== null) tell(fact);
-    return written.map(({ reply }) => reply);
-  }
-
-  function writeAll(writes: readonly Write[], atMs: number): Written<AppendReply | RefuseReply>[] {
     try {
       return inTransaction(database, () => {
         const written = writes.map((one) => (one.kind === 'fact' ? write.append(one.entry, atMs) : write.refuse(one.refusal, atMs)));
@@ -79,6 +74,7 @@ function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }:
         }
         write.flush();
       });
+      flusher.flushNow();
     } catch (error) {
       write.forget();
       if (error instanceof AlreadyStored) return { kind: 'known' };
@@ -131,6 +127,7 @@ function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }:
         return facts;
       });
       if (erased === null) return { kind: 'unknown' };
+      flusher.flushNow();
       id = newLog;
       damaged.clear();
       for (const listener of erasedListeners) listener();
@@ -151,9 +148,15 @@ function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }:
     }
   }
 
-  const commits = new GroupCommit<Write, AppendReply | RefuseReply>(commitAll, (error) => {
-    onTrouble(error);
-    return failure(error);
+  const commits = new GroupCommit<Write, Written<AppendReply | RefuseReply>, AppendReply | RefuseReply>({ ...flusher, commit: writeAll }, {
+    lasts({ fact, reply }) {
+      if (fact !== null) tell(fact);
+      return reply;
+    },
+    failed(error) {
+      onTrouble(error);
+      return failure(error);
+    },
   });
   const closed: StorageFailure = { kind: 'failed', sentence: 'The server is stopping and stores nothing more; send it again when the server is back.' };
 
@@ -167,7 +170,11 @@ function logOver({ database, letGo }: OpenDatabase, { nowMs, newId, onTrouble }:
     isBusy: () => commits.isBusy,
     read: factsOf,
     mounds: () => (selectMounds.all() as { mound: string }[]).map(({ mound }) => mound),
-    settled: (device, run) => numbers.settled(device, run),
+    settled(device, run) {
+      // Who hears that a number is settled forgets its throw.
+      commits.flush();
+      return numbers.settled(device, run);
+    },
     find(identity) {
       const found = numbers.find(identity);
       if (found === null) return null;
@@ -203,6 +210,7 @@ function identityOf(database: Database, newId: () => string, nowMs: number): str
 }
 
 function failure(error: unknown): StorageFailure {
+  if (error instanceof NotFlushed) return { kind: 'failed', sentence: 'The disk of the server failed, so nobody knows whether this is stored; see the log of the server and start it anew, then send it again.' };
   const full = (error as { readonly code?: string }).code === 'SQLITE_FULL';
   return {
     kind: 'failed',
