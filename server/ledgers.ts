@@ -13,8 +13,8 @@ export interface Ledgers {
   all(): Ledger[];
   /** The recording of a session; null for one that nobody has opened. */
   recorded(session: string): { readonly mound: string; readonly slice: SessionSlice } | null;
-  /** The facts of a mound from now on, each once its ledger holds it. */
-  facts(mound: string): Observable<Fact>;
+  /** The ledger of a mound after each fact from now on. */
+  states(mound: string): Observable<Ledger>;
   /** Calls after every ledger was folded anew, because somebody was erased: what was made of them before no longer stands. */
   onRefolded(listener: () => void): void;
   close(): void;
@@ -24,7 +24,7 @@ export interface Ledgers {
 export function followLedgers(log: FactLog, onTrouble: (error: unknown) => void): Ledgers {
   const ledgers = new Map<string, Ledger>();
   const pasts = new Map<string, MoundPast>();
-  const streams = new Map<string, Subject<Fact>>();
+  const streams = new Map<string, Subject<Ledger>>();
   const refolded: (() => void)[] = [];
 
   const of = (mound: string): Ledger => ledgers.get(mound) ?? emptyLedger(mound);
@@ -40,7 +40,7 @@ export function followLedgers(log: FactLog, onTrouble: (error: unknown) => void)
 
   function take(fact: Fact): void {
     fold(fact);
-    streams.get(fact.mound)?.next(fact);
+    streams.get(fact.mound)?.next(of(fact.mound));
   }
 
   function folded(ledger: Ledger, fact: Fact): Ledger {
@@ -81,8 +81,8 @@ export function followLedgers(log: FactLog, onTrouble: (error: unknown) => void)
       const { mound, sessions } = ledger;
       return { mound, slice: pasts.get(mound)!.slice(session, sessions[session]!.openedPlace) };
     },
-    facts(mound) {
-      const stream = streams.get(mound) ?? new Subject<Fact>();
+    states(mound) {
+      const stream = streams.get(mound) ?? new Subject<Ledger>();
       streams.set(mound, stream);
       return stream;
     },

@@ -36,8 +36,9 @@ function presentWork(session: SessionEntry, work: string, works: Sums['works']):
 
 function progressIn(session: SessionEntry, stage: Stage, present: PresentWork | null): StageProgress {
   const { planned } = session;
-  const about = { stage, gate: planned.gates[stage]?.gate ?? DEFAULT_GATE, hasZone: zoneIn(session, stage) !== null };
-  if (present === null) return { ...about, work: null, passed: [] };
+  const gate = planned.gates[stage]?.gate ?? DEFAULT_GATE;
+  const hasZone = zoneIn(session, stage) !== null;
+  if (present === null) return { stage, gate, hasZone, work: null, passed: [] };
   const days = daysIn(session, stage, present);
   const sum = (of: (day: (typeof days)[number]) => number): number => days.reduce((total, day) => total + of(day), 0);
   const [hits, judged] = [sum((day) => day.hits), sum((day) => day.judged)];
@@ -45,8 +46,8 @@ function progressIn(session: SessionEntry, stage: Stage, present: PresentWork | 
   const comfort = said === undefined ? null : { comfortable: said.comfortable, atMs: said.atMs };
   const work = { comfort, hits, judged, shareLowerBound: anytimeShareLowerBound(hits, judged, ALPHA), days };
   return {
-    ...about,
-    work: { ...work, state: gateState(toJudge(about, work)) },
+    stage, gate, hasZone,
+    work: { ...work, state: gateState(toJudge({ stage, gate, hasZone }, work)) },
     passed: [...planned.passedBefore, ...planned.passed].filter((one) => one.stage === stage && one.work === present.work).map(passedGate),
   };
 }

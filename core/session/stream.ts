@@ -1,7 +1,5 @@
-import { identity, map, scan, startWith, type MonoTypeOperatorFunction, type Observable } from 'rxjs';
-import type { Fact } from '../facts/fact.ts';
+import { identity, map, startWith, type MonoTypeOperatorFunction, type Observable } from 'rxjs';
 import type { MoundView } from '../facts/views.ts';
-import { foldFact } from './fold.ts';
 import type { Ledger } from './ledger.ts';
 import { moundView } from './view.ts';
 
@@ -11,12 +9,11 @@ export interface Folded {
 }
 
 /**
- * The fold of `fold.ts` lifted over a stream of facts: the view before the first fact, then one after each.
- * @param spaced may leave ledgers out where there is no time for a view of each
+ * The views of a mound whose facts are folded by `fold.ts`: that of how it stands, then one of each state that follows.
+ * @param spaced may leave states out where there is no time for a view of each
  */
-export function viewsOf(facts$: Observable<Fact>, start: Ledger, session: string | null, spaced: MonoTypeOperatorFunction<Ledger> = identity): Observable<Folded> {
-  return facts$.pipe(
-    scan(foldFact, start),
+export function viewsOf(states$: Observable<Ledger>, start: Ledger, session: string | null, spaced: MonoTypeOperatorFunction<Ledger> = identity): Observable<Folded> {
+  return states$.pipe(
     spaced,
     startWith(start),
     map((ledger) => ({ ledger, view: moundView(ledger, session) })),

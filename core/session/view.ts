@@ -2,7 +2,7 @@ import { FASTBALLS_NEEDED, type FastballBaseline } from '../coaching/baseline.ts
 import { fatigueSign } from '../coaching/fatigue.ts';
 import { honestArm } from '../coaching/honest-arm.ts';
 import { triedOverDays } from '../coaching/tried-over-days.ts';
-import type { BaselineState, MoundHead, MoundView, SessionView, ThrowView, TrialView, UnexplainedReading } from '../facts/views.ts';
+import type { BaselineState, MoundView, SessionView, ThrowView, TrialView, UnexplainedReading } from '../facts/views.ts';
 import { SCIENCE_VERSION } from './analyse.ts';
 import { armCareView, armTalkView, comfortView, feedbackView } from './coaching-view.ts';
 import { fastballsIn } from './fastballs.ts';
@@ -37,7 +37,7 @@ export function moundView(ledger: Ledger, session: string | null, most = THROWS_
   const shown = entry === undefined ? null : sessionView(ledger, entry, most);
   const count = countOf(ledger.unclaimed);
   const unclaimed = newestOf(ledger.unclaimed, UNCLAIMED_LISTED);
-  const head = rounded<MoundHead>({
+  const head = rounded<MoundView>({
     mound: ledger.mound,
     place: ledger.place,
     atMs: ledger.atMs,
@@ -49,7 +49,10 @@ export function moundView(ledger: Ledger, session: string | null, most = THROWS_
     air: ledger.air,
     unclaimedCount: count,
     unclaimedSince: countAfter(ledger.unclaimed, shown?.throws.at(-1)?.place ?? 0),
+    throws: [],
+    unclaimed: [],
   });
+  // Each throw is rounded once and for all, so it is put in behind the rounding.
   return { ...head, throws: shown?.throws ?? [], unclaimed: unclaimed.map((thrown, index) => unclaimedView(thrown, count - unclaimed.length + index + 1)) };
 }
 

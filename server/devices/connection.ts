@@ -179,7 +179,8 @@ export class Connection {
 function saidBy(hello: Hello, frame: Measured): DeviceSays {
   const { device, run, sight, axis, units, standardErrors } = hello;
   const { sequence, time, body } = frame;
-  const source: Source = { device, run, sight, axis, units, ...(standardErrors === undefined ? {} : { standardErrors }), sequence, time };
+  // Not spread into one another: said of every throw, that would cost as much as checking it.
+  const source: Source = standardErrors === undefined ? { device, run, sight, axis, units, sequence, time } : { device, run, sight, axis, units, standardErrors, sequence, time };
   if (frame.kind === 'throw') return { kind: 'throw-measured', source, body };
   const { corrects, reason } = frame;
   return { kind: 'throw-corrected', source, corrects: { run: corrects.run ?? run, sequence: corrects.sequence }, reason: reason ?? null, body };

@@ -1,5 +1,4 @@
 import type { MonoTypeOperatorFunction, Observable, Subscription } from 'rxjs';
-import type { Fact } from '../../core/facts/fact.ts';
 import type { MoundView } from '../../core/facts/views.ts';
 import type { ViewMessage } from '../../core/facts/wire.ts';
 import { changeBetween, type ViewChange } from '../../core/session/change.ts';
@@ -18,7 +17,8 @@ export interface ChannelSource {
   ledger(): Ledger;
   /** What of a view those who watch may see. */
   shown(view: MoundView): MoundView;
-  readonly facts$: Observable<Fact>;
+  /** The ledger after each fact from now on. */
+  readonly states$: Observable<Ledger>;
   /** Leaves out views for which there is no time. */
   readonly spaced: MonoTypeOperatorFunction<Ledger>;
   /** Sends one message to all of them. */
@@ -79,8 +79,8 @@ export class Channel {
 
   #follow(): void {
     if (this.#following !== null && !this.#following.closed) return;
-    const { facts$, session, spaced, onTrouble } = this.#source;
-    this.#following = viewsOf(facts$, this.#source.ledger(), session, spaced).subscribe({
+    const { states$, session, spaced, onTrouble } = this.#source;
+    this.#following = viewsOf(states$, this.#source.ledger(), session, spaced).subscribe({
       next: ({ view }) => {
         this.#ring.add(this.#source.shown(view));
         this.#changes = new Map();

@@ -91,7 +91,7 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
       session,
       shown: shownTo(who),
       ledger: () => ledgers.of(mound),
-      facts$: ledgers.facts(mound),
+      states$: ledgers.states(mound),
       spaced: inTurns(turns),
       // Each connection is a room of its own, and what goes to several rooms is encoded once.
       deliver: (viewers, message) => void io.to(viewers.map(({ id }) => id)).emit('view', message),
