@@ -52,7 +52,7 @@ export type ViewMessage =
       readonly log: string;
       /** The place the viewer must be at; another one means: watch again. */
       readonly from: number;
-      /** Views left out because the viewer was slow. */
+      /** Views left out, of one for each fact, because the viewer was slow or there was no time to make them. */
       readonly skipped: number;
       readonly head: MoundHead;
       readonly throws: readonly ThrowView[];

@@ -26,13 +26,6 @@ export interface ChannelSource {
   onTrouble(error: unknown): void;
 }
 
-interface Watching {
-  /** Of the view that the viewer has. */
-  place: number;
-  /** Views since then that it was not sent. */
-  missed: number;
-}
-
 /**
  * The views of one mound and session, made once for all who watch. Each new view goes out as a numbered change;
  * a slow viewer is left alone until its connection is free and then gets the newest, with the count of what it skipped.
@@ -40,7 +33,8 @@ interface Watching {
 export class Channel {
   readonly #source: ChannelSource;
   readonly #ring = new Ring(VIEWS_KEPT);
-  readonly #watching = new Map<Viewer, Watching>();
+  /** Of each viewer, the place of the view that it has. */
+  readonly #watching = new Map<Viewer, number>();
   #changes = new Map<number, ViewChange>();
   #following: Subscription | null = null;
 
@@ -61,7 +55,7 @@ export class Channel {
     const { newest } = this.#ring;
     if (newest === null || this.#following === null) return false;
     const known = place !== null && log === this.#source.log ? this.#ring.at(place) : null;
-    this.#watching.set(viewer, { place: newest.place, missed: 0 });
+    this.#watching.set(viewer, newest.place);
     this.#source.deliver([viewer], known !== null ? this.#change(known.place, 0) : { kind: 'snapshot', log: this.#source.log, reason: reasonFor(place, log, this.#source.log), view: newest });
     return true;
   }
@@ -73,8 +67,8 @@ export class Channel {
 
   /** The viewer's connection is free again. */
   catchUp(viewer: Viewer): void {
-    const watching = this.#watching.get(viewer);
-    if (watching !== undefined && watching.missed > 0 && !viewer.isSlow()) this.#send([viewer], watching);
+    const place = this.#watching.get(viewer);
+    if (place !== undefined && place !== this.#ring.newest?.place && !viewer.isSlow()) this.#send([viewer], place);
   }
 
   #follow(): void {
@@ -102,26 +96,24 @@ export class Channel {
 
   /** Those who stand at the same place get the same message, made and written out once for all of them. */
   #offer(): void {
-    const together = new Map<string, Viewer[]>();
-    for (const [viewer, watching] of this.#watching) {
-      watching.missed += 1;
-      if (viewer.isSlow()) continue;
-      const key = `${watching.place} ${watching.missed}`;
-      const others = together.get(key);
-      if (others === undefined) together.set(key, [viewer]);
+    const together = new Map<number, Viewer[]>();
+    for (const [viewer, place] of this.#watching) {
+      if (viewer.isSlow() || place === this.#ring.newest!.place) continue;
+      const others = together.get(place);
+      if (others === undefined) together.set(place, [viewer]);
       else others.push(viewer);
     }
-    for (const viewers of together.values()) this.#send(viewers, this.#watching.get(viewers[0]!)!);
+    for (const [place, viewers] of together) this.#send(viewers, place);
   }
 
-  /** To viewers that all stand where the given one does. */
-  #send(viewers: readonly Viewer[], { place, missed }: Watching): void {
+  /** To viewers that all have the view of one place. Each fact would have been a view: those that were not sent, or not even made, are told as skipped. */
+  #send(viewers: readonly Viewer[], place: number): void {
     const view = this.#ring.newest!;
     const { log } = this.#source;
     const message: ViewMessage = this.#ring.at(place) === null
       ? { kind: 'snapshot', log, reason: 'too-far-behind', view }
-      : this.#change(place, missed - 1);
-    for (const viewer of viewers) this.#watching.set(viewer, { place: view.place, missed: 0 });
+      : this.#change(place, view.place - place - 1);
+    for (const viewer of viewers) this.#watching.set(viewer, view.place);
     this.#source.deliver(viewers, message);
   }
 

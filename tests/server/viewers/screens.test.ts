@@ -222,7 +222,8 @@ test('a slow screen is left alone, then given the newest view with the count of 
   expect(piled.length).toBeLessThanOrEqual(8);
   const newest = views(await poll.fetch());
   expect(newest).toHaveLength(1);
-  expect(newest[0]).toMatchObject({ kind: 'change', from: piled.at(-1)!.head.place, skipped: 30 - piled.length - 1, head: { place: 30 } });
+  const { place } = piled.at(-1)!.head;
+  expect(newest[0]).toMatchObject({ kind: 'change', from: place, skipped: 30 - place - 1, head: { place: 30 } });
   expect(newest[0]!.unclaimed).toHaveLength(30);
 });
 
