@@ -3,6 +3,10 @@ import { existsSync, readFileSync } from 'node:fs';
 import { addAdapt } from './adapt.ts';
 import { addBackup, addRestore } from './keep.ts';
 import { addConform } from './conform.ts';
+import { addExport } from './export.ts';
+import { addImport } from './import.ts';
+import { addReplay } from './replay.ts';
+import { addReport } from './report.ts';
 import { addServe, addStart } from './serve.ts';
 import { addSimulate } from './simulate.ts';
 import { addStudy } from './study.ts';
@@ -24,6 +28,7 @@ export function offpace(home: string): Command {
     // A complaint is said once, in runOffpace.
     .configureOutput({ outputError: () => {} })
     .addHelpText('after', AFTER);
-  for (const add of [addServe, addStart, addSimulate, addAdapt, addBackup, addRestore, addConform, addStudy]) add(program, home);
+  const all = [addServe, addStart, addSimulate, addReplay, addAdapt, addReport, addExport, addImport, addBackup, addRestore, addConform, addStudy];
+  for (const add of all) add(program, home);
   return program;
 }

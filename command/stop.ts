@@ -1,7 +1,16 @@
+import { EXIT, Failure } from './failure.ts';
+
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 
-/** Aborted when somebody asks this program to stop, or when the program that started it is gone. */
+let asked: AbortSignal | null = null;
+
+/** Aborted when somebody asks this program to stop, or when the program that started it is gone. One for the whole program. */
 export function askedToStop(): AbortSignal {
+  asked ??= listen();
+  return asked;
+}
+
+function listen(): AbortSignal {
   const stopping = new AbortController();
   for (const signal of SIGNALS) process.on(signal, () => stopping.abort());
   if (process.connected) process.on('disconnect', () => stopping.abort());
@@ -13,4 +22,15 @@ export function aborted(stop: AbortSignal): Promise<void> {
     if (stop.aborted) resolve();
     else stop.addEventListener('abort', () => resolve(), { once: true });
   });
+}
+
+/**
+ * Work that can be broken off: it looks at the signal, leaves nothing half done and ends.
+ * @throws {Failure} as broken off, when it was
+ */
+export async function breakable<Result>(work: (stop: AbortSignal) => Promise<Result>): Promise<Result> {
+  const stop = askedToStop();
+  const result = await work(stop);
+  if (stop.aborted) throw new Failure('Broken off.', EXIT.brokenOff);
+  return result;
 }

@@ -159,13 +159,14 @@ export class DeviceClient {
   }
 
   #onWelcome(welcome: Extract<ServerFrame, { kind: 'welcome' }>): void {
-    if (this.#failures > 0) this.#options.print('device: connected again');
+    const isBack = this.#failures > 0;
+    if (isBack) this.#options.print('device: connected again');
     this.#failures = 0;
     this.#welcomed = true;
     this.#heartbeats(welcome.heartbeatSeconds);
     const before = this.#unsettled.count;
     const again = this.#options.asksForAnswers === true ? this.#unsettled.texts() : this.#unsettled.after(welcome);
-    if (before > 0 && again.length > 0) this.#options.print(`device: sends ${again.length} again that the server does not have`);
+    if (isBack && before > 0 && again.length > 0) this.#options.print(`device: sends ${again.length} again that the server does not have`);
     this.#sendAll(again);
     this.#tellIfSettled();
   }

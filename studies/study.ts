@@ -16,9 +16,10 @@ export interface Thrown {
   readonly winters: Squads;
 }
 
-/** All sections of the study, each worked out when it is asked for; their number is `SECTIONS`. */
+/** All sections of the study, each worked out when it is asked for, `sectionsOf` many; without athletes those about winters are left out. */
 export function* study({ evenings, winters }: Thrown): Generator<Section> {
   for (const asked of VERDICTS) yield asked(evenings);
+  if (winters.athletesPerSeed === 0) return;
   const played = seasons(winters);
   yield familySection(played);
   yield ideasSection(played);
@@ -27,4 +28,4 @@ export function* study({ evenings, winters }: Thrown): Generator<Section> {
 
 const VERDICTS: readonly ((chance: Chance) => Section)[] = [noChange, changeOfOneMeasure, changeOfTheMiss, numberedComparisons, whichVariance, earlierTables];
 
-export const SECTIONS = VERDICTS.length + 3;
+export const sectionsOf = ({ winters }: Thrown): number => VERDICTS.length + (winters.athletesPerSeed === 0 ? 0 : 3);

@@ -16,7 +16,7 @@ export const factSchema = z.strictObject({
 });
 
 /** Why a file of facts cannot be taken; the message names the line. */
-class FactsUnreadable extends Error {}
+export class FactsUnreadable extends Error {}
 
 /**
  * The facts of a file that a log gave out as JSON Lines, each as it was checked at the door.

@@ -44,11 +44,6 @@ export function aimOf(view: MoundView, session: SessionView, baseline: BaselineV
   };
 }
 
-/** The family whose aim is shown where nobody chooses one: that of the present trial; null where nobody said. */
-export function familyAimedAt({ trial }: SessionView): Family | null {
-  return trial === null ? null : familyOfTrial(trial);
-}
-
 function counted<One>(all: readonly One[], within: (one: One) => boolean): WithinAim {
   return { inside: all.filter(within).length, known: all.length };
 }

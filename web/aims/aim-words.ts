@@ -4,7 +4,8 @@ import { STAGE_HAS_PLATE } from '../../core/facts/vocabulary.ts';
 import { movementText, tiltText } from '../words/numbers.ts';
 import { plateSideWords } from '../words/plate-words.ts';
 import type { Speech } from '../words/speech.ts';
-import { familyAimedAt, type Aim } from './aim-of.ts';
+import type { Aim } from './aim-of.ts';
+import { familyAimedAt } from './family-aimed-at.ts';
 
 /** "2:15 (1:45 to 2:45)", or that tilt does not describe this family. */
 export function tiltAimWords(tilt: TiltAim | null, family: Aim['family'], { words: { aims, plan }, language }: Speech): string {

@@ -3,7 +3,6 @@ import type { MoundView, SessionView } from '../../core/facts/views.ts';
 import type { AthleteDays } from '../../core/facts/wire.ts';
 import type { Ledger, SessionEntry } from '../../core/session/ledger.ts';
 import type { SessionRecord } from '../../core/session/session-record.ts';
-import { askForAthleteDays, askForAthleteRecords, type Answer } from '../live/recorded.ts';
 
 /** One session as it stands, its state and its view side by side. */
 export interface FoldedSession {
@@ -27,16 +26,6 @@ export interface AthleteRecord {
 export function foldedSession({ session, mound, place, baselines, ledger, view }: SessionRecord): FoldedSession | null {
   const entry = ledger.sessions[session];
   return entry === undefined || view.session === null ? null : { recorded: { session, mound, place, baselines }, ledger, entry, view, shown: view.session };
-}
-
-/** Asks for all sessions of an athlete; the first answer that is none is the answer. */
-export async function askForRecord(athlete: string): Promise<Answer<AthleteRecord>> {
-  const [records, days] = await Promise.all([askForAthleteRecords(athlete), askForAthleteDays(athlete)]);
-  if (records.kind !== 'answer') return records;
-  if (days.kind !== 'answer') return days;
-  const sessions = records.value.flatMap((record) => foldedSession(record) ?? []);
-  const newest = sessions[0];
-  return newest === undefined ? { kind: 'silent' } : { kind: 'answer', value: { athlete: newest.entry.athlete, sessions, days: days.value } };
 }
 
 /** Sessions that a grown one compares with and whose throws are not at hand yet: without them a verdict would leave out their days. */

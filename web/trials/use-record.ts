@@ -1,6 +1,7 @@
 import { createSignal, onCleanup, type Accessor } from 'solid-js';
 import { askForAthleteDays, askForSessionRecord, type Answer } from '../live/recorded.ts';
-import { askForRecord, sessionsLacking, withSessions, type AthleteRecord } from './record.ts';
+import { askForRecord } from './ask-for-record.ts';
+import { sessionsLacking, withSessions, type AthleteRecord } from './record.ts';
 
 /** An athlete's record as a screen holds it. */
 export interface HeldRecord {

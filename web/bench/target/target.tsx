@@ -3,7 +3,7 @@ import type { SpeedBand, TargetZone } from '../../../core/facts/coach.ts';
 import type { SessionView } from '../../../core/facts/views.ts';
 import { bandWords, centreWords } from '../../words/target-words.ts';
 import { useSpeech } from '../../words/use-words.tsx';
-import { familyAimedAt } from '../../aims/aim-of.ts';
+import { familyAimedAt } from '../../aims/family-aimed-at.ts';
 import { Aims } from '../../aims/aims.tsx';
 import { Answer } from '../../desk/answer.tsx';
 import { useDesk } from '../../desk/desk.ts';
