@@ -40,7 +40,7 @@ function filledIn(args: readonly string[], server: TestServer): string[] {
     if (before === '--token-file') return server.tokenFile;
     if (before === '--count') return '2';
     if (before === '--data' && command === 'backup') return path.join('data', 'own');
-    return /^ws:\/\/127\.0\.0\.1:8080\//.test(word) ? `${server.address.replace('http', 'ws')}/device` : word;
+    return word.startsWith('ws://127.0.0.1:8080/') ? `${server.address.replace('http', 'ws')}/device` : word;
   });
   if (command === 'serve' || command === 'start') return words.includes('--help') || words.includes('--port') ? words : [...words, '--port', '0'];
   if (command === 'simulate') return [...words, '--interval', '0.1', '--no-coach'];
