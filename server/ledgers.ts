@@ -1,10 +1,13 @@
 import { Subject, type Observable } from 'rxjs';
-import type { Fact } from '../core/facts/fact.ts';
-import { foldFact } from '../core/session/fold.ts';
-import { emptyLedger, type Ledger } from '../core/session/ledger.ts';
+import { FACT_VERSION, type Fact } from '../core/facts/fact.ts';
+import { SCIENCE_VERSION } from '../core/session/analyse.ts';
+import { emptyLedger, thrownBy, type Ledger, type Thrown } from '../core/session/ledger.ts';
 import type { SessionSlice } from '../core/session/recorded.ts';
+import { Brought } from './brought.ts';
+import { codeOfCore } from './code-of-core.ts';
 import type { FactLog } from './log/fact-log.ts';
-import { MoundPast } from './mound-past.ts';
+import { openShelf, removeShelf } from './log/shelf.ts';
+import { MoundState, type MoundParts } from './mound-state.ts';
 
 /** The present state of every mound, kept by following the log. */
 export interface Ledgers {
@@ -13,43 +16,50 @@ export interface Ledgers {
   all(): Ledger[];
   /** The recording of a session; null for one that nobody has opened. */
   recorded(session: string): { readonly mound: string; readonly slice: SessionSlice } | null;
-  /** The ledger of a mound after each fact from now on. */
+  /** The state of a mound after each fact from now on. */
   states(mound: string): Observable<Ledger>;
-  /** Calls after every ledger was folded anew, because somebody was erased: what was made of them before no longer stands. */
+  /** Calls after ledgers were folded anew, because somebody was erased: what was made of them before no longer stands. */
   onRefolded(listener: () => void): void;
   close(): void;
 }
 
-/** Folds the whole log, then follows it. A fact that cannot be folded is reported and passed over: the log still has it. */
-export function followLedgers(log: FactLog, onTrouble: (error: unknown) => void): Ledgers {
-  const ledgers = new Map<string, Ledger>();
-  const pasts = new Map<string, MoundPast>();
+/**
+ * Takes every mound's state as it was kept, or folds the whole log, then follows it.
+ * @param file where states are kept between two starts
+ */
+export function followLedgers(log: FactLog, file: string, onTrouble: (error: unknown) => void): Ledgers {
+  const code = codeOfCore();
+  /** Of another log, another science, other facts, another program, nothing that was kept is believed. */
+  const stamp = (): string => [log.id, SCIENCE_VERSION, FACT_VERSION, code, process.versions.v8].join(' ');
+  let shelf = openShelf(file, stamp(), onTrouble);
+  const brought = new Brought();
+  const mounds = new Map<string, MoundState>();
   const streams = new Map<string, Subject<Ledger>>();
   const refolded: (() => void)[] = [];
 
-  const of = (mound: string): Ledger => ledgers.get(mound) ?? emptyLedger(mound);
+  const of = (mound: string): Ledger => mounds.get(mound)?.ledger ?? emptyLedger(mound);
+  const all = (): Ledger[] => [...mounds.values()].map(({ ledger }) => ledger);
 
-  function fold(fact: Fact): void {
-    const before = of(fact.mound);
-    const after = folded(before, fact);
-    ledgers.set(fact.mound, after);
-    const past = pasts.get(fact.mound) ?? new MoundPast();
-    pasts.set(fact.mound, past);
-    past.take(fact, before, after);
+  function partsOf(mound: string): MoundParts {
+    return { log, file: shelf, brought, onTrouble, lost: (session) => lost(mound, session) };
+  }
+
+  /** The file is damaged where these throws were: the log has them. */
+  function lost(mound: string, session: string): Thrown {
+    onTrouble(new Error(`What was put away of ${mound} could not be read back, so its log is read anew.`));
+    start(mound, 'log');
+    return thrownBy(of(mound), session);
+  }
+
+  function start(mound: string, from: 'kept' | 'log'): void {
+    shelf.together(() => mounds.set(mound, new MoundState(mound, partsOf(mound), from)));
   }
 
   function take(fact: Fact): void {
-    fold(fact);
-    streams.get(fact.mound)?.next(of(fact.mound));
-  }
-
-  function folded(ledger: Ledger, fact: Fact): Ledger {
-    try {
-      return foldFact(ledger, fact);
-    } catch (error) {
-      onTrouble(error);
-      return { ...ledger, place: fact.place, atMs: fact.atMs };
-    }
+    const state = mounds.get(fact.mound) ?? new MoundState(fact.mound, partsOf(fact.mound), 'nothing');
+    mounds.set(fact.mound, state);
+    state.take(fact);
+    streams.get(fact.mound)?.next(state.ledger);
   }
 
   function follow(fact: Fact): void {
@@ -60,26 +70,36 @@ export function followLedgers(log: FactLog, onTrouble: (error: unknown) => void)
     for (const missed of [...log.read(fact.mound, place)]) if (missed.place <= fact.place) take(missed);
   }
 
-  function foldAll(): void {
-    ledgers.clear();
-    pasts.clear();
-    for (const mound of log.mounds()) for (const fact of log.read(mound, 0)) fold(fact);
+  /** Nothing that was put away of these mounds may be found again. */
+  function refold(changed: readonly string[]): void {
+    brought.clear();
+    for (const mound of erasedFrom(changed) ? changed : mounds.keys()) start(mound, 'log');
+    for (const listener of refolded) listener();
   }
 
-  foldAll();
-  const stops = [log.onAppended(follow), log.onErased(() => {
-    foldAll();
-    for (const listener of refolded) listener();
-  })];
+  /** False where only a new file is rid of it. */
+  function erasedFrom(changed: readonly string[]): boolean {
+    try {
+      shelf.erase(changed, stamp());
+      return true;
+    } catch (error) {
+      onTrouble(error);
+      shelf.close();
+      removeShelf(file);
+      shelf = openShelf(file, stamp(), onTrouble);
+      return false;
+    }
+  }
+
+  for (const mound of log.mounds()) start(mound, 'kept');
+  const stops = [log.onAppended(follow), log.onErased(refold)];
 
   return {
     of,
-    all: () => [...ledgers.values()],
+    all,
     recorded(session) {
-      const ledger = [...ledgers.values()].find(({ sessions }) => sessions[session] !== undefined);
-      if (ledger === undefined) return null;
-      const { mound, sessions } = ledger;
-      return { mound, slice: pasts.get(mound)!.slice(session, sessions[session]!.openedPlace) };
+      const found = [...mounds].find(([, { ledger }]) => Object.hasOwn(ledger.sessions, session));
+      return found === undefined ? null : { mound: found[0], slice: found[1].recorded(session) };
     },
     states(mound) {
       const stream = streams.get(mound) ?? new Subject<Ledger>();
@@ -90,6 +110,8 @@ export function followLedgers(log: FactLog, onTrouble: (error: unknown) => void)
     close() {
       for (const stop of stops) stop();
       for (const stream of streams.values()) stream.complete();
+      for (const state of mounds.values()) state.keep();
+      shelf.close();
     },
   };
 }

@@ -23,6 +23,7 @@ import { keepPresence } from './devices/presence.ts';
 import { stageOf } from './devices/stage-of.ts';
 import { followLedgers } from './ledgers.ts';
 import { addressHere, httpServer, listen, speakTls } from './listening.ts';
+import { shelfBeside } from './log/shelf.ts';
 import { openSqliteLog } from './log/sqlite-log.ts';
 import { keepMetrics } from './metrics.ts';
 import { oneAtATime } from './one-at-a-time.ts';
@@ -72,7 +73,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const { log, keptCopy } = opened;
   if (keptCopy !== null) diary.info({ keptCopy }, 'the log was brought to a newer format; a copy as it was is kept');
   try {
-    const ledgers = followLedgers(log, onTrouble);
+    const ledgers = followLedgers(log, shelfBeside(path.join(dataFolder, 'facts.db')), onTrouble);
     const access = await keepAccess({ ...options, nowMs: clock.nowMs, isOpen: (mound, session) => ledgers.of(mound).sessions[session]?.closedAtMs === null });
     const { grants } = access;
     const secured = await securedBy(options, clock);

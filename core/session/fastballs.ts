@@ -69,22 +69,30 @@ export function baselineNumbered(thrown: Thrown, session: SessionEntry, stage: S
   return [session.earlier[stage], ...sessionBaselines(thrown, session, stage)].find((one) => one?.number === number);
 }
 
+/** The newest baseline of every stage that a session came to itself. */
+export function newestOwn(thrown: Thrown, session: SessionEntry): BaselinesByStage {
+  return Object.fromEntries(STAGES.flatMap((stage) => {
+    const last = sessionBaselines(thrown, session, stage).at(-1);
+    return last === undefined ? [] : [[stage, last]];
+  }));
+}
+
 /**
  * Newest baseline of every stage that an athlete brings along from this mound. The newest by the time of its throws: a session
  * out of a file stands late in the log and was thrown early.
  */
 export function earlierBaselines(ledger: Ledger, athlete: string): BaselinesByStage {
-  const newest: Partial<Record<Stage, FastballBaseline>> = {};
-  const take = (one: FastballBaseline | undefined): void => {
-    if (one !== undefined && isNewer(one, newest[one.stage])) newest[one.stage] = one;
-  };
-  Object.values(ledger.athletes[athlete]?.baselines ?? {}).forEach(take);
-  for (const id of ledger.order) {
+  const own = ledger.order.flatMap((id) => {
     const session = ledger.sessions[id];
-    if (session === undefined || session.athlete.id !== athlete) continue;
-    const thrown = thrownBy(ledger, id);
-    for (const stage of STAGES) take(sessionBaselines(thrown, session, stage).at(-1));
-  }
+    return session === undefined || session.athlete.id !== athlete ? [] : [ledger.away[id]?.baselines ?? newestOwn(thrownBy(ledger, id), session)];
+  });
+  return newestOf([ledger.athletes[athlete]?.baselines ?? {}, ...own]);
+}
+
+/** Of every stage the newest. */
+export function newestOf(all: readonly BaselinesByStage[]): BaselinesByStage {
+  const newest: Partial<Record<Stage, FastballBaseline>> = {};
+  for (const one of all.flatMap((stages) => Object.values(stages))) if (isNewer(one, newest[one.stage])) newest[one.stage] = one;
   return newest;
 }
 

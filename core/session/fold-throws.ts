@@ -1,6 +1,6 @@
 import type { CoachSays } from '../facts/coach.ts';
 import type { DeviceSays, Fact } from '../facts/fact.ts';
-import { throwIn, withEntry, type Ledger, type SessionEntry, type Tags, type ThrowEntry } from './ledger.ts';
+import { firstAway, throwIn, withEntry, type Ledger, type SessionEntry, type Tags, type ThrowEntry, type Thrown } from './ledger.ts';
 import { dayIn } from './local-day.ts';
 
 /** A throw belongs to whoever has the mound. */
@@ -38,15 +38,19 @@ export function corrected(ledger: Ledger, said: Extract<DeviceSays, { kind: 'thr
 }
 
 /** The newest are looked at first: those are corrected. */
-function measuredAs({ throws, unclaimed }: Ledger, device: string, { run, sequence }: { readonly run: string; readonly sequence: number }): ThrowEntry | undefined {
-  const is = ({ source }: ThrowEntry): boolean => source.sequence === sequence && source.run === run && source.device === device;
-  for (const thrown of [...Object.values(throws), unclaimed]) {
+function measuredAs(ledger: Ledger, device: string, { run, sequence }: { readonly run: string; readonly sequence: number }): ThrowEntry | undefined {
+  const newest = (thrown: Thrown): ThrowEntry | undefined => {
     for (let index = thrown.length - 1; index >= 0; index -= 1) {
-      const found = thrown[index]!.findLast(is);
+      const found = thrown[index]!.findLast(({ source }) => source.sequence === sequence && source.run === run && source.device === device);
       if (found !== undefined) return found;
     }
+    return undefined;
+  };
+  for (const thrown of [...Object.values(ledger.throws), ledger.unclaimed]) {
+    const found = newest(thrown);
+    if (found !== undefined) return found;
   }
-  return undefined;
+  return firstAway(ledger, ({ numbers }) => numbers.some((one) => one.device === device && one.run === run && one.from <= sequence && sequence <= one.to), newest);
 }
 
 /** Into another session, or to nobody; what each session said of a throw stays with it. */

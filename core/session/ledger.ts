@@ -11,6 +11,7 @@ import type { AthleteBrought, BaselinesByStage, NumbersByStage } from './brought
 import type { Planned, PlansBrought } from './planned.ts';
 import type { TargetsByStage } from './targets.ts';
 import type { ArmBrought, Told } from './told.ts';
+import type { PlacedCount } from './placed-count.ts';
 import { throwAt, withoutThrow, withThrow, type InRuns } from './thrown.ts';
 import type { TrialEntry } from './trial-entry.ts';
 
@@ -78,6 +79,29 @@ interface Imported extends Pick<SessionImported, 'file' | 'times'> {
   readonly by: string;
 }
 
+/** A closed session whose throws are put away: all that is asked of them without looking at each, and what to ask the shelf for. */
+export interface PutAway {
+  readonly pack: number;
+  readonly count: number;
+  /** In the order in which they came. */
+  readonly stages: readonly Stage[];
+  readonly bookmarks: number;
+  /** The newest of each stage that the session came to itself. */
+  readonly baselines: BaselinesByStage;
+  readonly days: readonly PlacedCount[];
+  /** Places of the first and the last throw. */
+  readonly first: number;
+  readonly last: number;
+  /** Numbers of devices among which those of its throws are. */
+  readonly numbers: readonly { readonly device: string; readonly run: string; readonly from: number; readonly to: number }[];
+}
+
+/** Where throws are that were put away. */
+export interface Shelf {
+  /** The throws of a session as they were when they were put away under this number: always the same. */
+  bring(session: string, pack: number): Thrown;
+}
+
 /** What an athlete brings to the next session. */
 export interface AthleteEntry {
   readonly athlete: Athlete;
@@ -90,7 +114,8 @@ export interface AthleteEntry {
 
 /**
  * Everything that a mound's facts have said so far, as plain data: the state of the fold.
- * Nothing in it is computed from a measurement, except the earlier baselines frozen when a session opened.
+ * Nothing in it is computed from a measurement, except the earlier baselines frozen when a session opened, and what is kept of
+ * throws that are put away, which is the same as if they were not.
  */
 export interface Ledger {
   readonly mound: string;
@@ -101,8 +126,12 @@ export interface Ledger {
   /** Ids in the order of the log; imported ones were thrown earlier. */
   readonly order: readonly string[];
   readonly sessions: Readonly<Record<string, SessionEntry>>;
-  /** By session; one without throws is not in it. */
+  /** By session; one without throws, or whose throws are put away, is not in it. */
   readonly throws: Readonly<Record<string, Thrown>>;
+  /** By session: a long history would not fit into memory. Only a server puts away. */
+  readonly away: Readonly<Record<string, PutAway>>;
+  /** Null where nothing is put away. */
+  readonly shelf: Shelf | null;
   /** Throws that nobody has. */
   readonly unclaimed: Thrown;
   readonly athletes: Readonly<Record<string, AthleteEntry>>;
@@ -115,7 +144,7 @@ export interface Ledger {
 }
 
 export function emptyLedger(mound: string): Ledger {
-  return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], sessions: {}, throws: {}, unclaimed: [], athletes: {}, source: null, air: null, elsewhere: {}, otherMounds: {} };
+  return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], sessions: {}, throws: {}, away: {}, shelf: null, unclaimed: [], athletes: {}, source: null, air: null, elsewhere: {}, otherMounds: {} };
 }
 
 /** Places of the throws that nobody has, up to a place. */
@@ -128,15 +157,30 @@ export function throwsOf(ledger: Ledger, session: string | null): ThrowEntry[] {
   return thrownBy(ledger, session).flat();
 }
 
+type Holding = Pick<Ledger, 'throws' | 'away' | 'shelf' | 'unclaimed'>;
+
 /** The same in the runs that they are kept in. */
-export function thrownBy({ throws, unclaimed }: Pick<Ledger, 'throws' | 'unclaimed'>, session: string | null): Thrown {
-  return session === null ? unclaimed : (throws[session] ?? []);
+export function thrownBy({ throws, away, shelf, unclaimed }: Holding, session: string | null): Thrown {
+  if (session === null) return unclaimed;
+  const found = throws[session];
+  if (found !== undefined) return found;
+  const put = away[session];
+  return put === undefined ? [] : shelf!.bring(session, put.pack);
 }
 
 /** The throw at a place of the log, whoever has it. */
-export function throwIn({ throws, unclaimed }: Pick<Ledger, 'throws' | 'unclaimed'>, place: number): ThrowEntry | undefined {
-  for (const thrown of [...Object.values(throws), unclaimed]) {
+export function throwIn(ledger: Holding, place: number): ThrowEntry | undefined {
+  for (const thrown of [...Object.values(ledger.throws), ledger.unclaimed]) {
     const found = throwAt(thrown, place);
+    if (found !== undefined) return found;
+  }
+  return firstAway(ledger, ({ first, last }) => first <= place && place <= last, (thrown) => throwAt(thrown, place));
+}
+
+/** Looks through the throws of those who can have what is sought, the session that was put away last first. */
+export function firstAway<Found>(ledger: Holding, canHave: (put: PutAway) => boolean, look: (thrown: Thrown) => Found | undefined): Found | undefined {
+  for (const [session, put] of Object.entries(ledger.away).toReversed()) {
+    const found = canHave(put) ? look(thrownBy(ledger, session)) : undefined;
     if (found !== undefined) return found;
   }
   return undefined;
@@ -148,11 +192,16 @@ export function withEntry(ledger: Ledger, entry: ThrowEntry, before?: ThrowEntry
   return kept(left, entry.session, withThrow(thrownBy(left, entry.session), entry));
 }
 
+/** What of a session has changed is at hand. */
 function kept(ledger: Ledger, session: string | null, thrown: Thrown): Ledger {
   if (session === null) return { ...ledger, unclaimed: thrown };
-  if (thrown.length > 0) return { ...ledger, throws: { ...ledger.throws, [session]: thrown } };
-  const { [session]: _, ...throws } = ledger.throws;
-  return { ...ledger, throws };
+  const away = ledger.away[session] === undefined ? ledger.away : without(ledger.away, session);
+  return { ...ledger, away, throws: thrown.length > 0 ? { ...ledger.throws, [session]: thrown } : without(ledger.throws, session) };
+}
+
+function without<One>(all: Readonly<Record<string, One>>, key: string): Readonly<Record<string, One>> {
+  const { [key]: _, ...rest } = all;
+  return rest;
 }
 
 /** The sessions that are not closed, in the order of opening. */

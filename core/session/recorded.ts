@@ -2,16 +2,17 @@ import type { Fact } from '../facts/fact.ts';
 import type { SessionListing } from '../facts/wire.ts';
 import { earlierBaselines } from './fastballs.ts';
 import { foldFact } from './fold.ts';
-import { emptyLedger, throwIn, throwsOf, type AthleteEntry, type Ledger, type ThrowEntry } from './ledger.ts';
+import { countedIn } from './counted.ts';
+import { emptyLedger, throwIn, thrownBy, type AthleteEntry, type Ledger, type ThrowEntry, type Thrown } from './ledger.ts';
 import { inRuns } from './thrown.ts';
-import { daysOf, lastDays, tagsOf } from './throwing-days.ts';
+import { daysOf, lastDays, placedCounts } from './throwing-days.ts';
 
 /** The sessions of a mound, newest first. */
 export function listSessions(ledger: Ledger): SessionListing[] {
   return ledger.order.flatMap((id) => {
     const session = ledger.sessions[id];
     if (session === undefined) return [];
-    const tags = throwsOf(ledger, id).flatMap((entry) => entry.tags[id] ?? []);
+    const { count, stages } = ledger.away[id] ?? countedIn(thrownBy(ledger, id), id);
     return [{
       id,
       mound: ledger.mound,
@@ -21,8 +22,8 @@ export function listSessions(ledger: Ledger): SessionListing[] {
       openedAtMs: session.openedAtMs,
       closedAtMs: session.closedAtMs,
       imported: session.imported === undefined ? null : { fileName: session.imported.file.name, atMs: session.imported.atMs },
-      throws: tags.length,
-      stages: [...new Set(tags.map(({ stage }) => stage))],
+      throws: count,
+      stages: [...stages],
       trials: session.trials.map(({ letter }) => letter),
     }];
   }).sort((a, b) => a.openedAtMs - b.openedAtMs).reverse();
@@ -83,18 +84,27 @@ function trimmed(ledger: Ledger, next: readonly Fact[]): Ledger {
   const order = ledger.order.filter((id) => open.has(id) || movedTo.has(id) || movedFrom.has(id));
   const kept = ({ place, session }: ThrowEntry): boolean => session === null || open.has(session) || moved.has(place);
   const concerned = new Set([...order.map((id) => ledger.sessions[id]!.athlete.id), ...next.flatMap(({ said }) => (said.kind === 'session-opened' || said.kind === 'session-imported' ? [said.athlete.id] : []))]);
+  // Of those put away, only what leaves or enters has to be looked at throw by throw.
+  const looked = new Set([...Object.keys(ledger.throws), ...order]);
+  const thrown = [...looked].map((session): [string, Thrown] => [session, thrownBy(ledger, session)]);
   const athletes = Object.entries(ledger.athletes).filter(([id]) => concerned.has(id)).map(([id, entry]): [string, AthleteEntry] => {
-    const dropped = Object.entries(ledger.throws).flatMap(([session, thrown]) => (ledger.sessions[session]?.athlete.id === id ? thrown.flat().filter((one) => !kept(one)) : [])).sort((a, b) => a.place - b.place);
-    return [id, { ...entry, baselines: earlierBaselines(ledger, id), arm: { ...entry.arm, days: lastDays([...entry.arm.days, ...daysOf(tagsOf(dropped))]) } }];
+    const isOwn = (session: string): boolean => ledger.sessions[session]?.athlete.id === id;
+    const dropped = [
+      ...placedCounts(thrown.flatMap(([session, all]) => (isOwn(session) ? all.flat().filter((one) => !kept(one)) : []))),
+      ...Object.entries(ledger.away).flatMap(([session, { days }]) => (isOwn(session) && !looked.has(session) ? days : [])),
+    ];
+    return [id, { ...entry, baselines: earlierBaselines(ledger, id), arm: { ...entry.arm, days: lastDays([...entry.arm.days, ...daysOf(dropped)]) } }];
   });
   return {
     ...ledger,
     order,
     sessions: Object.fromEntries(order.map((id) => [id, ledger.sessions[id]!])),
-    throws: Object.fromEntries(Object.entries(ledger.throws).flatMap(([session, thrown]) => {
-      const left = thrown.flat().filter(kept);
+    throws: Object.fromEntries(thrown.flatMap(([session, all]) => {
+      const left = all.flat().filter(kept);
       return left.length === 0 ? [] : [[session, inRuns(left)]];
     })),
+    away: {},
+    shelf: null,
     athletes: Object.fromEntries(athletes),
   };
 }

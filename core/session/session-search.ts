@@ -1,7 +1,8 @@
 import { CRITERIA, type Criterion, type SessionFound, type SessionQuestion, type SessionsFound } from '../facts/session-search.ts';
 import type { IsoDay } from '../facts/care-view.ts';
 import type { SessionListing } from '../facts/wire.ts';
-import { throwsOf, type Ledger } from './ledger.ts';
+import { countedIn } from './counted.ts';
+import { thrownBy, type Ledger } from './ledger.ts';
 import { listSessions } from './recorded.ts';
 import type { TrialEntry } from './trial-entry.ts';
 
@@ -24,7 +25,7 @@ export function findableSessions(ledger: Ledger): FindableSession[] {
       day: session.openedDay,
       trials: session.trials.map((trial) => ({ letter: trial.letter, words: wordsOf(trial) })),
       notes: session.notes.map(({ text, place }) => ({ text, place })),
-      bookmarks: throwsOf(ledger, listing.id).filter(({ tags }) => tags[listing.id]?.bookmarked).length,
+      bookmarks: (ledger.away[listing.id] ?? countedIn(thrownBy(ledger, listing.id), listing.id)).bookmarks,
     };
   });
 }

@@ -1,7 +1,7 @@
 import type { Fact } from '../facts/fact.ts';
 import { earlierBaselines } from './fastballs.ts';
 import { throwsOf, type Ledger, type ThrowEntry } from './ledger.ts';
-import { daysOf, lastDays, tagsOf } from './throwing-days.ts';
+import { daysOf, lastDays, placedCounts } from './throwing-days.ts';
 import { inRuns } from './thrown.ts';
 
 /**
@@ -71,8 +71,8 @@ function broughtBy(ledger: Ledger, settled: readonly string[]): Ledger['athletes
   const athletes = new Set(settled.map((id) => ledger.sessions[id]!.athlete.id));
   return Object.fromEntries([...athletes].map((id) => {
     const entry = ledger.athletes[id]!;
-    const thrown = settled.filter((session) => ledger.sessions[session]!.athlete.id === id).flatMap((session) => throwsOf(ledger, session)).sort((a, b) => a.place - b.place);
-    return [id, { ...entry, baselines: earlierBaselines(ledger, id), arm: { ...entry.arm, days: lastDays([...entry.arm.days, ...daysOf(tagsOf(thrown))]) } }];
+    const thrown = settled.filter((session) => ledger.sessions[session]!.athlete.id === id).flatMap((session) => throwsOf(ledger, session));
+    return [id, { ...entry, baselines: earlierBaselines(ledger, id), arm: { ...entry.arm, days: lastDays([...entry.arm.days, ...daysOf(placedCounts(thrown))]) } }];
   }));
 }
 

@@ -1,11 +1,26 @@
 import { DAYS_LOOKED_BACK } from '../coaching/arm-care.ts';
 import { daysBetween } from '../coaching/calendar.ts';
 import type { IsoDay, ThrowCount, ThrowingDay } from '../facts/care-view.ts';
-import type { Ledger, Tags, ThrowEntry } from './ledger.ts';
+import type { Ledger, Tags, ThrowEntry, Thrown } from './ledger.ts';
+import type { PlacedCount } from './placed-count.ts';
 
-/** Throws by day, stage and effort, the earliest day first. An excluded throw loads the arm like any other. */
-export function daysOf(tags: readonly Tags[]): ThrowingDay[] {
-  return inOrder(tags.reduce(withTags, []));
+/** What throws say about the days of whoever has them. An excluded throw loads the arm like any other. */
+export function placedCounts(entries: Iterable<ThrowEntry>): PlacedCount[] {
+  const counts = new Map<string, PlacedCount>();
+  for (const { place, session, tags } of entries) {
+    const own = session === null ? undefined : tags[session];
+    if (own === undefined) continue;
+    const { day, stage, effort } = own;
+    const key = `${day} ${stage} ${effort}`;
+    const known = counts.get(key);
+    counts.set(key, known === undefined ? { day, stage, effort, count: 1, place } : { ...known, count: known.count + 1, place: Math.min(known.place, place) });
+  }
+  return [...counts.values()];
+}
+
+/** Throws by day, stage and effort, the earliest day first; within a day in the order in which they came. */
+export function daysOf(counts: readonly PlacedCount[]): ThrowingDay[] {
+  return inOrder(counts.toSorted((a, b) => a.place - b.place).reduce(withCounted, []));
 }
 
 export function inOrder(days: readonly ThrowingDay[]): ThrowingDay[] {
@@ -14,15 +29,19 @@ export function inOrder(days: readonly ThrowingDay[]): ThrowingDay[] {
 
 /** One throw more. */
 export function withTags(days: readonly ThrowingDay[], { day, stage, effort }: Pick<Tags, 'day' | 'stage' | 'effort'>): readonly ThrowingDay[] {
-  const index = days.findIndex((one) => one.day === day);
-  if (index === -1) return [...days, { day, throws: [{ stage, effort, count: 1 }] }];
-  return days.with(index, { day, throws: withCount(days[index]!.throws, stage, effort) });
+  return withCounted(days, { day, stage, effort, count: 1 });
 }
 
-function withCount(throws: readonly ThrowCount[], stage: Tags['stage'], effort: Tags['effort']): readonly ThrowCount[] {
-  const index = throws.findIndex((one) => one.stage === stage && one.effort === effort);
-  if (index === -1) return [...throws, { stage, effort, count: 1 }];
-  return throws.with(index, { stage, effort, count: throws[index]!.count + 1 });
+function withCounted(days: readonly ThrowingDay[], { day, stage, effort, count }: ThrowCount & Pick<PlacedCount, 'day'>): readonly ThrowingDay[] {
+  const index = days.findIndex((one) => one.day === day);
+  if (index === -1) return [...days, { day, throws: [{ stage, effort, count }] }];
+  return days.with(index, { day, throws: withCount(days[index]!.throws, { stage, effort, count }) });
+}
+
+function withCount(throws: readonly ThrowCount[], more: ThrowCount): readonly ThrowCount[] {
+  const index = throws.findIndex((one) => one.stage === more.stage && one.effort === more.effort);
+  if (index === -1) return [...throws, more];
+  return throws.with(index, { ...more, count: throws[index]!.count + more.count });
 }
 
 /** The athlete's days that today can still ask about, from this mound and from what was told of others. */
@@ -32,13 +51,21 @@ export function daysBefore(ledger: Ledger, athlete: string, today: IsoDay): Thro
 
 /** The athlete's days on this mound. */
 export function daysHere(ledger: Ledger, athlete: string): ThrowingDay[] {
-  const own = Object.entries(ledger.throws).flatMap(([session, thrown]) => (ledger.sessions[session]?.athlete.id === athlete ? thrown.flat() : [])).sort((a, b) => a.place - b.place);
-  return [...(ledger.athletes[athlete]?.arm.days ?? []), ...daysOf(tagsOf(own))];
+  return [...(ledger.athletes[athlete]?.arm.days ?? []), ...daysOf(countsHere(ledger, athlete))];
 }
 
-/** What throws say about the days of whoever has them. */
-export function tagsOf(entries: readonly ThrowEntry[]): Tags[] {
-  return entries.flatMap((entry) => (entry.session === null ? [] : (entry.tags[entry.session] ?? [])));
+/** What the athlete's throws that a ledger has, at hand or put away, say about days. */
+function countsHere({ sessions, throws, away }: Ledger, athlete: string): PlacedCount[] {
+  const isOwn = (session: string): boolean => sessions[session]?.athlete.id === athlete;
+  return [
+    ...Object.entries(throws).flatMap(([session, thrown]) => (isOwn(session) ? countsOf(thrown) : [])),
+    ...Object.entries(away).flatMap(([session, { days }]) => (isOwn(session) ? days : [])),
+  ];
+}
+
+/** What the throws of one session say about days. */
+export function countsOf(thrown: Thrown): PlacedCount[] {
+  return placedCounts(thrown.flat());
 }
 
 /** Those of the last week up to the newest: no later day asks about an older one. */

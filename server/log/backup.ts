@@ -4,11 +4,12 @@ import path from 'node:path';
 import { copyTo, flushToDisk } from './copy.ts';
 import { holdingOf, type Holding } from './digest.ts';
 import { takeFolder } from './only-one.ts';
+import { removeShelf, shelfBeside } from './shelf.ts';
 
 const LOG = 'facts.db';
 const NOTE = 'backup.json';
 /** What belongs to a running server or to copies, and not to what is kept. */
-const NOT_KEPT = /^(?:facts\.db.*|in-use.*|backups|backup\.json)$/;
+const NOT_KEPT = /^(?:facts\.db.*|ledgers\.db.*|in-use.*|backups|backup\.json)$/;
 
 /** Where a backup went and what is in it. */
 export interface Backup extends Holding {
@@ -57,6 +58,7 @@ export function restore(backup: string, dataFolder: string, keepAs: string | nul
     // Whoever is stopped between these finds the old log or the new one; what is left beside the old one is in its backup.
     withDatabase(path.join(backup, LOG), (database) => copyTo(database, `${log}.restored`));
     for (const beside of ['-wal', '-shm']) rmSync(`${log}${beside}`, { force: true });
+    removeShelf(shelfBeside(log));
     renameSync(`${log}.restored`, log);
     copyRest(backup, dataFolder);
     flushToDisk(dataFolder);

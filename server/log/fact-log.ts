@@ -91,8 +91,8 @@ export interface FactLog {
   refuse(refusal: RefusalEntry): Promise<RefuseReply>;
   /** Whether something is on its way to the disk. */
   isBusy(): boolean;
-  /** Facts of a mound behind a place, in order, without damaged ones; 0 for all. */
-  read(mound: string, afterPlace: number): Iterable<Fact>;
+  /** Facts of a mound behind a place, 0 for all, and up to another one, in order, without damaged ones. */
+  read(mound: string, afterPlace: number, throughPlace?: number): Iterable<Fact>;
   mounds(): string[];
   settled(device: string, run: string): Settled;
   /** What became of a number; null when it never came to an end. */
@@ -107,8 +107,8 @@ export interface FactLog {
   onAppended(listener: (fact: Fact) => void): () => void;
   /** Puts out everything about an athlete, for good: all of it or, when it fails, nothing. `by` signs what stands in its place. */
   erase(athlete: string, by: string): EraseReply;
-  /** Calls once an athlete is erased: what was read before no longer stands. Returns what ends it. */
-  onErased(listener: () => void): () => void;
+  /** Calls once an athlete is erased: what was read before of these mounds no longer stands. Returns what ends it. */
+  onErased(listener: (mounds: readonly string[]) => void): () => void;
   /** Writes what is waiting, then lets go of the file. */
   close(): void;
 }

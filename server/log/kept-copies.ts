@@ -1,8 +1,8 @@
 import { createReadStream, readdirSync } from 'node:fs';
 import path from 'node:path';
 
-/** The log itself, and what belongs to it while it is open. */
-const LIVE = /^(?:facts\.db(?:-wal|-shm|-journal)?|in-use.*)$/;
+/** The log itself, what is worked out from it and erased with it, and what belongs to both while they are open. */
+const LIVE = /^(?:(?:facts|ledgers)\.db(?:-wal|-shm|-journal)?|in-use.*)$/;
 
 /**
  * Files of a data folder other than the log that still hold an athlete, by path within the folder: backups, copies from before

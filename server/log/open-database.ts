@@ -3,9 +3,11 @@ import { mkdirSync } from 'node:fs';
 import path from 'node:path';
 import { copyTo } from './copy.ts';
 import { openFlusher, type Flusher } from './flusher.ts';
+import { MOUNDS } from './mounds.ts';
 import { takeFolder } from './only-one.ts';
 import { formatOf, migrate, MIGRATIONS } from './schema.ts';
-import { sweep } from './sweep.ts';
+import { removeShelf, shelfBeside } from './shelf.ts';
+import { isUnswept, sweep } from './sweep.ts';
 
 /** Pages of 4 KiB that the write-ahead log gathers before they are put into the file itself: meanwhile nothing else is done. */
 const PAGES_BESIDE = 4000;
@@ -47,6 +49,8 @@ export function openDatabase(file: string, nowMs: number, largestPages: number |
     if (typeof format === 'object') throw new Unusable(newerFormat(file, format.newer));
     const keptCopy = format === 'older' ? keepCopy(database, file) : null;
     migrate(database, nowMs);
+    // What was worked out from the log before the erasure goes whole: whoever erased was stopped before it was put out of there.
+    if (isUnswept(database)) removeShelf(shelfBeside(file));
     sweep(database);
     const trouble = holes(database, file);
     if (trouble !== null) throw new Unusable(trouble);
@@ -86,7 +90,13 @@ function newerFormat(file: string, version: number): string {
   return `The log in ${file} was written by a newer Offpace (format ${version}); update Offpace, or give another folder with --data.`;
 }
 
+/** Places of a mound are whole numbers, each there once: they are all there when as many are counted as the last ones say. */
 function holes(database: Database.Database, file: string): string | null {
+  const { counted, expected, lowest } = database.prepare(`
+    SELECT (SELECT count(*) FROM facts) AS counted, coalesce(sum((SELECT max(place) FROM facts WHERE facts.mound = mounds.mound)), 0) AS expected,
+      coalesce(min((SELECT min(place) FROM facts WHERE facts.mound = mounds.mound)), 1) AS lowest
+    FROM (${MOUNDS}) AS mounds`).get() as { counted: number; expected: number; lowest: number };
+  if (counted === expected && lowest === 1) return null;
   const broken = database.prepare('SELECT mound FROM facts GROUP BY mound HAVING min(place) <> 1 OR max(place) <> count(*)').get() as { mound: string } | undefined;
   return broken === undefined ? null : `The log of ${broken.mound} in ${file} has holes, so the file is damaged; put back a copy, or give another folder with --data.`;
 }

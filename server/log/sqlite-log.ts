@@ -6,6 +6,7 @@ import { NotFlushed } from './flusher.ts';
 import { GroupCommit } from './group-commit.ts';
 import { Numbers } from './numbers.ts';
 import { openDatabase, type OpenDatabase } from './open-database.ts';
+import { MOUNDS } from './mounds.ts';
 import { FACT_COLUMNS, storedFact, type FactRow } from './stored-fact.ts';
 import { markUnswept, sweep } from './sweep.ts';
 import { inTransaction } from './transaction.ts';
@@ -30,18 +31,21 @@ export function openSqliteLog(options: LogOptions): OpenedLog {
   return opened.kind === 'failed' ? opened : { kind: 'open', log: logOver(opened, options), keptCopy: opened.keptCopy };
 }
 
+/** Who reads may read something else in between, so no statement is left open. */
+const ROWS_AT_ONCE = 500;
+
 type Write = { readonly kind: 'fact'; readonly entry: Entry } | { readonly kind: 'refusal'; readonly refusal: RefusalEntry };
 
 function logOver({ database, flusher, letGo }: OpenDatabase, { nowMs, newId, onTrouble }: LogOptions): FactLog {
   let id = identityOf(database, newId, nowMs());
   const numbers = new Numbers(database);
   const write = writer(database, numbers);
-  const selectFacts = database.prepare(`SELECT ${FACT_COLUMNS} FROM facts WHERE mound = ? AND place > ? ORDER BY place`);
-  const selectMounds = database.prepare('SELECT DISTINCT mound FROM facts ORDER BY mound');
+  const selectFacts = database.prepare(`SELECT ${FACT_COLUMNS} FROM facts WHERE mound = ? AND place > ? AND place <= ? ORDER BY place LIMIT ${ROWS_AT_ONCE}`);
+  const selectMounds = database.prepare(MOUNDS);
   const selectRequest = database.prepare('SELECT 1 FROM requests WHERE request = ?');
   const countRefusals = database.prepare('SELECT code, count(*) AS count FROM refusals GROUP BY code ORDER BY code');
   const listeners = new Set<(fact: Fact) => void>();
-  const erasedListeners = new Set<() => void>();
+  const erasedListeners = new Set<(mounds: readonly string[]) => void>();
   const damaged = new Map<string, DamagedFact>();
   let open = true;
 
@@ -86,11 +90,16 @@ function logOver({ database, flusher, letGo }: OpenDatabase, { nowMs, newId, onT
     return { kind: 'stored', facts };
   }
 
-  function* factsOf(mound: string, afterPlace: number): Generator<Fact> {
-    for (const row of selectFacts.iterate(mound, afterPlace) as Iterable<FactRow>) {
-      const fact = storedFact(row);
-      if (fact === null) passOver(row);
-      else yield fact;
+  function* factsOf(mound: string, afterPlace: number, throughPlace = Number.MAX_SAFE_INTEGER): Generator<Fact> {
+    for (let after = afterPlace; after < throughPlace;) {
+      const rows = selectFacts.all(mound, after, throughPlace) as FactRow[];
+      for (const row of rows) {
+        const fact = storedFact(row);
+        if (fact === null) passOver(row);
+        else yield fact;
+      }
+      if (rows.length < ROWS_AT_ONCE) return;
+      after = rows.at(-1)!.place;
     }
   }
 
@@ -130,7 +139,7 @@ function logOver({ database, flusher, letGo }: OpenDatabase, { nowMs, newId, onT
       flusher.flushNow();
       id = newLog;
       damaged.clear();
-      for (const listener of erasedListeners) listener();
+      for (const listener of erasedListeners) listener(erased.mounds);
       return { kind: 'erased', ...erased, swept: swept() };
     } catch (error) {
       onTrouble(error);

@@ -8,20 +8,25 @@ export function markUnswept(database: Database): void {
   database.pragma(`user_version = ${UNSWEPT}`);
 }
 
+/** Whether something was erased whose traces may still be there. */
+export function isUnswept(database: Database): boolean {
+  const [{ user_version: mark }] = database.pragma('user_version') as [{ user_version: number }];
+  return mark === UNSWEPT;
+}
+
 /**
  * Rebuilds a file in which something was erased, and empties the write-ahead log beside it: freed pages, and the gaps between
  * rows, hold what stood there before. Does nothing where nothing was erased.
  */
 export function sweep(database: Database): void {
-  const [{ user_version: mark }] = database.pragma('user_version') as [{ user_version: number }];
-  if (mark !== UNSWEPT) return;
+  if (!isUnswept(database)) return;
   emptyBeside(database);
   database.exec('VACUUM');
   emptyBeside(database);
   database.pragma('user_version = 0');
 }
 
-function emptyBeside(database: Database): void {
+export function emptyBeside(database: Database): void {
   const [{ busy }] = database.pragma('wal_checkpoint(TRUNCATE)') as [{ busy: number }];
   if (busy !== 0) throw new Error('Another program is reading the log, so what was erased cannot be swept out of its file yet.');
 }

@@ -6,8 +6,8 @@ import { DEFAULT_DISTANCE_M, type Family, type Intent } from '../../core/facts/v
 import { FAMILY_INTENT, STARTING_GRIP } from '../../core/coaching/starting-grip.ts';
 import { armCareView } from '../../core/session/coaching-view.ts';
 import { foldFact } from '../../core/session/fold.ts';
-import { emptyLedger, throwsOf, type Ledger, type SessionEntry } from '../../core/session/ledger.ts';
-import { daysOf, tagsOf } from '../../core/session/throwing-days.ts';
+import { emptyLedger, thrownBy, type Ledger, type SessionEntry } from '../../core/session/ledger.ts';
+import { countsOf, daysOf } from '../../core/session/throwing-days.ts';
 import type { Arm } from './arm.ts';
 
 /** A family, and the ideas by number that are held on to with it. */
@@ -66,7 +66,7 @@ export function newBook(arm: Arm, { planned, source }: Bullpens): Book {
   return {
     get ledger() { return ledger; },
     get session() { return session(); },
-    get care() { return armCareView(session(), daysOf(tagsOf(throwsOf(ledger, id())))); },
+    get care() { return armCareView(session(), daysOf(countsOf(thrownBy(ledger, id())))); },
     open: (fastballs) => {
       atMs = FIRST_MS + opened * DAYS_APART * DAY_MS;
       opened += 1;
