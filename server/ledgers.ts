@@ -26,13 +26,14 @@ export interface Ledgers {
 /**
  * Takes every mound's state as it was kept, or folds the whole log, then follows it.
  * @param file where states are kept between two starts
+ * @param throwsAtHand throws of closed sessions that stay in memory
  */
-export function followLedgers(log: FactLog, file: string, onTrouble: (error: unknown) => void): Ledgers {
+export function followLedgers(log: FactLog, file: string, onTrouble: (error: unknown) => void, throwsAtHand?: number): Ledgers {
   const code = codeOfCore();
   /** Of another log, another science, other facts, another program, nothing that was kept is believed. */
   const stamp = (): string => [log.id, SCIENCE_VERSION, FACT_VERSION, code, process.versions.v8].join(' ');
   let shelf = openShelf(file, stamp(), onTrouble);
-  const brought = new Brought();
+  const brought = new Brought(throwsAtHand);
   const mounds = new Map<string, MoundState>();
   const streams = new Map<string, Subject<Ledger>>();
   const refolded: (() => void)[] = [];

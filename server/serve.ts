@@ -43,6 +43,8 @@ export interface ServerOptions {
   askPassphrase?(): Promise<string>;
   /** How to encrypt: by a certificate that is made here, or by files of a given one. Without it nothing is encrypted. */
   readonly tls?: 'self-made' | { readonly certFile: string; readonly keyFile: string };
+  /** Throws of closed sessions that stay in memory, over all mounds; left out, enough for whoever looks around. */
+  readonly throwsAtHand?: number;
   readonly clock?: Clock;
   readonly logLevel?: 'info' | 'silent';
   /** Where the diary goes; left out, to standard output. */
@@ -73,7 +75,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const { log, keptCopy } = opened;
   if (keptCopy !== null) diary.info({ keptCopy }, 'the log was brought to a newer format; a copy as it was is kept');
   try {
-    const ledgers = followLedgers(log, shelfBeside(path.join(dataFolder, 'facts.db')), onTrouble);
+    const ledgers = followLedgers(log, shelfBeside(path.join(dataFolder, 'facts.db')), onTrouble, options.throwsAtHand);
     const access = await keepAccess({ ...options, nowMs: clock.nowMs, isOpen: (mound, session) => ledgers.of(mound).sessions[session]?.closedAtMs === null });
     const { grants } = access;
     const secured = await securedBy(options, clock);
