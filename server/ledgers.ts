@@ -7,6 +7,7 @@ import { Brought } from './brought.ts';
 import { codeOfCore } from './code-of-core.ts';
 import type { FactLog } from './log/fact-log.ts';
 import { openShelf, removeShelf } from './log/shelf.ts';
+import { lookThrough } from './look-through.ts';
 import { MoundState, type MoundParts } from './mound-state.ts';
 
 /** The present state of every mound, kept by following the log. */
@@ -93,6 +94,8 @@ export function followLedgers(log: FactLog, file: string, onTrouble: (error: unk
   }
 
   for (const mound of log.mounds()) start(mound, 'kept');
+  let open = true;
+  lookThrough(log, new Map([...mounds].map(([mound, { unreadThrough }]) => [mound, unreadThrough])), () => open).catch(onTrouble);
   const stops = [log.onAppended(follow), log.onErased(refold)];
 
   return {
@@ -109,6 +112,7 @@ export function followLedgers(log: FactLog, file: string, onTrouble: (error: unk
     },
     onRefolded: (listener) => void refolded.push(listener),
     close() {
+      open = false;
       for (const stop of stops) stop();
       for (const stream of streams.values()) stream.complete();
       for (const state of mounds.values()) state.keep();

@@ -40,6 +40,8 @@ export class MoundState {
   #past: MoundPast;
   /** Place of the state that is kept. */
   #keptPlace = 0;
+  /** Facts up to here were not read when it started, because what they say was kept. */
+  readonly unreadThrough: number;
 
   /** From what was kept, where that can be believed, or from the log alone, up to its newest fact; or from nothing, for a mound that begins. */
   constructor(mound: string, parts: MoundParts, from: 'kept' | 'log' | 'nothing') {
@@ -50,6 +52,7 @@ export class MoundState {
     this.#ledger = kept === null ? emptyLedger(mound) : this.#withShelf(kept.ledger);
     this.#past = this.#pastOf(kept?.past);
     this.#keptPlace = this.#ledger.place;
+    this.unreadThrough = this.#ledger.place;
     if (from === 'nothing') return;
     for (const fact of parts.log.read(mound, this.#ledger.place)) this.#fold(fact);
     if (this.#ledger.place - this.#keptPlace >= KEPT_WHEN_STARTING) this.keep();
