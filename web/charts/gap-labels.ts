@@ -1,5 +1,6 @@
 import type { Layer } from './described.ts';
 import type { GapLineData, GapLineOptions, GapScale } from './gap-scale.ts';
+import { textBox } from './measured-text.ts';
 import { boxesAlong, coveredArea, placeLabel, type Anchor, type Box, type Taken } from './place-label.ts';
 
 interface Flag {
@@ -34,9 +35,8 @@ export function drawGapLabels(group: Layer, data: GapLineData, scale: GapScale, 
       text.append('tspan').attr('class', 'gap-place').attr('dy', `${LINE}em`);
       return text;
     });
-  texts.attr('transform', null);
   texts.selectAll<SVGTSpanElement, string>('tspan').data(({ words }) => [...words]).attr('x', 0).text((words) => words);
-  const sizes = texts.nodes().map((text) => text.getBBox());
+  const sizes = texts.nodes().map((text) => textBox(text, textPx));
   const planted = plantBest(flags.map((flag, index) => ({ ...flag, size: sizes[index]! })), { x: 0, y: 0, width, height: scale.y(0) }, takenBy(data, scale, textPx), textPx);
   texts.attr('transform', (_, index) => `translate(${planted[index]!.box.x},${planted[index]!.box.y - sizes[index]!.y})`);
   const poles = planted.filter(({ box, y }) => y - box.y - box.height > textPx * 0.4);

@@ -39,6 +39,8 @@ export function placeLabel(size: { readonly width: number; readonly height: numb
   let best = inside(wishes[0] ?? anchor);
   let least = Number.POSITIVE_INFINITY;
   const consider = (box: Box, cost: number): void => {
+    // Most places are too far away to be looked at closer.
+    if (cost >= least) return;
     const whole = cost + COVERED_WEIGHS * coveredArea(box, taken);
     if (whole < least - 1e-6) [best, least] = [box, whole];
   };

@@ -1,5 +1,6 @@
 import type { Layer } from './described.ts';
 import { linesOf, writeLines } from './lines.ts';
+import { lettersNow } from './measured-text.ts';
 import { coveredArea, overlap, type Box, type Taken } from './place-label.ts';
 import type { PlaneData } from './plane-data.ts';
 import { cloudRadius, type PlaneScale } from './plane-scale.ts';
@@ -35,8 +36,8 @@ export function drawAxes(axes: Layer, data: PlaneData, scale: PlaneScale, { widt
   const rules = rulesOf(data, scale, width, height, textPx);
   const group = axes.node()!;
   const before = RULED.get(group);
-  const key = JSON.stringify([rules, width, height, textPx]);
-  if (before !== undefined && before.key === key + lettersNow(group)) {
+  const key = JSON.stringify([rules, width, height, textPx, lettersNow()]);
+  if (before !== undefined && before.key === key) {
     for (const { node, clashes } of before.ticks) node.classList.toggle('left-out', clashes);
     return [...before.taken];
   }
@@ -56,13 +57,8 @@ export function drawAxes(axes: Layer, data: PlaneData, scale: PlaneScale, { widt
   const lines: Taken[] = [{ x: originX - 6, y: 0, width: 12, height, minds: 0.6 }, { x: 0, y: originY - 6, width, height: 12, minds: 0.6 }];
   const { kept, ticks } = thinned(texts.nodes());
   const taken = [...kept, ...lines];
-  RULED.set(group, { key: key + lettersNow(group), taken, ticks });
+  RULED.set(group, { key, taken, ticks });
   return [...taken];
-}
-
-/** The same words are wider in another face: what one of them measures tells whether the letters have changed. */
-function lettersNow(group: Element): string {
-  return String(group.querySelector<SVGTextElement>('text')?.getBBox().width ?? 0);
 }
 
 /** Leaves out the words of a tick that would run into a name or another tick. Gives the boxes of those that stay, and every tick. */

@@ -1,5 +1,5 @@
 import { opacityOfAge } from './age.ts';
-import type { Layer } from './described.ts';
+import { put, type Layer } from './described.ts';
 import type { Box, Taken } from './place-label.ts';
 import type { PlaneData, PlaneMark } from './plane-data.ts';
 import { cloudRadius, type PlaneScale } from './plane-scale.ts';
@@ -17,6 +17,9 @@ export interface PlacedMark extends PlaneMark {
   readonly age: number;
   readonly lettered: boolean;
 }
+
+/** How each mark was last painted. */
+const LOOKS = new WeakMap<Element, string>();
 
 /** The baseline's fastballs, soft enough to run together where they lie close. */
 export function drawCloud(cloud: Layer, { cloud: points }: PlaneData, scale: PlaneScale): void {
@@ -47,22 +50,29 @@ export function drawMarks(group: Layer, marks: readonly PlaneMark[], scale: Plac
       mark.append('title');
       return mark;
     })
-    .attr('transform', ({ x, y }) => `translate(${x},${y})`)
-    .attr('data-place', ({ place }) => place)
-    .attr('data-trial', ({ trial }) => trial)
-    .attr('data-on-target', ({ onTarget }) => (onTarget === null ? 'not-judged' : onTarget ? 'yes' : 'no'))
-    .classed('fastball', ({ fastball }) => fastball)
-    .classed('inferred', ({ inferred }) => inferred)
-    .classed('beyond', ({ beyond }) => beyond)
-    .classed('newest', ({ newest }) => newest)
-    .order()
     .each(function paint(mark) {
-      const [path, title] = this.children as unknown as [SVGPathElement, SVGTitleElement];
-      path.setAttribute('d', shapeOf(mark, scale));
-      path.setAttribute('opacity', String(opacityOfAge(mark.age)));
-      title.textContent = mark.said;
+      paintMark(this, mark, shapeOf(mark, scale));
     });
   return placed;
+}
+
+/** Of hundreds of marks a throw changes a handful; the others are not touched, so that the browser need not look at them. */
+function paintMark(group: SVGGElement, mark: PlacedMark, shape: string): void {
+  const { x, y, place, trial, onTarget, fastball, inferred, beyond, newest, said } = mark;
+  const opacity = String(opacityOfAge(mark.age));
+  const look = [x, y, trial, onTarget, fastball, inferred, beyond, newest, shape, opacity, said].join(' ');
+  if (LOOKS.get(group) === look) return;
+  LOOKS.set(group, look);
+  const [path, title] = group.children as unknown as [SVGPathElement, SVGTitleElement];
+  put(group, 'transform', `translate(${x},${y})`);
+  put(group, 'data-place', String(place));
+  if (trial === null) group.removeAttribute('data-trial');
+  else put(group, 'data-trial', trial);
+  put(group, 'data-on-target', onTarget === null ? 'not-judged' : onTarget ? 'yes' : 'no');
+  for (const [name, is] of Object.entries({ fastball, inferred, beyond, newest })) group.classList.toggle(name, is);
+  put(path, 'd', shape);
+  put(path, 'opacity', opacity);
+  if (title.textContent !== said) title.textContent = said;
 }
 
 /** How much more the newest mark minds a label over it than an older one. */

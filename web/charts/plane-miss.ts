@@ -1,5 +1,6 @@
 import type { Layer } from './described.ts';
 import { markRadius } from './plane-marks.ts';
+import { textBox } from './measured-text.ts';
 import { boxesAlong, placeLabel, type Anchor, type Box, type Taken } from './place-label.ts';
 import type { PlaneData } from './plane-data.ts';
 import type { PlaneScale } from './plane-scale.ts';
@@ -23,8 +24,7 @@ export function drawMiss(layer: Layer, { miss }: PlaneData, scale: PlaneScale, {
   if (miss === null) return [];
   said.selectAll<SVGTSpanElement, string>('tspan').data(miss.words).join('tspan')
     .attr('x', 0).attr('dy', (_, index) => (index === 0 ? '0' : '1.05em')).text((words) => words);
-  said.attr('transform', null);
-  const { width, height, y } = said.node()!.getBBox();
+  const { width, height, y } = textBox(said.node()!, textPx);
   const line = lines[0]!;
   const along = boxesAlong(line.x1, line.y1, line.x2, line.y2, textPx * 0.2);
   const box = placeLabel({ width, height }, middleOf(line), wishesAround(line, width, height, markRadius(textPx, true), textPx), bounds, [...taken, ...along]);

@@ -1,6 +1,7 @@
 import { curveCatmullRomClosed, line, polygonContains } from 'd3';
 import type { Layer } from './described.ts';
 import { linesOf, writeLines } from './lines.ts';
+import { textBox } from './measured-text.ts';
 import { coveredArea, type Box, type Taken } from './place-label.ts';
 import type { PlaneReach } from './plane-data.ts';
 import type { PlaneScale, Separation } from './plane-scale.ts';
@@ -25,7 +26,7 @@ export function nameReach(layer: Layer, reach: PlaneReach | null, scale: PlaneSc
   const name = layer.selectAll<SVGTextElement, PlaneReach>('text').data(reach === null ? [] : [reach]).join('text').attr('class', 'reach-text');
   if (reach === null) return [];
   writeLines(name.node()!, linesOf(reach.named, MOST_LETTERS), 0, textPx * LINE, 'down');
-  const { width, height, y } = name.attr('transform', null).node()!.getBBox();
+  const { width, height, y } = textBox(name.node()!, textPx);
   const box = freePlaceIn(reach, { width, height }, scale, bounds, taken, textPx);
   name.classed('left-out', box === null);
   if (box === null) return [];

@@ -1,4 +1,5 @@
 import type { Layer } from './described.ts';
+import { textBox } from './measured-text.ts';
 import { placeLabel, type Box, type Taken } from './place-label.ts';
 import type { PlaneSpread } from './plane-data.ts';
 import type { PlaneScale } from './plane-scale.ts';
@@ -12,8 +13,7 @@ export function drawSpread(layer: Layer, spread: PlaneSpread | null, scale: Plan
     .attr('transform', (d) => turnedAt(scale.x(d.armSideM), scale.y(d.verticalM), d.angleRad, scale));
   const name = layer.selectAll<SVGTextElement, PlaneSpread>('text').data(spreads).join('text').attr('class', 'spread-text').text((d) => d.named);
   if (spread === null) return [];
-  name.attr('transform', null);
-  const { width, height, y } = name.node()!.getBBox();
+  const { width, height, y } = textBox(name.node()!, textPx);
   const centre = { x: scale.x(spread.armSideM), y: scale.y(spread.verticalM) };
   const { tallM, wideM } = halfBoxM(spread);
   const tall = tallM * scale.pxPerM + textPx * 0.2;

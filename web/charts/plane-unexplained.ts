@@ -1,5 +1,6 @@
 import type { Layer } from './described.ts';
 import { linesOf } from './lines.ts';
+import { textBox } from './measured-text.ts';
 import { boxesAlong, placeLabel, type Anchor, type Box, type Taken } from './place-label.ts';
 import { markRadius } from './plane-marks.ts';
 import type { PlaneUnexplained } from './plane-data.ts';
@@ -46,7 +47,7 @@ export function nameUnexplained(layer: Layer, unexplained: PlaneUnexplained | nu
   if (named[0] === undefined) return [];
   said.selectAll<SVGTSpanElement, string>('tspan').data(named[0].words.flatMap((words) => linesOf(words, MOST_LETTERS))).join('tspan')
     .attr('x', 0).attr('dy', (_, index) => (index === 0 ? '0' : '1.05em')).text((words) => words);
-  const { width, height, y } = said.attr('transform', null).node()!.getBBox();
+  const { width, height, y } = textBox(said.node()!, textPx);
   const arrow = arrowOf(named[0], scale, markRadius(textPx, true));
   const box = placeLabel({ width, height }, { x: arrow.x1, y: arrow.y1 }, wishesBehind(arrow, width, height, textPx), bounds, taken);
   said.attr('transform', `translate(${box.x},${box.y - y})`);

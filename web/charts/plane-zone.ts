@@ -1,5 +1,6 @@
 import type { TargetZone } from '../../core/facts/coach.ts';
 import type { Layer } from './described.ts';
+import { textBox } from './measured-text.ts';
 import { placeLabel, type Anchor, type Box, type Taken } from './place-label.ts';
 import type { PlaneScale } from './plane-scale.ts';
 import type { PlaneData } from './plane-data.ts';
@@ -15,8 +16,7 @@ export function drawZone(layer: Layer, { zone, texts }: PlaneData, scale: PlaneS
     .attr('rx', (d) => d.armSideRadiusM * scale.pxPerM).attr('ry', (d) => d.verticalRadiusM * scale.pxPerM);
   const name = layer.selectAll<SVGTextElement, TargetZone>('text').data(zones).join('text').attr('class', 'target-text').text(texts.target);
   if (zone === null) return [];
-  name.attr('transform', null);
-  const { width, height, y } = name.node()!.getBBox();
+  const { width, height, y } = textBox(name.node()!, textPx);
   const inside = insideOf(zone, scale);
   const box = placeLabel({ width, height }, { x: scale.x(zone.armSideM), y: scale.y(zone.verticalM) }, wishesRound(zone, scale, width, height, textPx), bounds, [...taken, inside]);
   name.attr('transform', `translate(${box.x},${box.y - y})`);

@@ -2,6 +2,7 @@ import { select } from 'd3';
 import { plate } from '../../core/flight/ball.ts';
 import { continues, describe, layer, type Layer } from './described.ts';
 import { lettersIn, linesOf, writeLines } from './lines.ts';
+import { textBox } from './measured-text.ts';
 import { placeLabel, type Anchor, type Box, type Taken } from './place-label.ts';
 import type { PlaneMark } from './plane-data.ts';
 import { giveWay } from './plane-axes.ts';
@@ -116,8 +117,7 @@ function drawSides(group: Layer, sides: readonly Side[], top: number, { width, t
 function drawLast(group: Layer, last: PlateData['last'], newest: PlacedMark | null, textPx: number, bounds: Box, taken: readonly Taken[]): Box[] {
   const text = group.selectAll<SVGTextElement, number>('text').data([0]).join('text').attr('class', 'last-place');
   text.selectAll<SVGTSpanElement, string>('tspan').data(last.words).join('tspan').attr('x', 0).attr('dy', (_, index) => (index === 0 ? '0' : `${LINE}em`)).text((words) => words);
-  text.attr('transform', null);
-  const { width, height, y } = text.node()!.getBBox();
+  const { width, height, y } = textBox(text.node()!, textPx);
   const mark = last.drawn ? newest : null;
   const anchor: Anchor = mark ?? { x: bounds.width / 2, y: 0 };
   const wishes = mark === null ? [{ x: bounds.width / 2 - width / 2, y: 0 }] : wishesBeside(mark, width, height, textPx);
