@@ -51,17 +51,17 @@ function ring(radiusIn: number): { verticalM: number; armSideM: number }[] {
 }
 
 /** The plane with what spin can reach behind the target, and the arrow of what it does not explain; the last throw at that place. */
-function plane(lastDownIn: number, lastArmSideIn: number, armSideOn: 'left' | 'right', named: boolean): Scene {
+function planeWith(lastDownIn: number, lastArmSideIn: number, armSideOn: 'left' | 'right', named: boolean): Scene {
   return (svg, speech, room) => {
     const last = mark(6, lastDownIn, lastArmSideIn, false);
-    const { wall, trade } = speech.words;
+    const { plane, trade, wall } = speech.words;
     const data: PlaneData = {
       generation: 'one', armSideOn, cloud: [[0.01, 0], [0, -0.01], [-0.01, 0.02], [0.02, -0.02], [0, 0]], hasBaseline: true, zone: ZONE,
       marks: [mark(1, 5, 3, false), mark(2, 6.3, 4.6, false), mark(3, 8, 5.6, true), mark(4, 9, 6, true), mark(5, 11, 7.3, true), last],
-      miss: null, spread: null, reach: { outline: ring(17), hole: ring(8), named: wall.plane.reach },
+      miss: null, spread: null, reach: { outline: ring(17), hole: ring(8), named: wall.reach },
       unexplained: arrowOf(SEEN, { baseline: 1, speedMps: -4, releaseShiftM: 0, arrivalS: 0.04, verticalM: last.verticalM, armSideM: last.armSideM }, named ? [unexplainedWords(SEEN, speech)] : []),
       ruling: speech.units === 'imperial' ? { perSi: mToInches(1), unit: 'in' } : { perSi: 100, unit: 'cm' },
-      texts: { name: wall.plane.name, description: '', armSide: trade.armSide, gloveSide: trade.gloveSide, down: wall.plane.down, fastball: wall.plane.fastball, target: trade.target, seenFrom: wall.seenFromMound },
+      texts: { name: plane.name, description: '', armSide: trade.armSide, gloveSide: trade.gloveSide, down: plane.down, fastball: plane.fastball, target: trade.target, seenFrom: plane.seenFromMound },
     };
     drawSeparationPlane(svg, data, { ...room, letters: 'newest' });
   };
@@ -69,7 +69,7 @@ function plane(lastDownIn: number, lastArmSideIn: number, armSideOn: 'left' | 'r
 
 /** The plane of Bench, with grips on the zone and the way that the last throw lacks; its words must not lie under a grip. */
 function graspedPlane(lastDownIn: number, lastArmSideIn: number): Scene {
-  return (svg, { words: { wall, trade, measures } }, room) => {
+  return (svg, { words: { measures, plane, trade, wall } }, room) => {
     const last = mark(6, lastDownIn, lastArmSideIn, false);
     const [downM, sideM] = [last.verticalM - ZONE.verticalM, last.armSideM - ZONE.armSideM];
     const beyond = 1 - ZONE.verticalRadiusM / Math.hypot(downM, sideM);
@@ -77,8 +77,8 @@ function graspedPlane(lastDownIn: number, lastArmSideIn: number): Scene {
       generation: 'one', armSideOn: 'right', cloud: [], hasBaseline: true, zone: ZONE, marks: [mark(4, 9, 6, true), mark(5, 11, 7.3, true), last], spread: null, reach: null, unexplained: null,
       miss: { verticalM: last.verticalM, armSideM: last.armSideM, toEdgeVerticalM: -downM * beyond, toEdgeArmSideM: -sideM * beyond, words: [measures.miss('2 in', [measures.deep]), trade.armSide] },
       ruling: { perSi: mToInches(1), unit: 'in' },
-      texts: { name: wall.plane.name, description: '', armSide: trade.armSide, gloveSide: trade.gloveSide, down: wall.plane.down, fastball: wall.plane.fastball, target: '', seenFrom: wall.seenFromMound },
-    }, { ...room, letters: 'newest', handleTexts: wall.plane.resize, onZone: () => {} });
+      texts: { name: plane.name, description: '', armSide: trade.armSide, gloveSide: trade.gloveSide, down: plane.down, fastball: plane.fastball, target: '', seenFrom: plane.seenFromMound },
+    }, { ...room, letters: 'newest', handleTexts: wall.resize, onZone: () => {} });
   };
 }
 
@@ -112,10 +112,10 @@ export const GAP_SCENES: Readonly<Record<string, Scene>> = {
   'moments missing': gap(5.2, 2, 'same-time', [8, 9, 10, 15]),
 };
 export const PLANE_SCENES: Readonly<Record<string, Scene>> = {
-  'last throw above the target': plane(5.5, 6.4, 'right', true),
-  'last throw deep': plane(14.2, 8.1, 'right', true),
-  'last throw beside the fastball, a left-hander': plane(1.2, 2.4, 'left', true),
-  'arrow without words': plane(5.5, 6.4, 'left', false),
+  'last throw above the target': planeWith(5.5, 6.4, 'right', true),
+  'last throw deep': planeWith(14.2, 8.1, 'right', true),
+  'last throw beside the fastball, a left-hander': planeWith(1.2, 2.4, 'left', true),
+  'arrow without words': planeWith(5.5, 6.4, 'left', false),
 };
 export const GRASPED_SCENES: Readonly<Record<string, Scene>> = {
   'deep, under the grip of its height': graspedPlane(14, 7.4),

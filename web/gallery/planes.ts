@@ -11,7 +11,7 @@ import type { Scene, Scenes } from './scene.ts';
 const CLOUD = [[0.01, 0], [0, -0.01], [-0.01, 0.02], [0.02, -0.02], [0, 0]] as const;
 
 function planeData(marks: readonly PlaneMark[], speech: Speech, unlike: Partial<PlaneData> = {}): PlaneData {
-  const { plane } = speech.words.wall;
+  const { plane } = speech.words;
   return {
     generation: 'one', armSideOn: 'right', cloud: CLOUD, hasBaseline: true, zone: ZONE, marks, miss: missOf(marks.at(-1), speech), spread: null, reach: null, unexplained: null, ruling: movementRuling(speech.units),
     texts: { name: plane.name, description: plane.description(marks.length === 0 ? plane.empty : plane.marks(marks.length, marks.filter(({ onTarget }) => onTarget === true).length)), ...planeNames(speech) },
@@ -31,7 +31,7 @@ function missOf(last: PlaneMark | undefined, speech: Speech): PlaneMiss | null {
 const plane = (count: number, unlike: (speech: Speech) => Partial<PlaneData> = () => ({}), inferred = false): Scene =>
   (svg, speech, room) => drawSeparationPlane(svg, planeData(inventedMarks(count, inferred), speech, unlike(speech)), { ...room, letters: 'newest' });
 
-const spread = ({ words }: Speech): Partial<PlaneData> => ({ spread: { verticalM: inchesToM(-9.5), armSideM: inchesToM(6.5), semiMajorM: inchesToM(3.4), semiMinorM: inchesToM(2), angleRad: 0.5, named: words.wall.plane.spread(10) } });
+const spread = ({ words }: Speech): Partial<PlaneData> => ({ spread: { verticalM: inchesToM(-9.5), armSideM: inchesToM(6.5), semiMajorM: inchesToM(3.4), semiMinorM: inchesToM(2), angleRad: 0.5, named: words.plane.spread(10) } });
 
 export const PLANES: Scenes = {
   empty: plane(0),

@@ -118,7 +118,7 @@ function Session(props: { readonly view: MoundView; readonly session: SessionVie
       <Match when={is('throw')}>{(now) => <LastThrow thrown={now().thrown} view={props.view} session={props.session} />}</Match>
       <Match when={is('ask-first')?.thrown} keyed>{(thrown) => <AskFirst thrown={thrown} session={props.session} />}</Match>
       <Match when={is('summary')}>{(now) => <Summary throws={now().throws} onTarget={now().onTarget} judged={now().judged} view={props.view} session={props.session} />}</Match>
-      <Match when={is('ready')}>{(now) => <Said lead={now().first ? words().wall.noThrow : say().ready} />}</Match>
+      <Match when={is('ready')}>{(now) => <Said lead={now().first ? words().plane.noThrow : say().ready} />}</Match>
       <Match when={is('quiet-good')}><Said lead={say().quietGood}>{say().quietGoodWhy}</Said></Match>
       <Match when={is('waits')}>{(now) => <Said lead={say().waits(now().more)}>{say().waitsWhy}</Said>}</Match>
       <Match when={is('no-feedback')}><Said lead={say().without}>{say().withoutWhy}</Said></Match>

@@ -41,10 +41,10 @@ function leadOf(thrown: ThrowView, showSpeed: boolean, speech: Speech): string {
 }
 
 function sentenceOf({ separation, fastball, miss }: ThrowView, session: SessionView, showSpeed: boolean, speech: Speech): string | null {
-  const { trade, wall, glance } = speech.words;
+  const { trade, plane, glance } = speech.words;
   if (separation === null) {
     if (session.baseline.kind === 'baseline') return null;
-    return fastball ? `${trade.baselineForming(session.baseline.have, session.baseline.need)}.` : `${wall.noBaseline}.`;
+    return fastball ? `${trade.baselineForming(session.baseline.have, session.baseline.need)}.` : `${plane.noBaseline}.`;
   }
   const { verticalM, armSideM, speedMps } = separation;
   const said = [

@@ -23,7 +23,7 @@ export function ReachPlane(props: { readonly session: SessionView; readonly zone
   });
   const handles = () => {
     const onZone = props.onZone;
-    return onZone === null ? {} : { handleTexts: speech().words.wall.plane.resize, onZone: (zone: TargetZone) => onZone(zone) };
+    return onZone === null ? {} : { handleTexts: speech().words.wall.resize, onZone: (zone: TargetZone) => onZone(zone) };
   };
   return <Drawn class="plan-plane" draw={(svg, { width, height }) => drawSeparationPlane(svg, data(), { width, height, textPx: TEXT_PX, letters: 'newest', ...handles() })} />;
 }

@@ -12,9 +12,9 @@ export function fastballRows(thrown: ThrowView, session: SessionView, speech: Sp
   return [...separationRows(thrown, separation, speech), ...(thrown.fastball ? [] : [...gapRows(thrown, speech), ...missRow(thrown, session, speech)])];
 }
 
-function whyNone({ problem, excluded }: ThrowView, { words: { measures, trade, wall } }: Speech): string {
+function whyNone({ problem, excluded }: ThrowView, { words: { measures, plane, trade } }: Speech): string {
   if (excluded !== null) return trade.excluded;
-  return problem === null ? wall.noBaseline : measures.missing.problem;
+  return problem === null ? plane.noBaseline : measures.missing.problem;
 }
 
 function separationRows(thrown: ThrowView, separation: SeparationView, speech: Speech): NumberRow[] {

@@ -117,7 +117,7 @@ function Words(props: { readonly view: MoundView; readonly session: SessionView;
   const last = () => lastThrow(props.view);
   const said = () => {
     const thrown = last();
-    return thrown === null ? { lead: speech().words.wall.noThrow, pace: null } : lastThrowWords(thrown, speech());
+    return thrown === null ? { lead: speech().words.plane.noThrow, pace: null } : lastThrowWords(thrown, speech());
   };
   return (
     <div class="wall-words">

@@ -10,10 +10,10 @@ import { missWords, missWays, sideWords, verticalWords, whatWords } from '../wor
  */
 export function planeOf(view: MoundView, speech: Speech, spreadOf: WindowView['size'] | null = null): PlaneData {
   const { session } = view;
-  const { wall } = speech.words;
+  const { plane } = speech.words;
   const baseline = session?.baseline.kind === 'baseline' ? session.baseline : null;
   const drawn = view.throws.filter((thrown) => thrown.stage === session?.stage);
-  const marks = drawn.flatMap((thrown) => markOf(thrown, speech) ?? []);
+  const marks = drawn.flatMap((thrown) => markKept(thrown, speech) ?? []);
   return {
     generation: `${view.mound} ${session?.id} ${session?.stage} ${view.generation}`,
     armSideOn: session?.athlete.hand === 'left' ? 'left' : 'right',
@@ -27,16 +27,27 @@ export function planeOf(view: MoundView, speech: Speech, spreadOf: WindowView['s
     unexplained: null,
     ruling: movementRuling(speech.units),
     texts: {
-      name: wall.plane.name,
-      description: wall.plane.description(descriptionOf(view, marks, speech)),
+      name: plane.name,
+      description: plane.description(descriptionOf(view, marks, speech)),
       ...planeNames(speech),
     },
   };
 }
 
 /** How the plane names what it always shows, whoever's throws are on it. */
-export function planeNames({ words: { trade, wall } }: Speech): Omit<PlaneData['texts'], 'name' | 'description'> {
-  return { armSide: trade.armSide, gloveSide: trade.gloveSide, down: wall.plane.down, fastball: wall.plane.fastball, target: trade.target, seenFrom: wall.seenFromMound };
+export function planeNames({ words: { plane, trade } }: Speech): Omit<PlaneData['texts'], 'name' | 'description'> {
+  return { armSide: trade.armSide, gloveSide: trade.gloveSide, down: plane.down, fastball: plane.fastball, target: trade.target, seenFrom: plane.seenFromMound };
+}
+
+/** A throw stays the same object from view to view for as long as nothing is said of it: so its mark is made once. */
+const KEPT = new WeakMap<ThrowView, { readonly speech: Speech; readonly mark: PlaneMark | null }>();
+
+function markKept(thrown: ThrowView, speech: Speech): PlaneMark | null {
+  const kept = KEPT.get(thrown);
+  if (kept?.speech === speech) return kept.mark;
+  const mark = markOf(thrown, speech);
+  KEPT.set(thrown, { speech, mark });
+  return mark;
 }
 
 function markOf(thrown: ThrowView, speech: Speech): PlaneMark | null {
@@ -62,11 +73,11 @@ function missOf({ session, throws }: MoundView, newestMark: number | null, speec
 function spreadIn({ session }: MoundView, size: WindowView['size'], { words }: Speech): PlaneSpread | null {
   const spread = session?.windows.find((window) => window.size === size)?.spread;
   if (spread === undefined || spread.kind !== 'ellipse') return null;
-  return { ...spread, named: words.wall.plane.spread(spread.count) };
+  return { ...spread, named: words.plane.spread(spread.count) };
 }
 
 function descriptionOf(view: MoundView, marks: readonly PlaneMark[], speech: Speech): string {
-  const { plane } = speech.words.wall;
+  const { plane } = speech.words;
   const last = view.throws.findLast(({ place }) => place === marks.at(-1)?.place);
   if (last === undefined) return plane.empty;
   const judged = marks.filter(({ onTarget }) => onTarget !== null);
@@ -80,7 +91,7 @@ function said(thrown: ThrowView, speech: Speech): string {
 }
 
 function movedWords({ separation }: ThrowView, speech: Speech): string {
-  if (separation === null) return speech.words.wall.noBaseline;
+  if (separation === null) return speech.words.plane.noBaseline;
   const { verticalM, armSideM } = separation;
   const { missing } = speech.words.measures;
   return [

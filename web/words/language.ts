@@ -1,9 +1,9 @@
 import { arm } from './arm.ts';
 import { feedback } from './feedback.ts';
 import { measures } from './measures.ts';
+import { plane } from './plane.ts';
 import { standing } from './standing.ts';
 import { trade } from './trade.ts';
-import { wall } from './wall.ts';
 import type { BothWords, Words } from './words.ts';
 
 export type Language = 'en' | 'es';
@@ -23,7 +23,7 @@ export function learn(parts: Partial<BothWords>): void {
   }
 }
 
-learn({ arm, feedback, measures, standing, trade, wall });
+learn({ arm, feedback, measures, plane, standing, trade });
 
 /** The tag under which numbers and times are written: Spanish as the game speaks it, with a decimal point. */
 export const LOCALE: Readonly<Record<Language, string>> = { en: 'en-US', es: 'es-US' };

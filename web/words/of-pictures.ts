@@ -1,5 +1,6 @@
 import { asked } from './asked.ts';
 import { learn } from './language.ts';
+import { wall } from './wall.ts';
 
-/** What the pictures on request say. */
-learn({ asked });
+/** What the Wall and its pictures say. */
+learn({ asked, wall });

@@ -1,5 +1,6 @@
 import { inBoth } from './in-both.ts';
 
+/** What the Wall says beside its plane. */
 export const wall = inBoth(
   {
     title: (mound: string) => `Wall of mound ${mound}`,
@@ -7,9 +8,6 @@ export const wall = inBoth(
     nobody: 'Nobody has the mound',
     openOnBench: 'Open a session on Bench to begin.',
     throwFastballs: (left: number) => (left === 1 ? '1 more fastball and separation shows.' : `${left} more fastballs and separation shows.`),
-    noThrow: 'Ready for the first throw',
-    noBaseline: 'No fastball yet to hold this against',
-    seenFromMound: 'seen from the mound',
     restingSince: (at: string) => `Resting since ${at}`,
     readWithin: (distance: string) => `Readable within ${distance}`,
     drowsy: {
@@ -17,19 +15,9 @@ export const wall = inBoth(
       'not-supported': 'This screen may go dark: this browser cannot keep it awake. Switch off its sleep in the settings.',
       refused: 'This screen may go dark: the browser refused to keep it awake. A low battery or a saving mode does that.',
     },
-    plane: {
-      name: 'Separation from the fastball',
-      fastball: 'fastball',
-      down: 'down',
-      empty: 'No throw is drawn yet.',
-      description: (said: string) => `Movement of each throw against the athlete's own fastball, which lies at the origin, seen from the mound. ${said}`,
-      lastThrow: (what: string, where: string) => `Last throw, ${what}: ${where}.`,
-      marks: (count: number, hits: number) => `${count} drawn, ${hits} on target.`,
-      spread: (count: number) => `95 % of the last ${count}`,
-      reach: 'within reach by spin',
-      reachSaid: 'The region that this arm can reach by spin alone lies behind the target.',
-      resize: { move: 'Move the target zone', taller: 'Height of the target zone', wider: 'Width of the target zone' },
-    },
+    reach: 'within reach by spin',
+    reachSaid: 'The region that this arm can reach by spin alone lies behind the target.',
+    resize: { move: 'Move the target zone', taller: 'Height of the target zone', wider: 'Width of the target zone' },
     rail: {
       name: 'Pace',
       description: (said: string) => `Speed of each throw, the fastball's at the top. ${said}`,
@@ -61,9 +49,6 @@ export const wall = inBoth(
     nobody: 'Nadie tiene el montículo',
     openOnBench: 'Abra una sesión en Banca para empezar.',
     throwFastballs: (left) => (left === 1 ? 'Falta 1 recta para ver la separación.' : `Faltan ${left} rectas para ver la separación.`),
-    noThrow: 'Listo para el primer tiro',
-    noBaseline: 'Aún sin recta con que comparar',
-    seenFromMound: 'desde el montículo',
     restingSince: (at) => `En reposo desde ${at}`,
     readWithin: (distance) => `Se lee a ${distance} o menos`,
     drowsy: {
@@ -71,19 +56,9 @@ export const wall = inBoth(
       'not-supported': 'Esta pantalla puede apagarse: este navegador no sabe mantenerla despierta. Quite el reposo en sus ajustes.',
       refused: 'Esta pantalla puede apagarse: el navegador no quiso mantenerla despierta. Una batería baja o un modo de ahorro lo hacen.',
     },
-    plane: {
-      name: 'Separación de la recta',
-      fastball: 'recta',
-      down: 'abajo',
-      empty: 'Aún no hay tiros.',
-      description: (said) => `Movimiento de cada tiro frente a la recta propia, que está en el origen, visto desde el montículo. ${said}`,
-      lastThrow: (what, where) => `Último tiro, ${what}: ${where}.`,
-      marks: (count, hits) => `${count} dibujados, ${hits} en el blanco.`,
-      spread: (count) => `95 % de los últimos ${count}`,
-      reach: 'al alcance del giro',
-      reachSaid: 'Detrás del blanco está la región que este brazo alcanza solo con giro.',
-      resize: { move: 'Mover la zona de blanco', taller: 'Alto de la zona de blanco', wider: 'Ancho de la zona de blanco' },
-    },
+    reach: 'al alcance del giro',
+    reachSaid: 'Detrás del blanco está la región que este brazo alcanza solo con giro.',
+    resize: { move: 'Mover la zona de blanco', taller: 'Alto de la zona de blanco', wider: 'Ancho de la zona de blanco' },
     rail: {
       name: 'Ritmo',
       description: (said) => `Velocidad de cada tiro, la de la recta arriba. ${said}`,

@@ -30,7 +30,7 @@ export function ZonePlane(props: { readonly session: SessionView; readonly zone:
   });
   const handles = () => {
     const { onZone } = props;
-    return onZone === null ? {} : { handleTexts: speech().words.wall.plane.resize, onZone };
+    return onZone === null ? {} : { handleTexts: speech().words.wall.resize, onZone };
   };
   /** What cannot be seen, and what was not measured. */
   const notes = () => {
@@ -38,12 +38,14 @@ export function ZonePlane(props: { readonly session: SessionView; readonly zone:
     const hidden = reading?.kind === 'not-visible' ? `${unexplainedWords(reading, speech())}.` : null;
     return [hidden, assumedWords(reach()?.assumed ?? [], speech())].filter((note) => note !== null).join(' ');
   };
+  /** What no longer needs saying keeps its room, so that the fields below stay under the finger. */
+  const noted = createMemo<string>((before) => (notes() === '' ? before : notes()), '');
   return (
     <>
       <Drawn class="zone-plane" draw={(svg, { width, height }) => drawSeparationPlane(svg, data(), {
         width, height, textPx: TEXT_PX, letters: 'newest', ...handles(),
       })} />
-      <Show when={notes() !== ''}><p class="quiet small">{notes()}</p></Show>
+      <Show when={noted() !== ''}><p class="quiet small" classList={{ 'left-out': notes() === '' }}>{noted()}</p></Show>
     </>
   );
 }

@@ -35,7 +35,7 @@ export function planeOfPair(pair: Pair, speech: Speech): { readonly data: Letter
         generation: '', armSideOn: session.athlete.hand === 'left' ? 'left' : 'right',
         cloud: sameTarget && session.baseline.kind === 'baseline' ? session.baseline.cloud : [],
         hasBaseline: true, zone: sameTarget ? session.zone : null, ruling: movementRuling(speech.units),
-        texts: { name: speech.words.wall.plane.name, description: drawn.map(({ said }) => `${said}.`).join(' '), ...planeNames(speech) },
+        texts: { name: speech.words.plane.name, description: drawn.map(({ said }) => `${said}.`).join(' '), ...planeNames(speech) },
       },
     },
   };

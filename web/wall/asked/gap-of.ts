@@ -9,10 +9,10 @@ import { inWords, type Shown } from './shown.ts';
 export function gapOf(view: MoundView, speech: Speech): Shown<GapLineData> {
   const { words } = speech;
   const thrown = lastThrow(view);
-  if (thrown === null) return inWords(words.wall.noThrow);
+  if (thrown === null) return inWords(words.plane.noThrow);
   if (thrown.excluded !== null) return inWords(words.trade.excluded);
   if (thrown.fastball) return inWords(words.trade.fastball);
-  if (thrown.gap === null) return inWords(words.wall.noBaseline);
+  if (thrown.gap === null) return inWords(words.plane.noBaseline);
   if (typeof thrown.gap === 'string') return inWords(words.asked.gapLine.pathMissing(words.measures.missing[thrown.gap]));
   return { kind: 'picture', data: { generation: `${view.session?.id} ${view.generation}`, ...gapPicture(thrown.gap, speech) } };
 }

@@ -18,7 +18,7 @@ export function plateOf(view: MoundView, speech: Speech): Shown<PlateData> {
   const { words } = speech;
   const { session } = view;
   const last = lastThrow(view);
-  if (session === null || last === null) return inWords(words.wall.noThrow);
+  if (session === null || last === null) return inWords(words.plane.noThrow);
   if (!STAGE_HAS_PLATE[session.stage]) return inWords(words.asked.plate.placeMissing(words.measures.missing['not-defined']));
   const { hand } = session.athlete;
   const placed = view.throws.filter(({ stage, excluded }) => stage === session.stage && excluded === null).flatMap((thrown) => plateMark(thrown, hand, speech) ?? []);
@@ -37,7 +37,7 @@ export function plateOf(view: MoundView, speech: Speech): Shown<PlateData> {
       aim: null,
       last: { drawn, words: lastWords },
       ruling: movementRuling(speech.units),
-      texts: { name: say.title, description: say.description(words.wall.plane.lastThrow(whatWords(last, speech), lastWords.join(', ')), say.drawn(marks.length)), armSide: words.trade.armSide, gloveSide: words.trade.gloveSide },
+      texts: { name: say.title, description: say.description(words.plane.lastThrow(whatWords(last, speech), lastWords.join(', ')), say.drawn(marks.length)), armSide: words.trade.armSide, gloveSide: words.trade.gloveSide },
     },
   };
 }
@@ -45,7 +45,7 @@ export function plateOf(view: MoundView, speech: Speech): Shown<PlateData> {
 /** A throw of another stage than the one that is thrown now is not of this plate. */
 function whyNotDrawn({ excluded, stage, plateHeightM, plateRightM }: ThrowView, now: ThrowView['stage'], { words }: Speech): string {
   if (excluded !== null) return words.trade.excluded;
-  if (stage !== now) return words.wall.noThrow;
+  if (stage !== now) return words.plane.noThrow;
   const missing = typeof plateHeightM === 'string' ? plateHeightM : typeof plateRightM === 'string' ? plateRightM : 'not-sent';
   return words.asked.plate.placeMissing(words.measures.missing[missing]);
 }

@@ -19,7 +19,7 @@ const SEAM_POINTS = 216;
 export function seamsOf(view: MoundView, speech: Speech): Shown<SeamMapData> {
   const { words } = speech;
   const thrown = lastThrow(view);
-  if (thrown === null) return inWords(words.wall.noThrow);
+  if (thrown === null) return inWords(words.plane.noThrow);
   if (thrown.excluded !== null) return inWords(words.trade.excluded);
   const data = seamMapOf(thrown, `${view.session?.id} ${view.generation}`, speech);
   return view.session?.trial ? withoutHidden(data, thrown) : data;
