@@ -56,25 +56,33 @@ const shifted = (page: Page): Promise<Shift> => page.evaluate(() => {
   return { value: shifts.reduce((sum, { value }) => sum + value, 0), of: [...new Set(shifts.flatMap(({ of }) => of))] };
 });
 
-test('nothing moves under the eyes of a reader while throws arrive', async ({ server, coach, device, context }) => {
-  await context.addInitScript(() => {
-    const shifts: Shift[] = [];
-    Object.assign(globalThis, { shifts });
-    new PerformanceObserver((list) => {
-      for (const { value, sources } of list.getEntries() as (PerformanceEntry & { value: number; sources: { node?: Node }[] })[]) {
-        shifts.push({ value, of: sources.map(({ node }) => (node instanceof Element ? `${node.tagName}.${node.className}` : node?.parentElement?.className ?? 'gone')) });
-      }
-    }).observe({ type: 'layout-shift', buffered: true });
-  });
+/** Runs in the page: keeps what shifts. */
+function noteShifts(): void {
+  const shifts: Shift[] = [];
+  Object.assign(globalThis, { shifts });
+  new PerformanceObserver((list) => {
+    for (const { value, sources } of list.getEntries() as (PerformanceEntry & { value: number; sources: { node?: Node }[] })[]) {
+      shifts.push({ value, of: sources.map(({ node }) => (node instanceof Element ? `${node.tagName}.${node.getAttribute('class')}` : node?.parentElement?.className ?? 'gone')) });
+    }
+  }).observe({ type: 'layout-shift', buffered: true });
+}
+
+const [WIDE, TABLET, PHONE] = [{ width: 1280, height: 800 }, { width: 820, height: 1180 }, { width: 390, height: 844 }];
+const READ = {
+  wall: [SCREENS.wall, WIDE], several: ['/wall/north-1+south-2', WIDE], glance: [SCREENS.glance, PHONE], plan: [SCREENS.plan, WIDE], recording: [SCREENS.recording, WIDE], trials: [SCREENS.trials, WIDE], report: [SCREENS.report, WIDE],
+  bench: [SCREENS.bench, WIDE], tablet: [SCREENS.bench, TABLET], phone: [SCREENS.bench, PHONE],
+} as const;
+
+test('nothing moves under the eyes of a reader while throws arrive', async ({ server, coach, device, browser }) => {
   await changeupIsNext(coach, device, { session: 's-1' });
   await device.throws(6, easyFrame(WORKED_THROWS[0]!));
   const beating = setInterval(() => device.sendOnly({ kind: 'heartbeat', time: 0 }), 1000);
-  // Bench is left out: its list grows from the top, so that the newest throw lies under the thumb.
-  const screens = { wall: SCREENS.wall, several: '/wall/north-1+south-2', glance: SCREENS.glance, plan: SCREENS.plan, recording: SCREENS.recording, trials: SCREENS.trials, report: SCREENS.report };
   const pages = new Map<string, Page>();
-  for (const [name, path] of Object.entries(screens)) {
+  for (const [name, [path, viewport]] of Object.entries(READ)) {
+    // A window of its own, so that each is in sight all the time.
+    const context = await browser.newContext({ viewport });
+    await context.addInitScript(noteShifts);
     const page = await context.newPage();
-    await page.setViewportSize(name === 'glance' ? { width: 390, height: 844 } : { width: 1280, height: 800 });
     await open(page, server.address + path);
     await expect(page.locator('[data-standing="connecting"]')).toHaveCount(0);
     await page.evaluate(() => (globalThis as WithShifts).shifts.splice(0));
@@ -82,11 +90,12 @@ test('nothing moves under the eyes of a reader while throws arrive', async ({ se
   }
   for (let sequence = 7; sequence <= 14; sequence += 1) await device.throws(sequence, easyFrame(sequence === 10 ? FASTBALL : WORKED_THROWS[sequence % WORKED_THROWS.length]!));
   await expect(pages.get('wall')!.locator('.wall-count')).toContainText('14 throws');
+  await expect(pages.get('phone')!.locator('.throw-line')).toHaveCount(14);
   const moved: (Shift & { name: string })[] = [];
   for (const [name, page] of pages) {
-    await page.bringToFront();
     await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
     moved.push({ name, ...(await shifted(page)) });
+    await page.context().close();
   }
   clearInterval(beating);
   expect(moved.filter(({ value }) => value >= 0.01)).toEqual([]);

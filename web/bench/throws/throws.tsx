@@ -1,4 +1,4 @@
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import type { SessionView, ThrowView } from '../../../core/facts/views.ts';
 import { useWords } from '../../words/use-words.tsx';
 import { Answer } from '../../desk/answer.tsx';
@@ -6,6 +6,7 @@ import { useDesk } from '../../desk/desk.ts';
 import { ArmStrip } from '../arm/arm-strip.tsx';
 import { BodyLine } from '../arm/body-line.tsx';
 import { ArmCare } from '../session/arm-care.tsx';
+import { makeRoom } from './make-room.ts';
 import { SelectionBar } from './selection-bar.tsx';
 import { createSelection, type Selection } from './selection.ts';
 import { ThrowLine } from './throw-line.tsx';
@@ -26,6 +27,8 @@ export function ThrowsPart(props: { readonly session: SessionView }) {
   /** Of the session, but no longer in the view. */
   const earlier = () => props.session.counts.all - newestFirst().length;
   const left = () => newestFirst().length - shown();
+  let list!: HTMLOListElement;
+  onMount(() => makeRoom(list, () => newestFirst()[0] ?? null, () => [...list.closest('.throws')!.querySelectorAll<HTMLElement>('.throw-room ~ :not(.throws-foot)')]));
   return (
     <section class="part throws" aria-labelledby="throws-title">
       <h2 id="throws-title" tabindex="-1">{say().title} <span class="quiet count">{props.session.counts.all}</span></h2>
@@ -33,11 +36,13 @@ export function ThrowsPart(props: { readonly session: SessionView }) {
       <Show when={props.session.trial !== null}><BodyLine session={props.session} /></Show>
       <Show when={props.session.closedAtMs === null && props.session.baselineDrift !== null}><p class="drifted">{words().bench.target.drifted}</p></Show>
       <Unclaimed session={props.session} />
-      <ol class="throw-lines" reversed>
-        <For each={newestFirst().slice(0, shown())} fallback={<li class="quiet">{say().none}</li>}>
-          {(place) => <Line place={place} byPlace={byPlace()} session={props.session} selection={selection} />}
-        </For>
-      </ol>
+      <div class="throw-room">
+        <ol class="throw-lines" reversed ref={list}>
+          <For each={newestFirst().slice(0, shown())} fallback={<li class="quiet">{say().none}</li>}>
+            {(place) => <Line place={place} byPlace={byPlace()} session={props.session} selection={selection} />}
+          </For>
+        </ol>
+      </div>
       <Show when={left() > 0}><button type="button" onClick={() => setShown(shown() + 200)}>{say().more(Math.min(left(), 200))}</button></Show>
       <Show when={left() <= 0 && earlier() > 0}><p class="quiet"><a href={`/playback/${encodeURIComponent(props.session.id)}`}>{say().inPlayback(earlier())}</a></p></Show>
       <ArmCare />
