@@ -1,10 +1,12 @@
 import '@fontsource-variable/hanken-grotesk/index.css';
 import './theme.css';
 import './charts/charts.css';
-import type { JSX } from 'solid-js';
+import { ErrorBoundary, type JSX } from 'solid-js';
 import { render } from 'solid-js/web';
+import { NOBODY_HERE } from './live/nobody-here.ts';
 import { routeOf, type Route } from './route.ts';
 import { showTheme } from './theme.ts';
+import { kioskIn } from './wall/kiosk.ts';
 
 /**
  * The screen of a route, once its program has come. Nothing waits for its data here: each screen says itself what it is waiting
@@ -54,5 +56,19 @@ async function screenOf(route: Route): Promise<() => JSX.Element> {
   }
 }
 
+/** Screens at which a coach has signed in. A phone, and a screen on the wall, were let in by a code or a link and cannot sign in. */
+function isCoachs({ screen }: Route): boolean {
+  return !['glance', 'my-glance', 'open', 'certificate', 'sign-in'].includes(screen) && !kioskIn(location.search);
+}
+
+const route = routeOf(location.pathname);
+if (isCoachs(route)) addEventListener(NOBODY_HERE, () => void import('./door/signed-out.tsx').then(({ showSignedOut }) => showSignedOut()));
 showTheme();
-void screenOf(routeOf(location.pathname)).then((Screen) => render(() => <Screen />, document.querySelector('#screen')!));
+void screenOf(route).then((Screen) => render(() => <ErrorBoundary fallback={failed}><Screen /></ErrorBoundary>, document.querySelector('#screen')!));
+
+/** A fault of a screen is ours, and reported as every error is; half a screen would be worse than none. */
+function failed(error: unknown): null {
+  reportError(error);
+  void import('./standing/fault.tsx').then(({ showFault }) => showFault(route.screen === 'wall'));
+  return null;
+}
