@@ -139,3 +139,40 @@ test('a link shows one mound on a screen without a keyboard, and nothing else, u
   await server.stop();
   server.remove();
 });
+
+test('a coach whose sign-in has ended is led to the door and back to the same place, and signing out ends it on the server', async ({ browser }) => {
+  const server = await openServer([]);
+  const { outside } = server;
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  await signIn(page, outside);
+  const ended = page.locator('.signed-out');
+  // As it ends after twelve hours: on the server, without a word to the browser.
+  const { cookies } = await context.storageState();
+  await context.request.post(`${outside}/api/sign-out`);
+  await context.addCookies(cookies);
+  await expect(ended).toContainText('Nobody is signed in here any more.');
+  await expectAccessible(page, 'a sign-in that has ended');
+  await page.getByRole('link', { name: 'Sign in and come back here' }).click();
+  await expect(page).toHaveURL(`${outside}/sign-in?to=%2Fbench%2Fnorth-1`);
+  await page.getByLabel('Your name').fill('Ines Marrow');
+  await page.getByLabel('Passphrase of this server').fill(PASSPHRASE);
+  await page.keyboard.press('Enter');
+  await expect(page).toHaveURL(`${outside}/bench/north-1`);
+  await expect(page.locator('.standing-word')).toHaveText('No session');
+  await expect(ended).toHaveCount(0);
+  // Signing out on one screen ends it for the others of that browser; what was asked of them stays in the address.
+  const bench = await context.newPage();
+  await bench.goto(`${outside}/bench/north-1?lang=es`);
+  await expect(bench.getByRole('button', { name: 'Sol' })).toBeVisible();
+  await page.goto(outside);
+  await expect(page.locator('.sign-out')).toContainText('Entró Ines Marrow.');
+  await expectAccessible(page, 'the start page of a coach who is signed in');
+  await page.getByRole('button', { name: 'Salir' }).click();
+  await expect(page).toHaveURL(`${outside}/sign-in`);
+  expect(await (await context.request.get(`${outside}/api/me`)).json()).toEqual({ kind: 'nobody' });
+  await bench.getByRole('link', { name: 'Entrar y volver aquí' }).click();
+  await expect(bench).toHaveURL(`${outside}/sign-in?to=%2Fbench%2Fnorth-1%3Flang%3Des`);
+  await server.stop();
+  server.remove();
+});

@@ -1,4 +1,5 @@
 import type { Refusal } from '../../core/facts/wire.ts';
+import { heardRefusal } from '../live/nobody-here.ts';
 
 /** Who the server takes this browser for. */
 export type Me =
@@ -23,6 +24,24 @@ export function signIn(name: string, passphrase: string): Promise<Answered<Me>> 
 
 export function askWhoIAm(): Promise<Answered<Me>> {
   return asked('/api/me', null);
+}
+
+/** The name by which a coach is taken for one without signing in: at the machine of a server that only this machine can reach. */
+const AT_THE_MACHINE = 'this-machine';
+
+/** The name of who signed in here; null where nobody did, or needs to. */
+export function signedInAs(me: Answered<Me> | undefined): string | null {
+  return me?.kind === 'yes' && me.value.kind === 'coach' && me.value.name !== AT_THE_MACHINE ? me.value.name : null;
+}
+
+/**
+ * Ends the sign-in of this browser on the server, open screens and all, and forgets what this page remembered of it.
+ * @returns false where the server did not answer: then nothing has ended
+ */
+export async function signOut(): Promise<boolean> {
+  const ended = (await asked('/api/sign-out', {})).kind === 'yes';
+  if (ended) sessionStorage.clear();
+  return ended;
 }
 
 /** Of the certificate that phones have to accept; refused where there is none. */
@@ -61,6 +80,7 @@ async function asked<T>(address: string, body: object | null): Promise<Answered<
     const response = await fetch(address, body === null ? {} : { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) });
     const answer: unknown = await response.json();
     if (response.ok) return { kind: 'yes', value: answer as T };
+    heardRefusal(answer as Refusal);
     return { kind: 'no', code: (answer as Refusal).code, waitS: Number(response.headers.get('retry-after') ?? 0) };
   } catch {
     return { kind: 'silent' };

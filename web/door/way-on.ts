@@ -8,6 +8,11 @@ export function wantedIn(search: string, origin: string): string {
   return address.origin === origin && address.pathname !== '/sign-in' ? `${address.pathname}${address.search}` : '/';
 }
 
+/** The door that leads back to this very screen. */
+export function signInAddress({ pathname, search }: Pick<Location, 'pathname' | 'search'>): string {
+  return `/sign-in?to=${encodeURIComponent(`${pathname}${search}`)}`;
+}
+
 /** Whether a browser that was let in may go there at once: it came from elsewhere, and browsers then keep back who it is at first. */
 export function leadsOn(me: Me, wanted: string): boolean {
   switch (me.kind) {

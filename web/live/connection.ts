@@ -3,6 +3,7 @@ import type { CoachSays } from '../../core/facts/coach.ts';
 import type { MoundView } from '../../core/facts/views.ts';
 import type { Pulse, Refusal, SayReply, Speaker, ViewMessage, WatchReply, WatchRequest } from '../../core/facts/wire.ts';
 import { nowMs } from './clock.ts';
+import { heardRefusal } from './nobody-here.ts';
 import { nextLink, UNLINKED, type LinkEvent, type LinkState } from './link.ts';
 import { sayTo } from './say.ts';
 
@@ -44,6 +45,7 @@ export function connect(mound: string, session: string | null, speaker: Speaker,
     if (known === before) return;
     if (known.misfits > before.misfits) watch();
     tell(known);
+    if (known.refused !== null && known.refused !== before.refused) heardRefusal(known.refused);
   };
   socket.on('connect', () => {
     happened({ kind: 'connected' });

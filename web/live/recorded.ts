@@ -4,6 +4,7 @@ import type { AthleteDays, Refusal, SessionListing } from '../../core/facts/wire
 import type { SessionGrowth } from '../../core/session/growth.ts';
 import type { SessionSlice } from '../../core/session/recorded.ts';
 import type { SessionRecord } from '../../core/session/session-record.ts';
+import { heardRefusal } from './nobody-here.ts';
 
 /** What the server holds of one recorded session. */
 export interface RecordedSession extends SessionSlice {
@@ -69,6 +70,7 @@ async function ask<T>(address: string): Promise<Answer<T>> {
     const body: unknown = await response.json();
     if (response.ok) return { kind: 'answer', value: body as T };
     const { code, sentence } = body as Refusal;
+    heardRefusal({ code });
     return { kind: 'refused', code, sentence };
   } catch {
     return { kind: 'silent' };

@@ -1,3 +1,6 @@
+import type { Refusal } from '../../core/facts/wire.ts';
+import { heardRefusal } from '../live/nobody-here.ts';
+
 /** One mound as the start page shows it. */
 export interface MoundListing {
   readonly mound: string;
@@ -10,7 +13,10 @@ export type MoundsFound = { readonly kind: 'found'; readonly mounds: readonly Mo
 export async function fetchMounds(): Promise<MoundsFound> {
   try {
     const answer = await fetch('/api/mounds');
-    return answer.ok ? { kind: 'found', mounds: (await answer.json()) as MoundListing[] } : { kind: 'unreachable' };
+    const body: unknown = await answer.json();
+    if (answer.ok) return { kind: 'found', mounds: body as MoundListing[] };
+    heardRefusal(body as Refusal);
+    return { kind: 'unreachable' };
   } catch {
     return { kind: 'unreachable' };
   }

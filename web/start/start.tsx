@@ -1,5 +1,6 @@
 import '../words/of-start.ts';
 import { Speaking, useWords } from '../words/use-words.tsx';
+import { SignOut } from '../door/sign-out.tsx';
 import { Athletes } from './athletes.tsx';
 import { Mounds } from './mounds.tsx';
 import { ViewerChoices } from './viewer-choices.tsx';
@@ -23,6 +24,7 @@ function Ways() {
       <Athletes />
       <OtherMound />
       <p class="start-recorded"><a href="/playback">{words().start.recorded}</a> · <a href="/let-in">{words().start.whoIsIn}</a></p>
+      <SignOut />
       <ViewerChoices />
     </main>
   );

@@ -27,6 +27,10 @@ export const door = inBoth(
     without: 'Without accepting it you can go on too: the browser then warns at every visit, and it keeps nothing offline.',
     noCertificate: 'This server made no certificate of its own. There is nothing to accept.',
     goOn: 'Go on, encrypted',
+    signedInAs: (name: string) => `Signed in as ${name}.`,
+    signOut: 'Sign out',
+    signedOut: 'Nobody is signed in here any more. What you see stays as it was.',
+    signInAgain: 'Sign in and come back here',
     whoIsIn: 'Who is let in',
     nobodyIsIn: 'Nobody but whoever sits at this machine.',
     in: {
@@ -68,6 +72,10 @@ export const door = inBoth(
     without: 'Sin aceptarlo también puede seguir: el navegador avisa entonces en cada visita, y no guarda nada sin conexión.',
     noCertificate: 'Este servidor no hizo ningún certificado propio. No hay nada que aceptar.',
     goOn: 'Seguir, cifrado',
+    signedInAs: (name) => `Entró ${name}.`,
+    signOut: 'Salir',
+    signedOut: 'Aquí ya no ha entrado nadie. Lo que se ve queda como estaba.',
+    signInAgain: 'Entrar y volver aquí',
     whoIsIn: 'Quién puede entrar',
     nobodyIsIn: 'Nadie más que quien está ante esta máquina.',
     in: {

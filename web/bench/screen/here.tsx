@@ -1,3 +1,4 @@
+import { SignOut } from '../../door/sign-out.tsx';
 import { SIDES, THEMES } from '../../settings.ts';
 import { theme } from '../../theme.ts';
 import { useWords } from '../../words/use-words.tsx';
@@ -14,6 +15,7 @@ export function Here(props: { readonly onKeys: () => void }) {
       <Choice legend={say().theme} options={['device', ...THEMES] as const} say={(one) => say().themes[one]} chosen={theme.chosen() ?? 'device'} onChoose={(one) => theme.choose(one === 'device' ? null : one)} />
       <Choice legend={say().hand} options={SIDES} say={(side) => say().hands[side]} chosen={hand()} onChoose={chooseHand} />
       <button type="button" onClick={() => props.onKeys()}>{words().keys.open}</button>
+      <SignOut />
     </section>
   );
 }

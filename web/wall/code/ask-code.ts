@@ -1,4 +1,5 @@
 import type { Refusal } from '../../../core/facts/wire.ts';
+import { heardRefusal } from '../../live/nobody-here.ts';
 
 /** A code that lets one phone in, once and soon. */
 export interface GlanceCode {
@@ -32,7 +33,9 @@ async function ask<T>(address: string, method: 'GET' | 'POST'): Promise<Asked<T>
   try {
     const response = await fetch(address, { method, headers: { accept: 'application/json' } });
     const body: unknown = await response.json();
-    return response.ok ? { kind: 'answer', value: body as T } : { kind: 'refused', code: (body as Refusal).code };
+    if (response.ok) return { kind: 'answer', value: body as T };
+    heardRefusal(body as Refusal);
+    return { kind: 'refused', code: (body as Refusal).code };
   } catch {
     return { kind: 'silent' };
   }

@@ -1,16 +1,22 @@
 import '../../words/of-glance-code.ts';
-import { createSignal, lazy, onCleanup, onMount, Show, Suspense } from 'solid-js';
+import { createResource, createSignal, lazy, onCleanup, onMount, Show, Suspense } from 'solid-js';
 import type { SessionView } from '../../../core/facts/views.ts';
+import { askWhoIAm } from '../../door/ask-in.ts';
 import { useWords } from '../../words/use-words.tsx';
 
 const CodeDialog = lazy(() => import('./code-dialog.tsx'));
 const KEY = 'q';
 
-/** The code for the athlete's phone, by the key Q: there while a session is open, unseen until somebody asks or tabs to it. */
+/** The code for the athlete's phone, by the key Q: there for a coach while a session is open, unseen until somebody asks or tabs to it. Who only looks may not ask for one. */
 export function CodeButton(props: { readonly session: SessionView | null }) {
   const words = useWords();
   const [asked, setAsked] = createSignal<string | null>(null);
-  const open = () => (props.session !== null && props.session.closedAtMs === null ? props.session : null);
+  const [me] = createResource(askWhoIAm);
+  const isCoach = () => {
+    const said = me();
+    return said?.kind === 'yes' && said.value.kind === 'coach';
+  };
+  const open = () => (isCoach() && props.session !== null && props.session.closedAtMs === null ? props.session : null);
   const toggle = (): void => void setAsked(asked() === null ? open()?.id ?? null : null);
   onMount(() => {
     const listen = ({ key, ctrlKey, metaKey, altKey }: KeyboardEvent): void => {
