@@ -1,10 +1,10 @@
 import { expect, type Page } from '@playwright/test';
 import type { Fact } from '../../core/facts/fact.ts';
 import type { Ledger } from '../../core/session/ledger.ts';
-import { checkpointsOf } from '../../core/session/checkpoints.ts';
+import { checkpointsOf, ledgerAt, recordingOf } from '../../core/session/checkpoints.ts';
 import { moundView } from '../../core/session/view.ts';
 import { sliceOf } from '../../core/session/recorded.ts';
-import { busyDay } from '../parity/sessions.ts';
+import { longSession, SESSION as LONG_SESSION } from '../bench/long-session.ts';
 import { easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { changeupIsNext } from './changeup-next.ts';
 import { ATHLETE, opening, type TestCoach } from './coach.ts';
@@ -13,6 +13,9 @@ import { expectAccessible, expectWordsApart } from './fits.ts';
 import { inProve } from './in-prove.ts';
 import type { TestServer } from './server.ts';
 import { test } from './with-server.ts';
+
+/** More than a view shows. */
+const LONG = 230;
 
 interface Recorded {
   readonly session: string;
@@ -371,27 +374,26 @@ test('an older throw that is moved into an open session comes into the recording
   await expect(page.locator('.wall-count')).toContainText('1 throw');
 });
 
-test('scrubbing through three hundred throws keeps up with the hand', async ({ page, server }, info) => {
-  const { facts, sessions } = busyDay(31, 'north-1', 'path', 420);
-  const session = sessions[0]!;
-  const slice = sliceOf(facts, session)!;
-  await page.route(`**/api/sessions/${session}`, (route) => route.fulfill({ json: { session, mound: 'north-1', log: 'any', ...slice } }));
-  await page.goto(`${server.address}/playback/${session}?windows=1`);
-  const throws = moundView(checkpointsOf(slice, session).newest, session, slice.facts.length).throws.length;
-  expect(throws).toBeGreaterThan(10);
-  await expect(page.locator('.session-strip .ticks path')).toHaveCount(throws);
-  const took = await scrubber(page).evaluate((input: HTMLInputElement) => {
-    const positions = Array.from({ length: 120 }, (_, index) => (Number(input.max) * ((index * 37) % 120)) / 119);
-    return positions.map((position) => {
-      const startMs = performance.now();
-      input.value = String(position);
-      input.dispatchEvent(new Event('input', { bubbles: true }));
-      return performance.now() - startMs;
-    });
-  });
-  const sorted = took.toSorted((a, b) => a - b);
-  const median = sorted[60]!;
-  info.annotations.push({ type: 'scrub', description: `${slice.facts.length} facts; median ${median.toFixed(1)} ms, 95 % within ${sorted[113]!.toFixed(1)} ms, slowest ${sorted.at(-1)!.toFixed(1)} ms` });
-  // Two frames of a 60 Hz screen, on a machine that also runs other tests.
-  expect(median).toBeLessThan(33);
+test('scrubbing through 230 throws shows each place as it was, of which the first are no longer on the picture at the end', async ({ page, server }) => {
+  const slice = sliceOf(longSession(LONG), LONG_SESSION)!;
+  await page.route(`**/api/sessions/${LONG_SESSION}`, (route) => route.fulfill({ json: { session: LONG_SESSION, mound: 'north-1', log: 'any', ...slice } }));
+  await page.goto(`${server.address}/playback/${LONG_SESSION}?windows=1`);
+  await expect(page.locator('.session-strip .ticks path')).toHaveCount(LONG);
+  const checkpoints = checkpointsOf(slice, LONG_SESSION);
+  const { timelineMs } = recordingOf(checkpoints, true);
+  const applied = [...checkpoints.entersAt.values()];
+  const drawn = page.locator('.separation-plane g.mark');
+  for (const number of [LONG, 12, 201, 200, 11]) {
+    const view = moundView(ledgerAt(checkpoints, applied[number - 1]!), LONG_SESSION);
+    const places = view.throws.filter(({ separation }) => typeof separation?.verticalM === 'number' && typeof separation.armSideM === 'number').map(({ place }) => String(place));
+    expect(places).toHaveLength(Math.min(number, 200));
+    await scrubber(page).fill(String(timelineMs[applied[number - 1]! - 1]!));
+    await expect(where(page)).toContainText(`Throw ${number} of ${LONG}`);
+    await expect(drawn.last()).toHaveAttribute('data-place', places.at(-1)!);
+    expect(await drawn.evaluateAll((marks) => marks.map((mark) => mark.getAttribute('data-place')))).toEqual(places);
+  }
+  // Before the fifth fastball there is nothing to hold a throw against; the count says where one is.
+  await scrubber(page).fill(String(timelineMs[applied[0]! - 1]!));
+  await expect(where(page)).toContainText(`Throw 1 of ${LONG}`);
+  await expect(page.locator('.wall-forming-count')).toContainText('1 of 5');
 });

@@ -19,10 +19,11 @@ export function Scrubber(props: { readonly model: RecordingModel; readonly held:
   const checkpoints = createMemo(() => model.state().checkpoints);
   const recording = createMemo(() => model.state().recording);
   const part = createMemo(() => model.state().playhead.part);
+  const foldQuiet = createMemo(() => model.state().foldQuiet);
   const strip = createMemo(() => {
     const over = part();
     const atMs = (applied: number) => recording().timelineMs[applied - 1] ?? 0;
-    return stripOf({ checkpoints: checkpoints(), recording: recording(), foldQuiet: model.state().foldQuiet }, model.throws(), { part: over === null ? null : { fromMs: atMs(over.from), toMs: atMs(over.to) }, held: props.held }, speech());
+    return stripOf({ checkpoints: checkpoints(), recording: recording(), foldQuiet: foldQuiet() }, model.throws(), { part: over === null ? null : { fromMs: atMs(over.from), toMs: atMs(over.to) }, held: props.held }, speech());
   });
   let size: Size = { width: 1, height: 1 };
   const options = () => ({ ...size, textPx: TEXT_PX, insetPx: INSET_PX });
