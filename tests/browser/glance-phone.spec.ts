@@ -163,4 +163,14 @@ test('a throw fits every screen without scrolling, with room for a thumb on all 
     const small = await page.locator('.glance :is(button, summary)').evaluateAll((all) => all.filter((one) => one.getBoundingClientRect().height < 43.5 || one.getBoundingClientRect().width < 43.5).map(({ outerHTML }) => outerHTML));
     expect(small, `${width}×${height}`).toEqual([]);
   }
+  // Asked first, nine places to tap are there as well, in the longer of the two languages too.
+  await coach.say({ kind: 'feedback-set', session: 's1', mode: { kind: 'every-throw' }, askFirst: true });
+  await device.throws(7, easyFrame(WORKED_THROWS[2]!));
+  await page.setViewportSize({ width: 360, height: 640 });
+  for (const language of ['en', 'es']) {
+    await page.goto(`${server.address}/glance/north-1?lang=${language}`);
+    await page.locator('.glance-nine button').first().waitFor();
+    await expectWordsApart(page, `asked first, ${language}`);
+    expect(await page.evaluate(() => [document.documentElement.scrollWidth - innerWidth, document.documentElement.scrollHeight - innerHeight]), `asked first, ${language}`).toEqual([0, 0]);
+  }
 });
