@@ -78,3 +78,24 @@ test('throws that nobody had are claimed with one tap', async ({ page }) => {
   await expect(page.locator('.parts').getByText('unclaimed')).toHaveCount(0);
   coach.close();
 });
+
+test('while a finger is on the list a new throw waits above it, so that the tap meets the line it began on', async ({ page }) => {
+  const coach = await begun();
+  await tablet(page);
+  const line = lines(page).first();
+  await expect(line).toContainText('5');
+  const top = async (): Promise<number> => Math.round((await line.boundingBox())!.y);
+  const under = await line.getByRole('checkbox').boundingBox();
+  const before = await top();
+  const kept = await line.elementHandle();
+  await page.mouse.move(under!.x + under!.width / 2, under!.y + under!.height / 2);
+  await page.mouse.down();
+  await throws(FASTBALL, 1);
+  await expect(lines(page)).toHaveCount(6);
+  expect(Math.round((await kept!.boundingBox())!.y)).toBe(before);
+  await page.mouse.up();
+  await expect(lines(page).nth(1).getByRole('checkbox')).toBeChecked();
+  await expect(lines(page).first().getByRole('checkbox')).not.toBeChecked();
+  await expect.poll(async () => Math.round((await kept!.boundingBox())!.y)).toBeGreaterThan(before + 20);
+  coach.close();
+});

@@ -18,6 +18,19 @@ export type Unheard = { readonly kind: 'refused'; readonly code: string; readonl
 /** An answer of the server, or why there is none. */
 export type Answer<T> = { readonly kind: 'answer'; readonly value: T } | Unheard;
 
+/** An answer came, and nothing can be made of it. */
+export const UNREADABLE: Unheard = { kind: 'refused', code: 'unreadable-recording', sentence: 'This cannot be shown: what the server gave does not fit together. Try again; if it stays so, tell whoever looks after the server the address of this page.' };
+
+/** An answer that cannot be read is said to be so, as one that never came is. */
+export async function readable<T>(asking: Promise<Answer<T>>): Promise<Answer<T>> {
+  try {
+    return await asking;
+  } catch (error) {
+    reportError(error);
+    return UNREADABLE;
+  }
+}
+
 /** The recorded sessions of all mounds, newest first. */
 export function askForSessions(): Promise<Answer<readonly SessionListing[]>> {
   return ask('/api/sessions');

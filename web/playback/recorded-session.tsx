@@ -1,10 +1,8 @@
 import { createResource, ErrorBoundary, Match, Show, Switch } from 'solid-js';
-import { askForSession, type Unheard } from '../live/recorded.ts';
+import { askForSession, UNREADABLE } from '../live/recorded.ts';
 import { useWords } from '../words/use-words.tsx';
 import { Player } from './player.tsx';
 import { Unplayable } from './unplayable.tsx';
-
-const UNREADABLE: Unheard = { kind: 'refused', code: 'unreadable-recording', sentence: 'This recording cannot be played: what the server gave of it does not fit together. Try again; if it stays so, tell whoever looks after the server the address of this page.' };
 
 /** One recorded session: asked for, then played; or why it cannot be. */
 export function RecordedSession(props: { readonly session: string }) {

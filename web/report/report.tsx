@@ -1,7 +1,7 @@
 import '../words/of-desk.ts';
 import { createEffect, createResource, Match, Show, Switch } from 'solid-js';
 import type { Answer, Unheard } from '../live/recorded.ts';
-import { askForSessionRecord } from '../live/recorded.ts';
+import { askForSessionRecord, readable } from '../live/recorded.ts';
 import { Unanswered } from '../playback/unanswered.tsx';
 import { askForRecord } from '../trials/ask-for-record.ts';
 import { foldedSession, type AthleteRecord } from '../trials/record.ts';
@@ -17,7 +17,7 @@ interface Reported {
 
 /** The report of one session, on one page for athlete and staff. */
 export default function Report(props: { readonly session: string }) {
-  const [answer, { refetch }] = createResource(() => props.session, askForReport);
+  const [answer, { refetch }] = createResource(() => props.session, (session) => readable(askForReport(session)));
   const known = () => {
     const said = answer();
     return said?.kind === 'answer' ? said.value : null;

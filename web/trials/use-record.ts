@@ -1,5 +1,5 @@
 import { createSignal, onCleanup, type Accessor } from 'solid-js';
-import { askForAthleteDays, askForSessionRecord, type Answer } from '../live/recorded.ts';
+import { askForAthleteDays, askForSessionRecord, readable, type Answer } from '../live/recorded.ts';
 import { askForRecord } from './ask-for-record.ts';
 import { sessionsLacking, withSessions, type AthleteRecord } from './record.ts';
 
@@ -21,7 +21,7 @@ export function holdRecord(athlete: string): HeldRecord {
   });
   const again = (): void => {
     setAnswer(null);
-    void askForRecord(athlete).then((said) => over || setAnswer(said));
+    void readable(askForRecord(athlete)).then((said) => over || setAnswer(said));
   };
   const refresh = async (session: string): Promise<void> => {
     const [grown, days] = await Promise.all([askForSessionRecord(session), askForAthleteDays(athlete)]);

@@ -7,6 +7,7 @@ import { showsSpeed } from '../shown-speed.ts';
 import { RefusalWords } from '../standing/refusal.tsx';
 import { StandingWord } from '../standing/frame.tsx';
 import { standingOf, type Standing } from '../standing/standing.ts';
+import { StillConnecting } from '../standing/still-connecting.tsx';
 import { Speaking } from '../words/use-words.tsx';
 import { Hanging } from './hanging.tsx';
 import type { Hung } from './hung.ts';
@@ -74,7 +75,7 @@ function NothingYet(props: { readonly mound: string; readonly standing: Standing
       {() => (
         <div class="wall-empty">
           <header class="wall-head"><h1>{props.mound}</h1><StandingWord standing={props.standing} timeZone={null} /></header>
-          <div class="wall-poster"><p><Show when={refused()}>{(refusal) => <RefusalWords refusal={refusal()} />}</Show></p></div>
+          <div class="wall-poster"><p><Show when={refused()}>{(refusal) => <RefusalWords refusal={refusal()} />}</Show></p><Show when={props.standing.kind === 'connecting'}><StillConnecting /></Show></div>
         </div>
       )}
     </WallRoom>

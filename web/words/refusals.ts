@@ -79,7 +79,7 @@ export const IN_SPANISH: Readonly<Record<string, string>> = {
   'unknown-import': 'Esa importación ya no está en curso; elija el archivo de nuevo.',
   'unknown-recipe': 'No existe esa receta; la lista tiene las que hay.',
   'unknown-session': 'No hay ninguna sesión con ese nombre; la lista tiene las que hay.',
-  'unreadable-recording': 'Esta grabación no se puede reproducir: lo que dio el servidor no cuadra. Intente otra vez; si sigue así, dé la dirección de esta página a quien cuida el servidor.',
+  'unreadable-recording': 'Esto no se puede mostrar: lo que dio el servidor no cuadra. Intente otra vez; si sigue así, dé la dirección de esta página a quien cuida el servidor.',
   'unknown-time-zone': 'El servidor no conoce la zona horaria de este aparato.',
   unreadable: 'Lo que dice esta casilla no se puede leer como lo que es su columna.',
   'unreadable-file': 'El archivo no se puede leer hasta el final.',

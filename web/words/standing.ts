@@ -5,6 +5,7 @@ export const standing = inBoth(
   {
     live: 'Live',
     connecting: 'Connecting',
+    stillConnecting: 'No answer yet. Is the server running, and this screen on its network?',
     catchingUp: (have: number, of: number) => `Catching up ${have} of ${of}`,
     serverSilent: (since: string) => `Stale since ${since}`,
     serverSilentWhy: 'The server is silent.',
@@ -22,6 +23,7 @@ export const standing = inBoth(
   {
     live: 'En vivo',
     connecting: 'Conectando',
+    stillConnecting: 'Aún sin respuesta. ¿Funciona el servidor, y está esta pantalla en su red?',
     catchingUp: (have, of) => `Poniéndose al día ${have} de ${of}`,
     serverSilent: (since) => `Sin datos desde ${since}`,
     serverSilentWhy: 'El servidor no responde.',
