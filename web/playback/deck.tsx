@@ -46,7 +46,7 @@ export function Deck(props: DeckProps) {
         </Show>
       </div>
       <p class="where"><strong>{throwWords(model.state(), speech())}</strong>{' '}
-        <time datetime={new Date(model.moment()).toISOString()}>{dateText(model.moment(), zone(), speech().language)}, {timeText(model.moment(), zone(), speech().language)} {zoneOffset(model.moment(), zone())}</time>
+        <time datetime={new Date(model.moment()).toISOString()}>{`${dateText(model.moment(), zone(), speech().language)}, ${timeText(model.moment(), zone(), speech().language)} ${zoneOffset(model.moment(), zone())}`}</time>
       </p>
       <Refused marking={marking} />
     </section>

@@ -3,12 +3,24 @@ import { createEffect, on, onCleanup, type Accessor } from 'solid-js';
 /** Browsers allow an address to be rewritten only so often: not at every step of a hand that scrubs. */
 const RESTED_MS = 250;
 
-/** Does something with a value once it has not changed for a moment. */
+/** Does something with a value once it has not changed for a moment. One timer looks, however often the value changes meanwhile. */
 export function onceItRests<T>(value: Accessor<T>, act: (value: T) => void): void {
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let newest: { readonly value: T } | null = null;
+  let looked: typeof newest = null;
+  const look = (): void => {
+    timer = undefined;
+    if (newest === null) return;
+    if (newest !== looked) return wait();
+    act(newest.value);
+  };
+  const wait = (): void => {
+    looked = newest;
+    timer = setTimeout(look, RESTED_MS);
+  };
   createEffect(on(value, (now) => {
-    clearTimeout(timer);
-    timer = setTimeout(() => act(now), RESTED_MS);
+    newest = { value: now };
+    if (timer === undefined) wait();
   }, { defer: true }));
   onCleanup(() => clearTimeout(timer));
 }
