@@ -6,8 +6,9 @@ const RESTED_MS = 250;
 /** Does something with a value once it has not changed for a moment. One timer looks, however often the value changes meanwhile. */
 export function onceItRests<T>(value: Accessor<T>, act: (value: T) => void): void {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let newest: { readonly value: T } | null = null;
-  let looked: typeof newest = null;
+  interface Changed { readonly value: T }
+  let newest = null as Changed | null;
+  let looked = null as Changed | null;
   const look = (): void => {
     timer = undefined;
     if (newest === null) return;

@@ -8,7 +8,7 @@ import { RefusalWords } from '../standing/refusal.tsx';
 import { StandingWord } from '../standing/frame.tsx';
 import { standingOf, type Standing } from '../standing/standing.ts';
 import { StillConnecting } from '../standing/still-connecting.tsx';
-import { Speaking } from '../words/use-words.tsx';
+import { Speaking, useWords } from '../words/use-words.tsx';
 import { Hanging } from './hanging.tsx';
 import type { Hung } from './hung.ts';
 import { kioskIn } from './kiosk.ts';
@@ -19,7 +19,8 @@ import { WallRoom } from './wall-room.tsx';
 
 /** The session now, on a big screen, for coach and athlete: of one mound, or of up to four side by side. */
 export default function Wall(props: { readonly mound: string }) {
-  const hung = moundsOf(props.mound).map((mound): Hung => {
+  const asked = moundsOf(props.mound);
+  const hung = asked.hung.map((mound): Hung => {
     const live = useMound(mound);
     return { mound, live, standing: () => standingOf(live.view(), live.link()) };
   });
@@ -28,7 +29,7 @@ export default function Wall(props: { readonly mound: string }) {
   reloadOnNewBuild(() => hung[0]?.live.build() ?? null);
   return (
     <Hanging hung={hung} kiosk={kiosk}>
-      <Show when={hung.length === 1 && hung[0]} fallback={<Several hung={hung} />}>{(one) => <One hung={one()} kiosk={kiosk} />}</Show>
+      <Show when={hung.length === 1 && hung[0]} fallback={<Several hung={hung} leftOut={asked.leftOut} />}>{(one) => <One hung={one()} kiosk={kiosk} />}</Show>
     </Hanging>
   );
 }
@@ -43,9 +44,11 @@ function One(props: { readonly hung: Hung; readonly kiosk: boolean }) {
 }
 
 /** Several mounds: plane and last throw of each. Speed that is hidden by default stays so. */
-function Several(props: { readonly hung: readonly Hung[] }) {
+function Several(props: { readonly hung: readonly Hung[]; readonly leftOut: readonly string[] }) {
+  const words = useWords();
   return (
     <div class="wall-several" data-mounds={props.hung.length}>
+      <Show when={props.leftOut.length > 0}><p class="wall-note" role="note">{words().wall.leftOut(props.leftOut.join(', '))}</p></Show>
       <For each={props.hung}>
         {(hung) => (
           <OfMound hung={hung} tile>

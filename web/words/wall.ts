@@ -10,6 +10,7 @@ export const wall = inBoth(
     throwFastballs: (left: number) => (left === 1 ? '1 more fastball and separation shows.' : `${left} more fastballs and separation shows.`),
     restingSince: (at: string) => `Resting since ${at}`,
     readWithin: (distance: string) => `Readable within ${distance}`,
+    leftOut: (mounds: string) => `A Wall holds four mounds. Not shown: ${mounds}`,
     drowsy: {
       'not-secure': 'This screen may go dark: a browser keeps it awake only over https, or on the machine of the server itself.',
       'not-supported': 'This screen may go dark: this browser cannot keep it awake. Switch off its sleep in the settings.',
@@ -51,6 +52,7 @@ export const wall = inBoth(
     throwFastballs: (left) => (left === 1 ? 'Falta 1 recta para ver la separación.' : `Faltan ${left} rectas para ver la separación.`),
     restingSince: (at) => `En reposo desde ${at}`,
     readWithin: (distance) => `Se lee a ${distance} o menos`,
+    leftOut: (mounds) => `Un Muro muestra cuatro montículos. No se ve: ${mounds}`,
     drowsy: {
       'not-secure': 'Esta pantalla puede apagarse: el navegador solo la mantiene despierta por https, o en la máquina del servidor.',
       'not-supported': 'Esta pantalla puede apagarse: este navegador no sabe mantenerla despierta. Quite el reposo en sus ajustes.',
