@@ -67,8 +67,8 @@ showTheme();
 void screenOf(route).then((Screen) => render(() => <ErrorBoundary fallback={failed}><Screen /></ErrorBoundary>, document.querySelector('#screen')!));
 
 /** A fault of a screen is ours, and reported as every error is; half a screen would be worse than none. */
-function failed(error: unknown): null {
-  reportError(error);
+function failed(why: unknown): null {
+  reportError(why);
   void import('./standing/fault.tsx').then(({ showFault }) => showFault(route.screen === 'wall'));
   return null;
 }
