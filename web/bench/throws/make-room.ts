@@ -11,37 +11,40 @@ const GLIDE_MS = 170;
  * @param followers what stands below the list and goes with it
  */
 export function makeRoom(list: HTMLElement, first: Accessor<number | null>, followers: () => readonly HTMLElement[]): void {
-  let gliding: Animation[] = [];
+  const glides = new Map<HTMLElement, Animation>();
   let held = false;
   const hold = (): void => {
     held = true;
-    for (const one of gliding) one.pause();
+    for (const glide of glides.values()) glide.pause();
   };
   const release = (): void => {
     held = false;
-    for (const one of gliding) one.play();
+    for (const glide of glides.values()) if (glide.playState === 'paused') glide.play();
   };
   list.addEventListener('pointerdown', hold);
   for (const end of ['pointerup', 'pointercancel'] as const) addEventListener(end, release);
   onCleanup(() => {
     for (const end of ['pointerup', 'pointercancel'] as const) removeEventListener(end, release);
   });
-  const topOf = (element: HTMLElement | null | undefined): number => element?.offsetTop ?? 0;
   let top = list.firstElementChild as HTMLElement | null;
   let stood = new Map<HTMLElement, number>();
   createEffect(on(first, () => {
     const before = top;
     top = list.firstElementChild as HTMLElement | null;
-    const grownPx = before !== null && before !== top && before.parentElement === list ? topOf(before) - topOf(top) : 0;
-    const moved = grownPx === 0 ? [] : [list, ...followers().filter((one) => topOf(one) !== (stood.get(one) ?? topOf(one)))];
-    stood = new Map(followers().map((one) => [one, topOf(one)]));
-    for (const element of moved) gliding.push(glide(element, grownPx));
-    gliding = gliding.filter(({ playState }) => playState !== 'finished');
-    if (held) hold();
+    const grownPx = before !== null && top !== null && before !== top && before.parentElement === list ? before.offsetTop - top.offsetTop : 0;
+    const moved = grownPx === 0 ? [] : [list, ...followers().filter((one) => one.offsetTop !== (stood.get(one) ?? one.offsetTop))];
+    stood = new Map(followers().map((one) => [one, one.offsetTop]));
+    for (const element of moved) {
+      // From where it is seen now, which is on its way where the last new line came just before.
+      const glide = glideFrom(element, new DOMMatrix(getComputedStyle(element).transform).f - grownPx);
+      glides.get(element)?.cancel();
+      glides.set(element, glide);
+      if (held) glide.pause();
+    }
   }));
 }
 
-function glide(element: HTMLElement, px: number): Animation {
+function glideFrom(element: HTMLElement, px: number): Animation {
   const calm = matchMedia('(prefers-reduced-motion: reduce)').matches;
-  return element.animate([{ transform: `translateY(${-px}px)` }, { transform: 'none' }], { duration: GLIDE_MS, easing: calm ? 'step-end' : 'ease-out', composite: 'accumulate' });
+  return element.animate([{ transform: `translateY(${px}px)` }, { transform: 'none' }], { duration: GLIDE_MS, easing: calm ? 'step-end' : 'ease-out' });
 }
