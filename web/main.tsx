@@ -51,6 +51,7 @@ async function screenOf(route: Route): Promise<() => JSX.Element> {
     case 'certificate': return (await import('./door/certificate.tsx')).default;
     case 'let-in': return (await import('./door/let-in.tsx')).default;
     case 'sign-in': return (await import('./door/sign-in.tsx')).default;
+    case 'import': return (await import('./import/import.tsx')).default;
     case 'gallery': return (await import('./gallery/gallery.tsx')).default;
     case 'start': return (await import('./start/start.tsx')).default;
   }

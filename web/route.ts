@@ -4,14 +4,14 @@ export type Route =
   | { readonly screen: 'playback'; readonly session: string | null }
   | { readonly screen: 'trials'; readonly athlete: string }
   | { readonly screen: 'report'; readonly session: string }
-  | { readonly screen: 'start' | 'gallery' | 'open' | 'sign-in' | 'certificate' | 'my-glance' | 'let-in' }
+  | { readonly screen: 'start' | 'gallery' | 'import' | 'open' | 'sign-in' | 'certificate' | 'my-glance' | 'let-in' }
   | { readonly screen: 'nowhere'; readonly pathname: string };
 
 /** The route of a path; a path that belongs to no screen gives `nowhere`, never a guess. */
 export function routeOf(pathname: string): Route {
   const [screen, name, ...rest] = pathname.split('/').filter((part) => part !== '').map(readable);
   if (screen === undefined) return { screen: 'start' };
-  if ((screen === 'gallery' || screen === 'open' || screen === 'sign-in' || screen === 'certificate' || screen === 'let-in') && name === undefined) return { screen };
+  if ((screen === 'gallery' || screen === 'import' || screen === 'open' || screen === 'sign-in' || screen === 'certificate' || screen === 'let-in') && name === undefined) return { screen };
   if (screen === 'glance' && name === undefined) return { screen: 'my-glance' };
   if (rest.length > 0) return { screen: 'nowhere', pathname };
   if (screen === 'trials' && name !== undefined) return { screen, athlete: name };

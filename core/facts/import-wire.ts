@@ -15,8 +15,23 @@ export interface ImportReport {
   readonly athletes: number;
   readonly mounds: readonly string[];
   readonly days: { readonly first: string; readonly last: string } | null;
+  /** What stands for an athlete whom nobody has chosen yet; the first hundred of them. */
+  readonly strangers: readonly string[];
   /** Sessions that came out of this very file before, and when. */
   readonly earlier: { readonly sessions: number; readonly lastAtMs: number } | null;
+}
+
+/** A row of a file that is not taken: where it stands and why not. */
+export interface RowRefusal {
+  readonly line: number;
+  readonly code: string;
+  readonly column: string;
+  readonly sentence: string;
+}
+
+/** Answer to PUT /api/imports/<id>/file: the first refused rows with it. */
+export interface CheckAnswer extends ImportReport {
+  readonly shown: readonly RowRefusal[];
 }
 
 /** Answer to POST /api/imports/<id>/store. `broken-off`: the sessions so far are in the log. */

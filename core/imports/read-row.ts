@@ -12,6 +12,8 @@ export interface RowProblem {
   readonly code: 'ragged' | 'not-json' | 'unreadable' | 'no-speed' | 'no-day' | 'unknown-athlete' | 'not-a-mound' | 'malformed' | 'impossible';
   readonly column: string;
   readonly sentence: string;
+  /** Of `unknown-athlete`: what stands there. */
+  readonly stranger?: string;
 }
 
 /** A row as it says itself; not yet checked against what a throw can be. */
@@ -63,7 +65,7 @@ export function rowReader(layout: Layout, choices: ImportChoices): (cells: reado
   function athleteOf(said: string): ImportChoices['athletes'][string] {
     if (!at.has('athlete')) return choices.athlete!;
     const known = Object.hasOwn(choices.athletes, said) ? choices.athletes[said] : undefined;
-    if (known === undefined) throw new Unreadable('unknown-athlete', headerOf('athlete'), said === '' ? 'This line names no athlete.' : `Nobody has said who ${quoted(said)} is; choose the athlete for this name.`);
+    if (known === undefined) throw new Unreadable('unknown-athlete', headerOf('athlete'), said === '' ? 'This line names no athlete.' : `Nobody has said who ${quoted(said)} is; choose the athlete for this name.`, said);
     return known;
   }
 
@@ -171,9 +173,9 @@ interface Found {
 class Unreadable extends Error {
   readonly problem: RowProblem;
 
-  constructor(code: RowProblem['code'], column: string, sentence: string) {
+  constructor(code: RowProblem['code'], column: string, sentence: string, stranger?: string) {
     super(code);
-    this.problem = refused(code, column, sentence);
+    this.problem = { ...refused(code, column, sentence), ...(stranger === undefined ? {} : { stranger }) };
   }
 }
 

@@ -3,7 +3,8 @@ import { Readable } from 'node:stream';
 import { z } from 'zod';
 import { choicesSchema, layoutSchema } from '../../core/imports/layout.ts';
 import { lacks } from '../../core/imports/lacks.ts';
-import type { StoreAnswer } from '../../core/facts/import-wire.ts';
+import type { LookAnswer } from '../../core/imports/wire.ts';
+import type { CheckAnswer, StoreAnswer } from '../../core/facts/import-wire.ts';
 import type { WhoAsks } from '../access/who-asks.ts';
 import { signature } from '../access/who.ts';
 import { BrokenOff, type Import, type Imports } from '../files-in/imports.ts';
@@ -43,7 +44,7 @@ export function importRoutes({ imports, recipes, whoAsks, inTurn }: ImportParts)
 
   routes.post('/imports/look', raw({ type: () => true, limit: HEAD_BYTES }), (request, response) => lookAt(Buffer.isBuffer(request.body) ? request.body : Buffer.alloc(0)).then((look) => {
     if (look === null) return refuse(response, 400, 'no-rows', '', 'There is no row in this file behind a first line that names its columns; choose a CSV or JSON Lines file.');
-    response.json({ ...look, recipe: recipes.forShape(look.shape) });
+    response.json({ ...look, recipe: recipes.forShape(look.shape) } satisfies LookAnswer);
   }));
   routes.post('/imports', jsonBody, (request, response) => {
     const said = readBody(importSchema, request, response);
@@ -54,7 +55,7 @@ export function importRoutes({ imports, recipes, whoAsks, inTurn }: ImportParts)
   });
   routes.put('/imports/:id/file', (request, response) => withImport(request, response, async (under) => {
     const { report, refusals } = await imports.read(under, upTo(request, LARGEST_FILE_BYTES));
-    response.json({ ...report, shown: [...refusals(SHOWN)] });
+    response.json({ ...report, shown: [...refusals(SHOWN)] } satisfies CheckAnswer);
   }));
   routes.get('/imports/:id/refused.csv', (request, response) => withImport(request, response, (under) => {
     if (under.checked === null) return notYet(response);

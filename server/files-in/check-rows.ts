@@ -7,7 +7,8 @@ import { rowReader, type RowRead } from '../../core/imports/read-row.ts';
 import { dayIn } from '../../core/session/local-day.ts';
 import { complaint } from '../complaint.ts';
 import type { FactLog } from '../log/fact-log.ts';
-import type { RowRefusal, StagedRow, StagedRows } from '../log/staged-rows.ts';
+import type { RowRefusal } from '../../core/facts/import-wire.ts';
+import type { StagedRow, StagedRows } from '../log/staged-rows.ts';
 import { rowsOf, UnreadableFile, type FileRow } from './rows-of.ts';
 
 /** The file as it was read. */
@@ -16,6 +17,8 @@ export interface FileRead {
   readonly bytes: number;
   /** Rows that hold something, the head not counted. */
   readonly rows: number;
+  /** What stands for athletes whom nobody has chosen. */
+  readonly strangers: readonly string[];
 }
 
 export interface Reading {
@@ -31,6 +34,7 @@ export interface Reading {
 
 /** Rows between two looks at whether anybody else wants to work, or whether the import was broken off. */
 const BREATH = 500;
+const MOST_STRANGERS = 100;
 
 /**
  * Reads a file to its end and puts each of its rows to the good or to the refused ones. Nothing is in the log yet.
@@ -41,13 +45,18 @@ export async function checkRows(bytes: AsyncIterable<Uint8Array>, staged: Staged
   const hash = createHash('sha256');
   const seen = { bytes: 0 };
   const check = rowChecker(layout, choices);
+  const strangers = new Set<string>();
   let rows = 0;
   for await (const row of rowsOf(counted(bytes, hash, seen), layout)) {
     rows += 1;
     if (rows > mostRows) throw new UnreadableFile(`The file has more than ${mostRows} rows; part it, or import it with "offpace import" while the server is stopped.`);
     const checked = check(row);
     if (checked.kind === 'good') staged.addGood(checked.sitting, checked.row);
-    else staged.addRefused({ line: row.line, code: checked.code, column: checked.column, sentence: checked.sentence });
+    else {
+      const { code, column, sentence, stranger } = checked;
+      staged.addRefused({ line: row.line, code, column, sentence });
+      if (stranger !== undefined && stranger !== '' && strangers.size < MOST_STRANGERS) strangers.add(stranger);
+    }
     if (rows % BREATH !== 0) continue;
     onProgress?.(seen.bytes, rows);
     await new Promise(setImmediate);
@@ -59,7 +68,7 @@ export async function checkRows(bytes: AsyncIterable<Uint8Array>, staged: Staged
     signal?.throwIfAborted();
   }
   onProgress?.(seen.bytes, rows);
-  return { sha256: hash.digest('hex'), bytes: seen.bytes, rows };
+  return { sha256: hash.digest('hex'), bytes: seen.bytes, rows, strangers: [...strangers] };
 }
 
 async function* counted(bytes: AsyncIterable<Uint8Array>, hash: Hash, seen: { bytes: number }): AsyncGenerator<Uint8Array> {
@@ -72,7 +81,7 @@ async function* counted(bytes: AsyncIterable<Uint8Array>, hash: Hash, seen: { by
 
 type Checked =
   | { readonly kind: 'good'; readonly sitting: { readonly mound: string; readonly day: string; readonly session: string }; readonly row: StagedRow }
-  | ({ readonly kind: 'refused' } & Omit<RowRefusal, 'line'>);
+  | ({ readonly kind: 'refused'; readonly stranger?: string } & Omit<RowRefusal, 'line'>);
 
 const KNOWN = { code: 'known', column: '', sentence: 'This throw was imported before, with the same athlete, time and measures; it is not imported twice.' } as const;
 

@@ -1,11 +1,11 @@
 import path from 'node:path';
 import type { ImportedFile } from '../../core/facts/import-says.ts';
-import type { ImportReport } from '../../core/facts/import-wire.ts';
+import type { ImportReport, RowRefusal } from '../../core/facts/import-wire.ts';
 import { importedFacts } from '../../core/imports/imported-facts.ts';
 import type { ImportChoices, Layout } from '../../core/imports/layout.ts';
 import { newShortId } from '../chance.ts';
 import type { Entry, FactLog, StorageFailure } from '../log/fact-log.ts';
-import { StagedRows, type RowRefusal, type Sitting, type StagedRow } from '../log/staged-rows.ts';
+import { StagedRows, type Sitting, type StagedRow } from '../log/staged-rows.ts';
 import { checkRows } from './check-rows.ts';
 import { earlierOf, type EarlierImport } from './earlier-imports.ts';
 
@@ -57,11 +57,11 @@ export async function checkFile(bytes: AsyncIterable<Uint8Array>, how: ImportHow
   const id = newShortId();
   const staged = new StagedRows(path.join(folder, `importing-${id}.db`));
   try {
-    const { sha256, bytes: length, rows } = await checkRows(bytes, staged, how);
+    const { sha256, bytes: length, rows, strangers } = await checkRows(bytes, staged, how);
     const file = { name: name.slice(-200), sha256 };
     const sittings = staged.sittings();
     const report: ImportReport = {
-      file, rows, bytes: length, ...staged.counts,
+      file, rows, strangers, bytes: length, ...staged.counts,
       refusedBecause: staged.refusalsByCode(),
       sessions: sittings.reduce((sum, { throws }) => sum + Math.ceil(throws / MOST_THROWS), 0),
       athletes: new Set(sittings.map(({ athlete }) => athlete)).size,

@@ -1,18 +1,9 @@
 import { createHash } from 'node:crypto';
-import { guessColumns, guessDecimal, type Because } from '../../core/imports/guess.ts';
+import { guessColumns, guessDecimal } from '../../core/imports/guess.ts';
 import type { Layout } from '../../core/imports/layout.ts';
 import { textOf as cellText, type Cell } from '../../core/imports/read-cell.ts';
+import type { FileLook } from '../../core/imports/wire.ts';
 import { jsonLines, separated } from './rows-of.ts';
-
-/** What the beginning of a file shows: how it is written, its first rows, and what its columns are likely to be. */
-export interface FileLook {
-  readonly layout: Layout;
-  /** One for each column. */
-  readonly because: readonly Because[];
-  readonly rows: readonly (readonly Cell[])[];
-  /** Names files of this shape: the same columns in the same order. */
-  readonly shape: string;
-}
 
 /** Rows that guesses rest on. */
 const MOST_ROWS = 200;

@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { z } from 'zod';
 import { layoutSchema, type Layout } from '../../core/imports/layout.ts';
+import type { Recipe } from '../../core/imports/wire.ts';
 import { writeWhole } from '../access/write-whole.ts';
 import { newShortId } from '../chance.ts';
 import { shapeOf } from './look.ts';
@@ -11,9 +12,6 @@ export const newRecipeSchema = z.strictObject({ name: nameSchema, layout: layout
 export const renamingSchema = z.strictObject({ name: nameSchema });
 export const recipeSchema = z.strictObject({ id: z.string(), name: nameSchema, shape: z.string(), layout: layoutSchema });
 const fileSchema = z.strictObject({ version: z.literal(1), recipes: z.array(recipeSchema) });
-
-/** How the columns of one shape of file are read, as a coach once said. It holds nothing of any athlete. */
-type Recipe = z.infer<typeof recipeSchema>;
 
 /** The recipes of a data folder, in `import-recipes.json`. A file that cannot be read is left as it is and counts as empty until something is kept. */
 export interface Recipes {

@@ -1,5 +1,5 @@
 import { stringify } from 'csv-stringify/sync';
-import type { RowRefusal } from '../log/staged-rows.ts';
+import type { RowRefusal } from '../../core/facts/import-wire.ts';
 
 /** The refused rows of a file as CSV, line by line. Text that a spreadsheet would take for a formula is written as text. */
 export function* refusalsCsv(refusals: Iterable<RowRefusal>): Generator<string> {

@@ -1,15 +1,8 @@
 import Database from 'libsql';
 import { rmSync } from 'node:fs';
 import type { GoodRow } from '../../core/imports/imported-facts.ts';
+import type { RowRefusal } from '../../core/facts/import-wire.ts';
 import { Rows } from './rows.ts';
-
-/** A row of a file that is not taken: where it stands and why not. */
-export interface RowRefusal {
-  readonly line: number;
-  readonly code: string;
-  readonly column: string;
-  readonly sentence: string;
-}
 
 /** Rows that are looked at in one go. */
 const PIECE = 500;

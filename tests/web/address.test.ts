@@ -15,6 +15,7 @@ describe('an address', () => {
   });
   test('alone is the start', () => expect(routeOf('/')).toEqual({ screen: 'start' }));
   test.each(['open', 'sign-in', 'certificate', 'let-in'] as const)('/%s is the door', (screen) => expect(routeOf(`/${screen}`)).toEqual({ screen }));
+  test('may lead to where recorded throws come in', () => expect(routeOf('/import')).toEqual({ screen: 'import' }));
   test.each(['/wall', '/open/x', '/wall/a/b', '/other', '/%E0%A4%A'])('%s belongs to no screen', (pathname) => {
     expect(routeOf(pathname)).toEqual({ screen: 'nowhere', pathname });
   });

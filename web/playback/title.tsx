@@ -1,4 +1,4 @@
-import { createEffect } from 'solid-js';
+import { createEffect, Show } from 'solid-js';
 import type { SessionEntry } from '../../core/session/ledger.ts';
 import { dateText } from '../words/moments.ts';
 import { useSpeech } from '../words/use-words.tsx';
@@ -14,7 +14,7 @@ export function Title(props: { readonly session: SessionEntry; readonly mound: s
   return (
     <header class="player-title">
       <a href={listAddress()}>{speech().words.playback.toList}</a>
-      <p class="quiet">{date()} · {props.mound}</p>
+      <p class="quiet">{date()} · {props.mound}<Show when={props.session.imported}>{(from) => <> · {speech().words.playback.search.imported(from().file.name, dateText(from().atMs, null, speech().language))}</>}</Show></p>
       <a href={`/trials/${encodeURIComponent(props.session.athlete.id)}`}>{speech().words.trials.frame.onTrials}</a>
       <a href={`/report/${encodeURIComponent(props.session.id)}`}>{speech().words.trials.frame.report}</a>
     </header>

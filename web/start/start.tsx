@@ -23,7 +23,7 @@ function Ways() {
       <Mounds />
       <Athletes />
       <OtherMound />
-      <p class="start-recorded"><a href="/playback">{words().start.recorded}</a> · <a href="/let-in">{words().start.whoIsIn}</a></p>
+      <p class="start-recorded"><a href="/playback">{words().start.recorded}</a> · <a href="/import">{words().start.bringIn}</a> · <a href="/let-in">{words().start.whoIsIn}</a></p>
       <SignOut />
       <ViewerChoices />
     </main>

@@ -22,7 +22,8 @@ export function entryNames({ days }: ComparisonEntry): Names {
   return { a: days[0]!.a, b: days[0]!.b };
 }
 
-/** The day of a session, in its own time zone. */
-export function sessionDate({ entry }: Pick<FoldedSession, 'entry'>, { language }: Speech): string {
-  return dateText(entry.openedAtMs, entry.timeZone, language);
+/** The day of a session, in its own time zone; of one that came out of a file, with a word on that. */
+export function sessionDate({ entry }: Pick<FoldedSession, 'entry'>, { words, language }: Speech): string {
+  const date = dateText(entry.openedAtMs, entry.timeZone, language);
+  return entry.imported === undefined ? date : words.trials.frame.fromFile(date);
 }

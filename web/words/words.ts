@@ -7,6 +7,7 @@ import type { fault } from './fault.ts';
 import type { feedback } from './feedback.ts';
 import type { glance } from './glance.ts';
 import type { glanceCode } from './glance-code.ts';
+import type { imports } from './imports.ts';
 import type { keys } from './keys.ts';
 import type { measures } from './measures.ts';
 import type { observed } from './observed.ts';
@@ -36,6 +37,7 @@ export interface BothWords {
   readonly door: typeof door;
   readonly glance: typeof glance;
   readonly glanceCode: typeof glanceCode;
+  readonly imports: typeof imports;
   readonly keys: typeof keys;
   readonly playback: typeof playback;
   readonly observed: typeof observed;

@@ -46,7 +46,7 @@ describe('a row of a file', () => {
     expect(read(['Peña', '', 'slow one', '', '78'])).toMatchObject({ session: '', intent: 'changeup', trial: '' });
     expect(read(['Peña', '', 'Four-Seam Fastball', '', '78'])).toMatchObject({ intent: 'four-seam' });
     expect(read(['Peña', '', 'zeta', '', '78'])).toMatchObject({ intent: null });
-    expect(read(['Nobody', '', '', '', '78'])).toEqual({ kind: 'refused', code: 'unknown-athlete', column: 'athlete', sentence: 'Nobody has said who "Nobody" is; choose the athlete for this name.' });
+    expect(read(['Nobody', '', '', '', '78'])).toEqual({ kind: 'refused', stranger: 'Nobody', code: 'unknown-athlete', column: 'athlete', sentence: 'Nobody has said who "Nobody" is; choose the athlete for this name.' });
     expect(read(['constructor', '', '', '', '78'])).toMatchObject({ code: 'unknown-athlete' });
   });
 

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { lookAt, type FileLook } from '../../../server/files-in/look.ts';
+import type { FileLook } from '../../../core/imports/wire.ts';
+import { lookAt } from '../../../server/files-in/look.ts';
 
 const ENGLISH = `Date,Time,Athlete,Pitch kind,Release speed,Plate speed,Spin rate,Tilt,Spin efficiency,Induced vertical break,Horizontal break,Release height,Release side,Extension
 2024-05-03,17:05:10,Invented Able,four-seam,88.1,80.9,2210,1:15,96,16.2,-7.4,5.9,-1.8,6.1

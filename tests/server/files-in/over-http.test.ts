@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import type { ImportReport } from '../../../core/facts/import-wire.ts';
 import type { SessionListing } from '../../../core/facts/wire.ts';
-import type { FileLook } from '../../../server/files-in/look.ts';
+import type { FileLook } from '../../../core/imports/wire.ts';
 import type { RunningServer } from '../../../server/serve.ts';
 import { ABLE, CHOICES, PENA } from '../../core/imports/choices.ts';
 import { coachAt, openServer, Browser } from '../access/open-server.ts';

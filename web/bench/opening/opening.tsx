@@ -74,6 +74,7 @@ export function Opening(props: { readonly onBack: (() => void) | null; readonly 
         <Show when={!isNew()}>
           <div class="row more">
             <button type="button" class="plain" onClick={() => describe(emptyDraft(speech().units, speech().language))}>{say().someone}</button>
+            <a class="save" href={`/import?mound=${encodeURIComponent(desk.mound)}`}>{speech().words.start.bringIn}</a>
             <Show when={chosen()}>{(athlete) => <>
               <button type="button" class="plain" onClick={() => describe(draftOf(athlete()))}>{say().correct(athlete().name)}</button>
               <button type="button" class="plain" onClick={() => setDataOf(athlete())}>{speech().words.bench.athleteData.open(athlete().name)}</button>

@@ -1,7 +1,7 @@
 import { For, Show } from 'solid-js';
 import type { SessionFound } from '../../../core/facts/session-search.ts';
 import type { Stage } from '../../../core/facts/vocabulary.ts';
-import { momentText } from '../../words/moments.ts';
+import { dateText, momentText } from '../../words/moments.ts';
 import { useSpeech, useWords } from '../../words/use-words.tsx';
 
 /** Where a session leads from this list, at a place of its log or at its start. */
@@ -32,6 +32,7 @@ function Row(props: { readonly found: SessionFound; readonly to: LeadTo }) {
     <tr data-session={props.found.id}>
       <th scope="row">
         <a href={props.to(props.found.id, null)}>{props.found.athleteName}</a>
+        <Show when={props.found.imported}>{(from) => <small class="row-said">{say().imported(from().fileName, dateText(from().atMs, null, speech().language))}</small>}</Show>
         <Show when={said() !== ''}><small class="row-said">{said()}</small></Show>
         <For each={props.found.notesFound}>{(note) => <a class="row-note" href={props.to(props.found.id, note.place)}>{note.text}</a>}</For>
       </th>

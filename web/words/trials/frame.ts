@@ -27,6 +27,7 @@ export const frame = inBoth(
     area: (amount: string, unit: string) => `${amount} ${unit}²`,
     within: (said: string, low: string, high: string) => `${said} (${low} to ${high})`,
     trialOf: (letter: string, date: string) => `${letter} of ${date}`,
+    fromFile: (date: string) => `${date} (from a file)`,
     against: (b: string, a: string) => `${b} against ${a}`,
   },
   {
@@ -54,6 +55,7 @@ export const frame = inBoth(
     area: (amount, unit) => `${amount} ${unit}²`,
     within: (said, low, high) => `${said} (${low} a ${high})`,
     trialOf: (letter, date) => `${letter} del ${date}`,
+    fromFile: (date) => `${date} (de un archivo)`,
     against: (b, a) => `${b} frente a ${a}`,
   },
 );

@@ -1,0 +1,65 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { expect, type Page } from '@playwright/test';
+import { opening } from './coach.ts';
+import { expectAccessible, expectWordsApart } from './fits.ts';
+import { test } from './with-server.ts';
+
+const EXAMPLE = fileURLToPath(new URL('../../docs/import/bullpens.csv', import.meta.url));
+
+async function someoneNew(page: Page, name: string, hand: string): Promise<void> {
+  await page.getByLabel(`“${name}” is`).selectOption({ label: 'someone new …' });
+  await page.getByLabel(hand, { exact: true }).check();
+  await page.getByLabel('Birth year').fill('2006');
+  await page.getByRole('button', { name: `Take ${name}` }).click();
+  await expect(page.getByLabel(`“${name}” is`)).toHaveValue(/-/);
+}
+
+test('a coach brings a file in: sees what each column was taken for and why, corrects it, says whose it is, sees what is refused, and stores the rest beside an open session', async ({ server, coach, page }) => {
+  await coach.say(opening('now'));
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await page.goto(`${server.address}/import?mound=north-1`);
+  await page.getByLabel('File (CSV or JSON Lines)').setInputFiles(EXAMPLE);
+  const rowOf = (head: string) => page.getByRole('row').filter({ has: page.getByRole('rowheader', { name: head, exact: true }) });
+  await expect(rowOf('Velocidad (mph)')).toContainText('the head says “velocidad”; the head says mph');
+  await expect(rowOf('Notas').getByRole('combobox')).toHaveValue('');
+  await expect(rowOf('Inclinación')).toContainText('1:00');
+  await expectAccessible(page, 'the columns of a file');
+  await expectWordsApart(page);
+
+  await expect(page.getByRole('button', { name: 'Check the file' })).toBeEnabled();
+  await page.getByLabel('Is: Notas').selectOption({ label: 'Trial' });
+  await expect(rowOf('Notas')).toContainText('said by you');
+  await page.getByLabel('Is: Notas').selectOption({ label: 'not read' });
+  await someoneNew(page, 'Alba Inventada', 'Right-handed');
+  await page.getByLabel('Name of the recipe').fill('Our spreadsheet');
+  await page.getByRole('button', { name: 'Keep as recipe' }).click();
+  await expect(page.getByText('Kept as “Our spreadsheet”.')).toBeVisible();
+
+  await page.getByRole('button', { name: 'Check the file' }).click();
+  await expect(page.getByRole('heading', { name: '7 good throws in 1 session of 1 athlete' })).toBeVisible();
+  await expect(page.getByRole('row', { name: /^10 / })).toContainText('A speed of 76.9 m/s (172 mph) is outside');
+  const saving = page.waitForEvent('download');
+  await page.getByRole('link', { name: 'Save all refused rows as CSV' }).click();
+  expect(readFileSync(await (await saving).path(), 'utf8')).toMatch(/^line,code,column,why\n10,impossible,[^\n]+\n11,unknown-athlete,/);
+  await expectAccessible(page, 'what a file came to');
+
+  await page.getByRole('button', { name: 'Back to the columns' }).click();
+  await someoneNew(page, 'Bruno Inventado', 'Left-handed');
+  await page.getByRole('button', { name: 'Check the file' }).click();
+  await page.getByRole('button', { name: 'Import the 9 good throws without the refused' }).click();
+  await expect(page.getByRole('heading', { name: '9 throws in 3 sessions stored.' })).toBeVisible();
+  await page.getByRole('link', { name: 'See the recorded sessions' }).click();
+  await expect(page.getByRole('row', { name: /Alba Inventada/ })).toContainText('From bullpens.csv, imported');
+  await page.getByRole('link', { name: 'Alba Inventada' }).click();
+  await expect(page.locator('.player-title')).toContainText('May 3, 2024 · north-1 · From bullpens.csv');
+
+  await page.setViewportSize({ width: 820, height: 1180 });
+  await page.goto(`${server.address}/import?lang=es`);
+  await page.getByLabel('Archivo (CSV o JSON Lines)').setInputFiles(EXAMPLE);
+  await expect(rowOf('Velocidad (mph)')).toContainText('de la receta «Our spreadsheet»');
+  await expectAccessible(page, 'the columns of a file on a tablet, in Spanish');
+  await expectWordsApart(page);
+  const mounds = (await (await page.request.get(`${server.address}/api/mounds`)).json()) as { openSessions: { id: string; active: boolean }[] }[];
+  expect(mounds[0]!.openSessions).toMatchObject([{ id: 'now', active: true }]);
+});
