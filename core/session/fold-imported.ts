@@ -37,11 +37,12 @@ export function importedSession(ledger: Ledger, fact: Fact, said: SessionImporte
   return { ...ledger, order: [...ledger.order, id], sessions: { ...ledger.sessions, [id]: session }, athletes: { ...ledger.athletes, [athlete.id]: known } };
 }
 
-/** A throw out of a file belongs to its session, whoever has the mound; where that session was erased, to nobody. */
+/** A throw out of a file belongs to its session, whoever has the mound; where that session was erased, to nobody. What it was is what was meant from then on. */
 export function importedThrow(ledger: Ledger, { place }: Fact, said: ThrowImported): Ledger {
   const { source, body } = said;
   const owner = ledger.sessions[said.session];
-  return withEntry(ledger, {
+  const thrown = owner === undefined ? ledger : { ...ledger, sessions: { ...ledger.sessions, [owner.id]: { ...owner, intent: said.intent, trial: said.trial } } };
+  return withEntry(thrown, {
     place, source, body,
     atMs: source.time,
     air: null,

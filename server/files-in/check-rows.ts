@@ -1,6 +1,7 @@
 import { createHash, type Hash } from 'node:crypto';
 import { impossibility } from '../../core/facts/bounds.ts';
 import { throwBodySchema } from '../../core/facts/frames.ts';
+import type { Field } from '../../core/imports/fields.ts';
 import type { ImportChoices, Layout } from '../../core/imports/layout.ts';
 import { momentIn } from '../../core/imports/local-moment.ts';
 import { rowReader, type RowRead } from '../../core/imports/read-row.ts';
@@ -83,6 +84,13 @@ type Checked =
   | { readonly kind: 'good'; readonly sitting: { readonly mound: string; readonly day: string; readonly session: string }; readonly row: StagedRow }
   | ({ readonly kind: 'refused'; readonly stranger?: string } & Omit<RowRefusal, 'line'>);
 
+/** Where a throw says what a column says. */
+const PLACES: readonly (readonly [place: string, field: Field])[] = [
+  ['summary.releaseSpeed', 'releaseSpeed'], ['summary.plateSpeed', 'plateSpeed'], ['summary.verticalBreak', 'verticalBreak'], ['summary.horizontalBreak', 'horizontalBreak'],
+  ['summary.flightTime', 'flightTime'], ['summary.release', 'releaseHeight'], ['summary.plate', 'plateHeight'], ['spin.rate', 'spinRate'], ['spin.tilt', 'tilt'], ['spin.efficiency', 'efficiency'],
+  ['extension', 'extension'], ['armSpeed', 'armSpeed'], ['path', 'path'],
+];
+
 const KNOWN = { code: 'known', column: '', sentence: 'This throw was imported before, with the same athlete, time and measures; it is not imported twice.' } as const;
 
 /** Holds every row against the same bounds as a device's throw. */
@@ -98,13 +106,19 @@ function rowChecker(layout: Layout, choices: ImportChoices): (row: FileRow) => C
     const body = throwBodySchema.safeParse(said.body);
     if (!body.success) {
       const { path, sentence } = complaint(body.error);
-      return refused('malformed', path, sentence);
+      return refused('malformed', columnOf(path), sentence);
     }
     const impossible = impossibility(body.data, said.units, choices);
-    if (impossible !== null) return refused('impossible', impossible.path, asSentence(impossible.sentence));
+    if (impossible !== null) return refused('impossible', columnOf(impossible.path), asSentence(impossible.sentence));
     const { day, atMs } = when(said);
     const { athlete, mound, session, intent, trial, units } = said;
     return { kind: 'good', sitting: { mound, day, session }, row: { line, athlete, atMs, intent, trial, units, body: body.data, identity: identityOf([athlete.id, day, atMs, units, body.data]) } };
+  }
+
+  /** The head of the column that a place in a throw came out of; the place itself where it came out of none. */
+  function columnOf(place: string): string {
+    const field = PLACES.find(([beginning]) => `body.${place}`.includes(beginning))?.[1];
+    return layout.columns.find((column) => column.field === field)?.header ?? place;
   }
 
   function when({ moment }: RowRead): { readonly day: string; readonly atMs: number | null } {

@@ -21,7 +21,7 @@ test('a coach brings a file in: sees what each column was taken for and why, cor
   await page.goto(`${server.address}/import?mound=north-1`);
   await page.getByLabel('File (CSV or JSON Lines)').setInputFiles(EXAMPLE);
   const rowOf = (head: string) => page.getByRole('row').filter({ has: page.getByRole('rowheader', { name: head, exact: true }) });
-  await expect(rowOf('Velocidad (mph)')).toContainText('the head says “velocidad”; the head says mph');
+  await expect(rowOf('Velocidad (mph)')).toContainText('the head says “velocidad”; the unit stands there: mph');
   await expect(rowOf('Notas').getByRole('combobox')).toHaveValue('');
   await expect(rowOf('Inclinación')).toContainText('1:00');
   await expectAccessible(page, 'the columns of a file');
@@ -38,7 +38,7 @@ test('a coach brings a file in: sees what each column was taken for and why, cor
 
   await page.getByRole('button', { name: 'Check the file' }).click();
   await expect(page.getByRole('heading', { name: '7 good throws in 1 session of 1 athlete' })).toBeVisible();
-  await expect(page.getByRole('row', { name: /^10 / })).toContainText('A speed of 76.9 m/s (172 mph) is outside');
+  await expect(page.getByRole('row', { name: /^10 / })).toContainText('Velocidad (mph)A speed of 76.9 m/s (172 mph) is outside');
   const saving = page.waitForEvent('download');
   await page.getByRole('link', { name: 'Save all refused rows as CSV' }).click();
   expect(readFileSync(await (await saving).path(), 'utf8')).toMatch(/^line,code,column,why\n10,impossible,[^\n]+\n11,unknown-athlete,/);

@@ -44,6 +44,7 @@ describe('a session out of a file', () => {
     expect(session!.imported!.atMs).toBeGreaterThan(1_790_000_000_000);
     expect(throws.map(({ atMs }) => atMs)).toEqual([0, 1, 2, 3, 4, 5, 6].map((minute) => Date.UTC(2024, 4, 3, 22, minute)));
     expect(throws.at(-1)).toMatchObject({ trial: 'A', separation: { speedMps: expect.closeTo(-4.92, 1) } });
+    expect(session).toMatchObject({ intent: 'changeup', trial: { letter: 'A' }, counts: { trial: 2 } });
     expect(session!.trials).toMatchObject([{ letter: 'A', intent: 'changeup', grip: null, cue: null, count: 2 }]);
   });
 

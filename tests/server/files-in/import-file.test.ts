@@ -96,8 +96,8 @@ describe('a file of throws', () => {
     const place = placeForTest();
     const file = await checked(place, textOf([...ROWS, '2024-05-03,17:07:00,Able,changeup,178.4,7.1,-14.8', '2024-05-03,17:08:00,Able,changeup,78.4,97.1,-14.8', '2024-05-03,25:08:00,Able,changeup,78.4,7.1,-14.8', '2024-05-03,17:09:00,Able']));
     expect([...file.refusals()].map(({ line, code, column, sentence }) => [line, code, column, sentence])).toEqual([
-      [6, 'impossible', 'body.summary.releaseSpeed', 'A speed of 79.8 m/s (178 mph) is outside the 10 to 50 m/s of a throw here; check the declared units.'],
-      [7, 'impossible', 'body.summary.verticalBreak', 'A break of 2.47 m is beyond 1.5 m; check units.movement.'],
+      [6, 'impossible', 'release speed (mph)', 'A speed of 79.8 m/s (178 mph) is outside the 10 to 50 m/s of a throw here; check the declared units.'],
+      [7, 'impossible', 'induced vertical break (in)', 'A break of 2.47 m is beyond 1.5 m; check units.movement.'],
       [8, 'unreadable', 'time', '"25:08:00" is not a time of day such as 17:05:30.'],
       [9, 'ragged', '', 'This line has 3 columns where the head of the file has 7; look for a separator too many or a quote that is not closed.'],
     ]);
