@@ -24,10 +24,9 @@ export function sendFile(id: string, file: File, onSent: (share: number) => void
   return new Promise((resolve) => {
     const request = new XMLHttpRequest();
     request.responseType = 'json';
-    request.upload.onprogress = ({ loaded, total }) => onSent(loaded / Math.max(1, total));
-    request.onload = () => resolve(answerOf(request.status < 300, request.response));
-    request.onerror = () => resolve({ kind: 'silent' });
-    request.onabort = () => resolve({ kind: 'silent' });
+    request.upload.addEventListener('progress', ({ loaded, total }) => onSent(loaded / Math.max(1, total)));
+    request.addEventListener('load', () => resolve(answerOf(request.status < 300, request.response)));
+    for (const ended of ['error', 'abort']) request.addEventListener(ended, () => resolve({ kind: 'silent' }));
     signal.addEventListener('abort', () => request.abort());
     request.open('PUT', `/api/imports/${id}/file`);
     request.send(file);

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { reportSchema } from '../../../core/facts/arm-says.ts';
 import { athleteSchema, type Athlete } from '../../../core/facts/coach.ts';
-import type { ImportReport, StoreAnswer } from '../../../core/facts/import-wire.ts';
+import type { CheckAnswer, StoreAnswer } from '../../../core/facts/import-wire.ts';
 import type { SessionsFound } from '../../../core/facts/session-search.ts';
 import { effortSchema, idSchema, stageSchema } from '../../../core/facts/spelling.ts';
 import type { AthleteDays, DeviceState, ErasedAnswer, SessionListing } from '../../../core/facts/wire.ts';
@@ -56,8 +56,9 @@ const importReport = z.looseObject({
   file: z.strictObject({ name: z.string(), sha256: z.string() }), bytes: count, rows: count, good: count, refused: count,
   refusedBecause: z.record(z.string(), count), sessions: count, athletes: count, mounds: z.array(z.string()),
   days: z.strictObject({ first: z.string(), last: z.string() }).nullable(),
-  earlier: z.strictObject({ sessions: count, lastAtMs: ms }).nullable(),
-}) satisfies z.ZodType<ImportReport>;
+  strangers: z.array(z.string()), earlier: z.strictObject({ sessions: count, lastAtMs: ms }).nullable(),
+  shown: z.array(z.strictObject({ line: count, code: z.string(), column: z.string(), sentence: z.string() })).describe('The first refused rows.'),
+}) satisfies z.ZodType<CheckAnswer>;
 
 const grantedTo = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('coach'), name: z.string() }),
