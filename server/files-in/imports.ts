@@ -21,7 +21,7 @@ export interface Import {
 /** Imports under way at once: a coach has one, and one that is forgotten goes when others come. */
 const MOST = 4;
 /** Rows of a file that come over the network: storing all of them keeps devices waiting for about a second. */
-const MOST_ROWS = 20_000;
+const MOST_ROWS = 10_000;
 
 /** The imports that are under way in a running server. None outlives it, and none holds anybody who was erased meanwhile. */
 export class Imports {
