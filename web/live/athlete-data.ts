@@ -2,9 +2,6 @@ import type { ErasedAnswer, Refusal } from '../../core/facts/wire.ts';
 
 const of = (athlete: string): string => `/api/athletes/${encodeURIComponent(athlete)}`;
 
-/** Where everything that is kept of an athlete is given out as one file. */
-export const factsAddress = (athlete: string): string => `${of(athlete)}/facts`;
-
 /** Erases an athlete for good, if the name is the athlete's. */
 export async function eraseAthlete(athlete: string, name: string): Promise<ErasedAnswer | Refusal | { readonly kind: 'silent' }> {
   try {

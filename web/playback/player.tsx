@@ -2,6 +2,7 @@ import { createMemo, createSignal, Match, Show, Switch } from 'solid-js';
 import type { RecordedSession } from '../live/recorded.ts';
 import { KeyList } from '../keys/key-list.tsx';
 import { withSetting } from '../settings.ts';
+import { TakeOut } from '../taking-out/take-out.tsx';
 import { createRequests } from '../wall/asked/requests.ts';
 import { Speaking, useWords } from '../words/use-words.tsx';
 import { createHeld } from './against/held.ts';
@@ -45,6 +46,7 @@ function OnePlayer(props: { readonly model: RecordingModel }) {
   const [filmKeys, setFilmKeys] = createSignal<FilmKeys | null>(null);
   const [listed, setListed] = createSignal(false);
   let noteLine: HTMLInputElement | null = null;
+  let room: HTMLElement | undefined;
   const keys = createMemo(() => keyGroups({
     playhead: () => model.state().playhead, count: () => model.state().checkpoints.facts.length, move: model.move, open: () => model.session().closedAtMs === null,
     show: { windows: () => requests.windows.toggle(), seamMap: () => requests.ask('seam-map'), gapLine: () => requests.ask('gap-line'), plate: () => requests.ask('plate'), numbers: () => panel.ask('numbers'), notes: () => panel.ask('notes'), video: () => panel.ask('video'), hold: held.toggle },
@@ -60,7 +62,7 @@ function OnePlayer(props: { readonly model: RecordingModel }) {
   return (
     <main class="player" data-mode={model.state().playhead.mode} data-place={model.view().place} onMouseDown={leaveFocus}>
       <Title session={model.session()} mound={model.recorded.mound} />
-      <div class="player-room">
+      <div class="player-room" ref={(element) => { room = element; }}>
         <Show when={pair()} fallback={<PictureRoom model={model} requests={requests} />}>
           {(two) => <div class="two-throws-room"><TwoThrows pair={two()} names={null} onLetGo={held.toggle} /></div>}
         </Show>
@@ -76,6 +78,7 @@ function OnePlayer(props: { readonly model: RecordingModel }) {
         <Show when={held.side() !== null && pair() === null}><p class="quiet">{words().playback.against.another(words().trade.throwNumber(held.side()!.thrown.number))}</p></Show>
         <a class="as-button" href={`/playback${withSetting('', 'beside', model.recorded.session)}`}>{words().playback.beside}</a>
         <LinkButton link={link} />
+        <TakeOut view={model.view()} standing={model.standing()} session={model.recorded.session} picturesIn={() => room ?? null} />
         <button type="button" class="keys" onClick={() => setListed(true)}>{words().keys.title} <kbd>?</kbd></button>
       </DeckMore>
       <KeyList groups={keys()} open={listed()} onClose={() => setListed(false)} />

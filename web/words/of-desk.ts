@@ -9,8 +9,9 @@ import { observed } from './observed.ts';
 import { plan } from './plan.ts';
 import { playback } from './playback.ts';
 import { report } from './report.ts';
+import { takingOut } from './taking-out.ts';
 import { throwNumbers } from './throw-numbers.ts';
 import { trials } from './trials.ts';
 
 /** What the screens of coach and staff say: everything. */
-learn({ aims, bench, keys, observed, plan, playback, report, throwNumbers, trials });
+learn({ aims, bench, keys, observed, plan, playback, report, takingOut, throwNumbers, trials });

@@ -15,6 +15,7 @@ import type { plan } from './plan.ts';
 import type { plane } from './plane.ts';
 import type { playback } from './playback.ts';
 import type { report } from './report.ts';
+import type { takingOut } from './taking-out.ts';
 import type { standing } from './standing.ts';
 import type { start } from './start.ts';
 import type { throwNumbers } from './throw-numbers.ts';
@@ -45,6 +46,7 @@ export interface BothWords {
   readonly plane: typeof plane;
   readonly trials: typeof trials;
   readonly report: typeof report;
+  readonly takingOut: typeof takingOut;
   readonly asked: typeof asked;
   readonly throwNumbers: typeof throwNumbers;
 }

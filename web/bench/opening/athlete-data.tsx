@@ -2,7 +2,9 @@ import { createSignal, For, Match, Show, Switch } from 'solid-js';
 import type { Athlete } from '../../../core/facts/coach.ts';
 import type { ErasedAnswer, Refusal } from '../../../core/facts/wire.ts';
 import { TextField } from '../../desk/text-field.tsx';
-import { eraseAthlete, factsAddress } from '../../live/athlete-data.ts';
+import { eraseAthlete } from '../../live/athlete-data.ts';
+import { factsAddress } from '../../taking-out/addresses.ts';
+import { Tables } from '../../taking-out/tables.tsx';
 import { RefusalWords } from '../../standing/refusal.tsx';
 import { useWords } from '../../words/use-words.tsx';
 
@@ -34,7 +36,9 @@ export function AthleteData(props: { readonly athlete: Athlete; readonly onBack:
       <Show when={erased()} fallback={<>
         <h2 tabindex="-1" ref={focusSoon}>{say().of(props.athlete.name)}</h2>
         <p>{say().saveWhy}</p>
-        <p><a class="save" href={factsAddress(props.athlete.id)} download="">{say().save}</a></p>
+        <p><a class="save" href={factsAddress({ kind: 'athlete', id: props.athlete.id })} download="">{say().save}</a></p>
+        <Tables of={{ kind: 'athlete', id: props.athlete.id }} />
+        <Tables of={{ kind: 'all' }} />
         <form class="erase" noValidate onSubmit={(event) => { event.preventDefault(); void erase(); }}>
           <h3>{say().erase}</h3>
           <p>{say().erases}</p>

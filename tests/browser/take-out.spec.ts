@@ -1,0 +1,44 @@
+import { readFileSync } from 'node:fs';
+import { expect, type Download, type Page } from '@playwright/test';
+import { easyFrame, WORKED_THROWS } from './by-hand.ts';
+import { changeupIsNext } from './changeup-next.ts';
+import { expectAccessible } from './fits.ts';
+import { test } from './with-server.ts';
+
+async function savedBy(page: Page, role: 'button' | 'link', name: string): Promise<Download> {
+  const saving = page.waitForEvent('download');
+  await page.getByRole(role, { name, exact: true }).click();
+  return saving;
+}
+
+test('a coach takes out of Playback the pictures as they are drawn, each with what it shows, and the throws as a table', async ({ page, server, coach, device }) => {
+  await changeupIsNext(coach, device);
+  for (const [index, worked] of WORKED_THROWS.entries()) await device.throws(6 + index, easyFrame(worked));
+  await coach.say({ kind: 'session-closed', session: 's1' });
+  await page.goto(`${server.address}/playback/s1`);
+  await page.keyboard.press('End');
+  await expect(page.locator('.where')).toContainText('Throw 10 of 10');
+  await page.getByText('Take out', { exact: true }).click();
+  await expectAccessible(page, 'what can be taken out');
+
+  const plane = (await page.locator('.separation-plane').getAttribute('aria-label'))!;
+  const saved = await savedBy(page, 'button', `Save as SVG: ${plane}`);
+  expect(saved.suggestedFilename()).toBe('offpace-s1-10.svg');
+  const svg = readFileSync(await saved.path(), 'utf8');
+  expect(svg).toMatch(/>Wren Abelow · north-1 · Throw 10 · Trial A<\/text>/);
+  expect(svg).toMatch(/[+−]\d\d:\d\d \([\w/]+\) · Played back \d\d:\d\d:\d\d · science version \d+<\/text>/);
+  expect(svg).not.toMatch(/class=|style=|href=|var\(/);
+  // Drawn by itself it has the colours that it had on the screen.
+  const work = await page.locator('.mark path').last().evaluate((mark) => getComputedStyle(mark).stroke);
+  expect(svg).toContain(`stroke="${work}"`);
+  const png = readFileSync(await (await savedBy(page, 'button', `Save as PNG: ${plane}`)).path());
+  expect(png.subarray(1, 4).toString()).toBe('PNG');
+  const { width } = (await page.locator('.separation-plane').boundingBox())!;
+  expect(png.readUInt32BE(16)).toBeGreaterThanOrEqual(Math.floor(2 * width));
+
+  const csv = readFileSync(await (await savedBy(page, 'link', 'CSV')).path(), 'utf8');
+  expect(csv.trimEnd().split('\r\n')).toHaveLength(11);
+  expect(csv).toContain('Wren Abelow');
+  await page.getByLabel('Tables with names').uncheck();
+  expect(readFileSync(await (await savedBy(page, 'link', 'CSV')).path(), 'utf8')).not.toContain('Wren');
+});
