@@ -1,3 +1,4 @@
+import { setMaxListeners } from 'node:events';
 import { EXIT, Failure } from './failure.ts';
 
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
@@ -12,6 +13,8 @@ export function askedToStop(): AbortSignal {
 
 function listen(): AbortSignal {
   const stopping = new AbortController();
+  // Whatever is under way waits for this one signal, in any number.
+  setMaxListeners(0, stopping.signal);
   for (const signal of SIGNALS) process.on(signal, () => stopping.abort());
   if (process.connected) process.on('disconnect', () => stopping.abort());
   return stopping.signal;
