@@ -16,6 +16,7 @@ test('a coach takes out of Playback the pictures as they are drawn, each with wh
   for (const [index, worked] of WORKED_THROWS.entries()) await device.throws(6 + index, easyFrame(worked));
   await coach.say({ kind: 'session-closed', session: 's1' });
   await page.goto(`${server.address}/playback/s1`);
+  await expect(page.locator('.player')).toBeVisible();
   await page.keyboard.press('End');
   await expect(page.locator('.where')).toContainText('Throw 10 of 10');
   await page.getByText('Take out', { exact: true }).click();
@@ -28,6 +29,8 @@ test('a coach takes out of Playback the pictures as they are drawn, each with wh
   expect(svg).toMatch(/>Wren Abelow · north-1 · Throw 10 · Trial A<\/text>/);
   expect(svg).toMatch(/[+−]\d\d:\d\d \([\w/]+\) · Played back \d\d:\d\d:\d\d · science version \d+<\/text>/);
   expect(svg).not.toMatch(/class=|style=|href=|var\(/);
+  const ground = await page.evaluate(() => getComputedStyle(document.body).getPropertyValue('--ground').trim());
+  expect(svg).toContain(`fill="${ground}"`);
   // Drawn by itself it has the colours that it had on the screen.
   const work = await page.locator('.mark path').last().evaluate((mark) => getComputedStyle(mark).stroke);
   expect(svg).toContain(`stroke="${work}"`);

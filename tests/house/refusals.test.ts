@@ -4,7 +4,7 @@ import { NO_ANSWER } from '../../web/live/say.ts';
 import { IN_SPANISH, refusalSaid } from '../../web/words/refusals.ts';
 
 /** Where what reaches a screen is refused; devices are answered in English, by the protocol. */
-const REFUSING = ['core/session', 'core/imports', 'server/files-in', 'server/access', 'server/api', 'server/viewers', 'server/log'];
+const REFUSING = ['core/session', 'core/imports', 'server/files-in', 'server/access', 'server/api', 'server/viewers', 'server/log', 'web/live'];
 const CODES = [/\bcode: ('[a-z-]+'(?: \| '[a-z-]+')*)/g, /\brefuse\(\w+, \d+, '([a-z-]+)'/g, /type (?:ConflictCode|LayoutLack) = (.*);/g];
 
 function codesIn(source: string): string[] {

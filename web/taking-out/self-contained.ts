@@ -16,11 +16,13 @@ export interface PictureFile {
 export function selfContained(picture: SVGSVGElement, caption: readonly string[]): PictureFile {
   const { width: drawn, height } = picture.getBoundingClientRect();
   const page = getComputedStyle(document.body);
+  // The ground is painted by the whole document; the body lets it through.
+  const ground = page.getPropertyValue('--ground').trim();
   const longest = Math.max(...caption.map((line) => line.length)) * CAPTION_PX * 0.55;
   const width = Math.ceil(Math.max(drawn, longest + 2 * EDGE_PX));
   const whole = Math.ceil(height + caption.length * LINE_PX + 2 * EDGE_PX);
   const file = make('svg', { xmlns: SVG, viewBox: `0 0 ${width} ${whole}`, width, height: whole, role: 'img', 'aria-label': [picture.getAttribute('aria-label'), ...caption].join('. ') });
-  file.append(make('rect', { width, height: whole, fill: page.backgroundColor }));
+  file.append(make('rect', { width, height: whole, fill: ground }));
   file.append(withLook(picture, { x: (width - drawn) / 2, y: 0, width: drawn, height }));
   caption.forEach((line, index) => {
     const text = make('text', { x: EDGE_PX, y: height + EDGE_PX + (index + 0.75) * LINE_PX, fill: page.color, 'font-family': page.fontFamily, 'font-size': CAPTION_PX });
