@@ -36,6 +36,8 @@ export default defineConfig({
 function glanceParts(): Plugin {
   return {
     name: 'glance-parts',
+    // After chunks that are styles alone have been thrown away: they are no parts any more.
+    enforce: 'post',
     generateBundle(_, bundle) {
       const chunks = Object.values(bundle).filter((one) => one.type === 'chunk');
       const worker = chunks.find(({ facadeModuleId }) => facadeModuleId === WORKER);

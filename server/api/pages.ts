@@ -7,7 +7,7 @@ import type { WhoAsks } from '../access/who-asks.ts';
 import { refuse } from './refuse.ts';
 
 /** The addresses of screens: one page serves them all and reads from the address which one it is. */
-const SCREENS = ['/', '/wall/:mound', '/bench/:mound', '/glance/:mound', '/plan/:mound', '/trials/:athlete', '/playback', '/playback/:session', '/report/:session', '/let-in'];
+const SCREENS = ['/', '/wall/:mound', '/bench/:mound', '/glance/:mound', '/plan/:mound', '/trials/:athlete', '/playback', '/playback/:session', '/report/:session', '/let-in', '/import'];
 /** Screens for whoever comes: a code or a link, a passphrase, what a phone has to accept first; the gallery, which shows nobody's throws, and the icon on a home screen, which shows the way to its own alone. */
 const ALWAYS_OPEN = ['/open', '/sign-in', '/certificate', '/gallery', '/glance'];
 

@@ -3,6 +3,7 @@ import { easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { changeupIsNext } from './changeup-next.ts';
 import { opening } from './coach.ts';
 import { expectAccessible } from './fits.ts';
+import { inProve } from './in-prove.ts';
 import { SCREENS } from './scenes.ts';
 import { test } from './with-server.ts';
 
@@ -16,7 +17,7 @@ async function open(page: Page, address: string): Promise<void> {
   await page.evaluate(() => document.fonts.ready);
 }
 
-test('the accessibility check finds nothing on any screen that is still loading, or is refused an answer', async ({ server, page }) => {
+test('the accessibility check finds nothing on any screen that is still loading, or is refused an answer', inProve(), async ({ server, page }) => {
   test.setTimeout(120_000);
   let answer: 'none' | 'fault' = 'none';
   await page.route('**/socket.io/**', (route) => (answer === 'none' ? new Promise(() => {}) : route.abort()));
@@ -76,6 +77,7 @@ const READ = {
 test('nothing moves under the eyes of a reader while throws arrive', async ({ server, coach, device, browser }) => {
   await changeupIsNext(coach, device, { session: 's-1' });
   await device.throws(6, easyFrame(WORKED_THROWS[0]!));
+  device.sendOnly({ kind: 'heartbeat', time: 0 });
   const beating = setInterval(() => device.sendOnly({ kind: 'heartbeat', time: 0 }), 1000);
   const pages = new Map<string, Page>();
   for (const [name, [path, viewport]] of Object.entries(READ)) {
@@ -88,9 +90,16 @@ test('nothing moves under the eyes of a reader while throws arrive', async ({ se
     await page.evaluate(() => (globalThis as WithShifts).shifts.splice(0));
     pages.set(name, page);
   }
-  for (let sequence = 7; sequence <= 14; sequence += 1) await device.throws(sequence, easyFrame(sequence === 10 ? FASTBALL : WORKED_THROWS[sequence % WORKED_THROWS.length]!));
+  const benches = [pages.get('bench')!, pages.get('tablet')!, pages.get('phone')!];
+  for (let sequence = 7; sequence <= 14; sequence += 1) {
+    await device.throws(sequence, easyFrame(sequence === 10 ? FASTBALL : WORKED_THROWS[sequence % WORKED_THROWS.length]!));
+    for (const bench of benches) {
+      await expect(bench.locator('.throw-line')).toHaveCount(sequence);
+      // Nobody throws again before the lines have glided into place.
+      await bench.evaluate(() => Promise.all(document.getAnimations().map(({ finished }) => finished)));
+    }
+  }
   await expect(pages.get('wall')!.locator('.wall-count')).toContainText('14 throws');
-  await expect(pages.get('phone')!.locator('.throw-line')).toHaveCount(14);
   const moved: (Shift & { name: string })[] = [];
   for (const [name, page] of pages) {
     await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));

@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { expect, type Page } from '@playwright/test';
 import { STATES_IN_SPANISH } from '../../web/words/gallery.ts';
 import { expectAccessible } from './fits.ts';
+import { inProve } from './in-prove.ts';
 import { overlaps, readTexts } from './reading.ts';
 import { test } from './with-server.ts';
 
@@ -49,7 +50,7 @@ test('every picture is made of what it was made of, and every state of it can be
   await expectAccessible(page);
 });
 
-test('in Spanish, in the light and in centimetres every picture keeps its words apart, and every state has its name', async ({ server, page }) => {
+test('in Spanish, in the light and in centimetres every picture keeps its words apart, and every state has its name', inProve(), async ({ server, page }) => {
   await openGallery(page, `${server.address}/gallery?theme=light&lang=es&units=metric`);
   // Marks that lie over each other do so with their letters.
   expect(overlaps((await readTexts(page)).filter(({ text }) => text.length > 1))).toEqual([]);
