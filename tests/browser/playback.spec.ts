@@ -294,6 +294,8 @@ test('two sessions stand side by side, chosen from the list, moved alone or toge
   await expect(page.getByRole('region', { name: 'Throw 2 against Throw 2' })).toContainText('different hands');
   await expect(page).toHaveURL(/over=1/);
   await expect(page).toHaveURL(/[?&]throw=4/);
+  // Each half follows by itself.
+  await expect(page).toHaveURL(/beside-throw=19/);
   await page.reload();
   await throwsOf('Throw 2 of 10', 'Throw 2 of 3');
   await expect(page.getByRole('region', { name: 'Throw 2 against Throw 2' })).toBeVisible();
