@@ -33,7 +33,7 @@ test('the accessibility check finds nothing on any screen that is still loading,
   }
 });
 
-test('a session of 200 throws passes the accessibility check on the screens that show them', async ({ server, coach, device, page }) => {
+test('a session of 200 throws passes the accessibility check on the screens that show them', inProve(), async ({ server, coach, device, page }) => {
   test.setTimeout(120_000);
   await changeupIsNext(coach, device, { session: 's-1' });
   for (let sequence = 6; sequence <= 200; sequence += 1) await device.throws(sequence, easyFrame(WORKED_THROWS[sequence % WORKED_THROWS.length]!));

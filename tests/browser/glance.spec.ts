@@ -5,6 +5,7 @@ import { changeupIsNext } from './changeup-next.ts';
 import { ATHLETE, opening } from './coach.ts';
 import { connectDevice } from './device.ts';
 import { expectAccessible } from './fits.ts';
+import { inProve } from './in-prove.ts';
 import { startServer, type TestServer } from './server.ts';
 import { test } from './with-server.ts';
 
@@ -125,7 +126,7 @@ test('closed and stale are told from live by word and by border, and what is sta
 });
 
 for (const [name, athlete, query] of [['English', ATHLETE, '?theme=dark'], ['Spanish', YOUTH, '?theme=light']] as const) {
-  test(`Glance in ${name} passes the accessibility check, and nothing runs over the side of a phone`, async ({ page, server, coach, device }) => {
+  test(`Glance in ${name} passes the accessibility check, and nothing runs over the side of a phone`, inProve(), async ({ page, server, coach, device }) => {
     await changeupIsNext(coach, device, { athlete });
     await device.throws(6, easyFrame(WORKED_THROWS[3]!));
     await glance(page, server, query);

@@ -44,7 +44,7 @@ test('on a Wall of 55 inches read from 6 m the last throw has capitals of 30 min
   });
 });
 
-test('stale and closed are told from live by word and by border, without colour', async ({ browser }) => {
+test('stale and closed are told from live by word and by border, without colour', inProve(), async ({ browser }) => {
   const seen: { word: string; border: string }[] = [];
   for (const scene of ['live', 'stale', 'closed'] as const) {
     await withScene(scene, async (server) => {
