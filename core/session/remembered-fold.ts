@@ -15,20 +15,22 @@ interface Led<State> {
  */
 export function rememberedFold<State extends object>(step: (state: State, entry: ThrowEntry) => State): (thrown: Thrown, start: State) => State {
   const byRun = new WeakMap<readonly ThrowEntry[], Led<State>>();
-  /** The run that was last folded from a state: the same with more throws begins with it. */
-  const byStart = new WeakMap<State, Led<State>>();
+  /** The run that was last folded with this first throw: the same with more throws begins with it. Nothing but its throws holds it, because a start outlives them. */
+  const byFirst = new WeakMap<ThrowEntry, Led<State>>();
 
   function through(run: readonly ThrowEntry[], from: State): State {
     const known = byRun.get(run);
     if (known?.from === from) return known.to;
-    const shorter = byStart.get(from);
+    const [first] = run;
+    if (first === undefined) return from;
+    const shorter = byFirst.get(first);
     let to = from;
     let next = 0;
-    if (shorter !== undefined && beginsWith(run, shorter.run)) [to, next] = [shorter.to, shorter.run.length];
+    if (shorter?.from === from && beginsWith(run, shorter.run)) [to, next] = [shorter.to, shorter.run.length];
     for (; next < run.length; next += 1) to = step(to, run[next]!);
     const led = { run, from, to };
     byRun.set(run, led);
-    byStart.set(from, led);
+    byFirst.set(first, led);
     return to;
   }
 

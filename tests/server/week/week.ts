@@ -1,9 +1,8 @@
 import { setImmediate } from 'node:timers/promises';
-import { setFlagsFromString } from 'node:v8';
-import { runInNewContext } from 'node:vm';
 import { io, type Socket } from 'socket.io-client';
 import { expect } from 'vitest';
 import type { SayReply, WatchReply } from '../../../core/facts/wire.ts';
+import { collect } from '../../collected.ts';
 import { DeviceClient } from '../device-client.ts';
 import { ATHLETE, opened, summary } from '../frames.ts';
 import { handClock } from '../hand-clock.ts';
@@ -109,9 +108,4 @@ function handlesNow(): Record<string, number> {
   const counts: Record<string, number> = {};
   for (const kind of process.getActiveResourcesInfo().filter((one) => one !== 'Immediate').sort()) counts[kind] = (counts[kind] ?? 0) + 1;
   return counts;
-}
-
-function collect(): void {
-  setFlagsFromString('--expose-gc');
-  (runInNewContext('gc') as () => void)();
 }
