@@ -5,7 +5,8 @@ import path from 'node:path';
 import type { Writable } from 'node:stream';
 import type { Wanted } from '../server/files-out/export.ts';
 import type { ReadableLog } from '../server/files-out/readable-log.ts';
-import { Failure, wronglyAsked } from './failure.ts';
+import { EXIT, Failure, wronglyAsked } from './failure.ts';
+import { aborted, askedToStop } from './stop.ts';
 import { remark, sayJson } from './talk.ts';
 import { place } from './values.ts';
 
@@ -98,6 +99,7 @@ async function into<Written>(file: string | undefined, write: (out: Writable) =>
   if (file === undefined) return write(process.stdout);
   const unfinished = `${file}.unfinished`;
   const out = createWriteStream(unfinished, { mode: 0o600 });
+  void aborted(askedToStop()).then(() => out.destroy(new Failure('Broken off; nothing was written.', EXIT.brokenOff)));
   try {
     await once(out, 'open');
     const written = await write(out);

@@ -45,13 +45,17 @@ export async function replay(wanted: Replay): Promise<Replayed> {
   let trouble: string | null = null;
   for (const [turn, stretch] of stretches(throws).entries()) {
     const client = deviceOf(wanted, stretch[0]!, turn, answered);
+    const close = (): void => client.close();
+    stop.addEventListener('abort', close, { once: true });
     for (const [index, { thrown, afterMs }] of stretch.entries()) {
       recordedMs += afterMs;
       await pause(clock, Math.max(0, startedMs + recordedMs / speed - clock.nowMs()), stop);
       if (stop.aborted || client.givenUp !== null) break;
       client.record({ kind: 'throw', sequence: index + 1, time: clock.nowMs(), body: thrown.body });
     }
-    await Promise.race([client.settled(), new Promise<void>((resolve) => stop.addEventListener('abort', () => resolve(), { once: true }))]);
+    // Once it is closed nothing is waited for.
+    await client.settled();
+    stop.removeEventListener('abort', close);
     trouble = client.givenUp;
     client.close();
     if (trouble !== null || stop.aborted) break;

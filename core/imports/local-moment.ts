@@ -1,6 +1,7 @@
 const formats = new Map<string, Intl.DateTimeFormat>();
 const HOUR_MS = 3_600_000;
-/** Offsets change at full hours only, and the rows of a file ask for the same few again and again. */
+const QUARTER_MS = 900_000;
+/** Offsets change at whole quarters of an hour, and the rows of a file ask for the same few again and again. */
 const offsets = new Map<string, number>();
 
 /**
@@ -17,16 +18,16 @@ export function momentIn(timeZone: string, day: string, timeOfDayMs: number): nu
 
 /** How far the clocks of a zone are ahead of universal time at a moment. */
 function offsetMs(timeZone: string, atMs: number): number {
-  const hour = Math.floor(atMs / HOUR_MS) * HOUR_MS;
-  const key = `${timeZone} ${hour}`;
+  const quarter = Math.floor(atMs / QUARTER_MS) * QUARTER_MS;
+  const key = `${timeZone} ${quarter}`;
   const known = offsets.get(key);
   if (known !== undefined) return known;
   const format = formats.get(timeZone) ?? new Intl.DateTimeFormat('en-US-u-ca-gregory-nu-latn', { timeZone, hourCycle: 'h23', year: 'numeric', month: '2-digit', day: '2-digit', hour: '2-digit', minute: '2-digit', second: '2-digit' });
   formats.set(timeZone, format);
-  const parts = new Map(format.formatToParts(hour).map(({ type, value }) => [type, value]));
+  const parts = new Map(format.formatToParts(quarter).map(({ type, value }) => [type, value]));
   const part = (type: Intl.DateTimeFormatPartTypes): string => parts.get(type)!.padStart(2, '0');
   const wall = Date.parse(`${part('year').padStart(4, '0')}-${part('month')}-${part('day')}T${part('hour')}:${part('minute')}:${part('second')}Z`);
   if (offsets.size > 5000) offsets.clear();
-  offsets.set(key, wall - hour);
-  return wall - hour;
+  offsets.set(key, wall - quarter);
+  return wall - quarter;
 }

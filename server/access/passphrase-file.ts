@@ -17,17 +17,16 @@ export interface PassphraseTold {
  * @throws {StartFailure} when there is none, or none that will do
  */
 export async function passphraseOf({ host, dataFolder, passphraseFile, askPassphrase }: PassphraseTold, newSalt: () => string, onChanged: () => void): Promise<Passphrase | null> {
-  if (passphraseFile !== undefined) await takeFrom(passphraseFile, dataFolder, newSalt, onChanged);
+  if (passphraseFile !== undefined) await take(passphraseIn(passphraseFile), dataFolder, newSalt, onChanged);
   if (isLoopback(host)) return null;
-  if (askPassphrase !== undefined && keptPassphrase(dataFolder) === null) await keepPassphrase(dataFolder, await askPassphrase(), newSalt());
+  if (askPassphrase !== undefined && keptPassphrase(dataFolder) === null) await take(await askPassphrase(), dataFolder, newSalt, onChanged);
   const kept = keptPassphrase(dataFolder);
   if (kept === null) throw new StartFailure(`Listening on ${host} lets other machines in, so coaches need a passphrase; write one into a file and give it with --passphrase-file.`);
   return kept;
 }
 
 /** The same passphrase again changes nothing. */
-async function takeFrom(file: string, dataFolder: string, newSalt: () => string, onChanged: () => void): Promise<void> {
-  const text = passphraseIn(file);
+async function take(text: string, dataFolder: string, newSalt: () => string, onChanged: () => void): Promise<void> {
   if (await keptPassphrase(dataFolder)?.matches(text)) return;
   await keepPassphrase(dataFolder, text, newSalt());
   onChanged();

@@ -69,11 +69,25 @@ export async function checkFile(bytes: AsyncIterable<Uint8Array>, how: ImportHow
       days: sittings.length === 0 ? null : { first: sittings[0]!.day, last: sittings.at(-1)!.day },
       earlier: earlierOf(how.earlier(), sha256),
     };
+    let isStoring = false;
+    let isDropped = false;
     return {
       report,
       refusals: (most) => staged.refusals(most),
-      store: (mode, by, signal) => store({ log, mode, by, signal, refused: report.refused, sessions: sessionsIn(id, staged, sittings, file, choices) }),
-      drop: () => staged.drop(),
+      async store(mode, by, signal) {
+        isStoring = true;
+        try {
+          return await store({ log, mode, by, signal, refused: report.refused, sessions: sessionsIn(id, staged, sittings, file, choices) });
+        } finally {
+          isStoring = false;
+          if (isDropped) staged.drop();
+        }
+      },
+      drop() {
+        isDropped = true;
+        // Whoever stores them still reads them.
+        if (!isStoring) staged.drop();
+      },
     };
   } catch (error) {
     staged.drop();
@@ -116,14 +130,16 @@ interface Storing {
 async function store({ log, mode, by, signal, refused, sessions }: Storing): Promise<StoreReply> {
   if (mode === 'all-or-nothing' && refused > 0) return { kind: 'refused', code: 'rows-refused', sentence: `${refused} ${refused === 1 ? 'row is' : 'rows are'} refused, so nothing was imported; mend the file, or keep the good rows.` };
   const stored = { sessions: 0, throws: 0 };
-  const counted = function* (session: SessionToStore): Generator<Entry> {
-    yield* session.entries(by);
+  const count = ({ throws }: SessionToStore): void => {
     stored.sessions += 1;
-    stored.throws += session.throws;
+    stored.throws += throws;
   };
   if (mode === 'all-or-nothing') {
     const reply = log.appendAll((function* () {
-      for (const session of sessions) yield* counted(session);
+      for (const session of sessions) {
+        yield* session.entries(by);
+        count(session);
+      }
     })());
     return ended(reply.kind === 'stored' ? null : reply, stored);
   }
@@ -131,8 +147,7 @@ async function store({ log, mode, by, signal, refused, sessions }: Storing): Pro
     if (signal?.aborted) return { kind: 'broken-off', ...stored };
     const reply = log.appendAll(session.entries(by));
     if (reply.kind !== 'stored') return ended(reply, stored);
-    stored.sessions += 1;
-    stored.throws += session.throws;
+    count(session);
     await new Promise(setImmediate);
   }
   return ended(null, stored);

@@ -52,21 +52,29 @@ export class Imports {
 
   /** @throws {UnreadableFile} where the file cannot be read; the reason of the breaking-off where it was broken off */
   async read(under: Import, bytes: AsyncIterable<Uint8Array>): Promise<CheckedFile> {
-    under.checked?.drop();
-    under.checked = null;
+    this.#forget(under);
     const { name, layout, choices, breaking: { signal } } = under;
     const checked = await checkFile(bytes, { name, layout, choices, signal, log: this.#log, earlier: () => importsInLedgers(this.#ledgers.all()), folder: this.#folder, mostRows: MOST_ROWS });
+    // The same file can have been sent twice, and the import can have ended meanwhile.
+    this.#forget(under);
     under.checked = checked;
+    if (signal.aborted) this.#forget(under);
     return checked;
+  }
+
+  #forget(under: Import): void {
+    under.checked?.drop();
+    under.checked = null;
   }
 
   /** Breaks it off, and forgets its rows; false where there is none. */
   end(id: string): boolean {
     const under = this.#under.get(id);
     this.#under.delete(id);
-    under?.breaking.abort(new BrokenOff());
-    under?.checked?.drop();
-    return under !== undefined;
+    if (under === undefined) return false;
+    under.breaking.abort(new BrokenOff());
+    this.#forget(under);
+    return true;
   }
 
   close(): void {

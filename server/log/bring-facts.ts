@@ -22,13 +22,14 @@ export async function bringFacts(dataFolder: string, facts: AsyncIterable<Fact> 
   const file = path.join(dataFolder, 'facts.db');
   const opened = openDatabase(file, nowMs, null);
   if (opened.kind === 'failed') return opened;
-  const { database, letGo } = opened;
+  const { database, flusher, letGo } = opened;
   try {
     if (database.prepare('SELECT 1 FROM facts LIMIT 1').get() !== undefined) return { kind: 'failed', sentence: `The log in ${dataFolder} holds facts already, and facts keep their places; give an empty folder with --data.` };
     database.exec('BEGIN IMMEDIATE');
     const brought = await allOf(database, facts, nowMs);
     database.prepare('INSERT INTO log VALUES (1, ?, ?) ON CONFLICT DO UPDATE SET id = excluded.id').run(id, nowMs);
     database.exec('COMMIT');
+    flusher.flushNow();
     return { kind: 'brought', ...brought };
   } catch (error) {
     if (database.inTransaction) database.exec('ROLLBACK');

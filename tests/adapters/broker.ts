@@ -1,12 +1,12 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { writeFileSync } from 'node:fs';
-import { createServer, type AddressInfo } from 'node:net';
 import path from 'node:path';
 import { createInterface } from 'node:readline';
 import { onTestFinished } from 'vitest';
 import { brokerHere } from '../../scripts/steps/broker.mjs';
 import { folderForTest } from '../server/folder.ts';
+import { freePort } from '../server/free-port.ts';
 
 export interface Broker {
   /** Such as mqtt://127.0.0.1:40321. */
@@ -33,13 +33,4 @@ export async function brokerForTest({ letsIn = true } = {}): Promise<Broker> {
   if (child.exitCode !== null) throw new Error(`Mosquitto did not start: ${said.join('\n')}`);
   child.stderr.resume();
   return { address: `mqtt://127.0.0.1:${port}` };
-}
-
-async function freePort(): Promise<number> {
-  const probe = createServer().listen(0, '127.0.0.1');
-  await once(probe, 'listening');
-  const { port } = probe.address() as AddressInfo;
-  probe.close();
-  await once(probe, 'close');
-  return port;
 }

@@ -2,6 +2,7 @@ import type { CheckAnswer, StoreAnswer } from '../../core/facts/import-wire.ts';
 import type { Refusal } from '../../core/facts/wire.ts';
 import type { ImportChoices, Layout } from '../../core/imports/layout.ts';
 import type { LookAnswer, Recipe } from '../../core/imports/wire.ts';
+import { heardRefusal } from './nobody-here.ts';
 import type { Answer } from './recorded.ts';
 
 /** As much of a file as the server needs for a look. */
@@ -73,5 +74,6 @@ async function ask<T>(method: string, address: string, body?: object): Promise<A
 function answerOf<T>(isGood: boolean, body: unknown): Answer<T> {
   if (isGood) return { kind: 'answer', value: body as T };
   const { code, sentence } = (body ?? { code: 'internal', sentence: '' }) as Refusal;
+  heardRefusal({ code });
   return { kind: 'refused', code, sentence };
 }

@@ -14,4 +14,6 @@ test('where the clocks change a time that is left out counts on, and of one that
   expect(at('America/New_York', '2024-03-10', 2.5)).toBe('2024-03-10T07:30:00.000Z');
   expect(at('America/New_York', '2024-11-03', 1.5)).toBe('2024-11-03T05:30:00.000Z');
   expect(at('America/New_York', '2024-03-10', 10)).toBe('2024-03-10T14:00:00.000Z');
+  // There the clocks change on the half hour of universal time.
+  expect(at('America/St_Johns', '2024-03-10', 3.25)).toBe('2024-03-10T05:45:00.000Z');
 });

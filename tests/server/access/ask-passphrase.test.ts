@@ -39,13 +39,15 @@ test.each([['Ctrl-C', '\x03'], ['Ctrl-D', '\x04']])('whoever breaks off with %s 
 
 test('it is asked for where others reach the server and none is kept, and never again after that', async () => {
   const dataFolder = folderForTest();
-  let asked = 0;
+  let [asked, changed] = [0, 0];
   const told = { dataFolder, askPassphrase: () => ((asked += 1), Promise.resolve(GOOD)) };
-  const start = (host: string) => passphraseOf({ ...told, host }, () => '00112233445566778899aabbccddeeff', () => {});
+  const start = (host: string) => passphraseOf({ ...told, host }, () => '00112233445566778899aabbccddeeff', () => void (changed += 1));
   expect(await start('127.0.0.1')).toBeNull();
   expect(asked).toBe(0);
   await start('0.0.0.0');
   await start('0.0.0.0');
   expect(asked).toBe(1);
+  // Who signed in with one that was kept before, and is gone, signs in anew.
+  expect(changed).toBe(1);
   expect(await keptPassphrase(dataFolder)!.matches(GOOD)).toBe(true);
 });

@@ -6,7 +6,7 @@ import { randomFrom, type Random } from '../../../simulators/random.ts';
 import { folderForTest } from '../folder.ts';
 import { forkServer, readyServer, type ReadyServer, type RunBy } from '../forked.ts';
 import { linesIn, numbersOf, shownOf, type StoredLine } from './file-check.ts';
-import { freePort } from './free-port.ts';
+import { freePort } from '../free-port.ts';
 import { NoteTaker } from './note-taker.ts';
 import { StreamingDevice, TOKEN } from './streaming-device.ts';
 import { WatchingScreen } from './watching.ts';

@@ -6,9 +6,11 @@ import { foldFact } from '../../../core/session/fold.ts';
 import { emptyLedger } from '../../../core/session/ledger.ts';
 import { importsInLog } from '../../../server/files-in/earlier-imports.ts';
 import { checkFile, type CheckedFile } from '../../../server/files-in/import-file.ts';
+import { Imports } from '../../../server/files-in/imports.ts';
 import { lookAt } from '../../../server/files-in/look.ts';
 import { refusalsCsv } from '../../../server/files-in/report.ts';
 import { UnreadableFile } from '../../../server/files-in/rows-of.ts';
+import type { Ledgers } from '../../../server/ledgers.ts';
 import type { FactLog } from '../../../server/log/fact-log.ts';
 import { openSqliteLog } from '../../../server/log/sqlite-log.ts';
 import { ABLE, CHOICES, PENA } from '../../core/imports/choices.ts';
@@ -136,6 +138,29 @@ describe('a file of throws', () => {
     await expect(checked(place, `${textOf()}"${'x'.repeat(140_000)}`)).rejects.toThrow(/A quote that is opened .* is never closed/);
     expect(linesIn(place)).toEqual([]);
     expect(readdirSync(place.folder).filter((name) => name.startsWith('importing-'))).toEqual([]);
+  });
+
+  test('that is dropped while its sessions are stored is broken off between two of them, and leaves nothing beside the log', async () => {
+    const place = placeForTest();
+    const file = await checked(place, textOf());
+    const ending = new AbortController();
+    const storing = file.store('keep-the-good', 'coach:Ana', ending.signal);
+    ending.abort();
+    file.drop();
+    expect(await storing).toEqual({ kind: 'broken-off', sessions: 1, throws: 2 });
+    expect(linesIn(place)).toEqual(['Invented Able 2024-05-03T22:05:10.000Z', 'line 2', 'line 3']);
+    expect(readdirSync(place.folder).filter((name) => name.startsWith('importing-'))).toEqual([]);
+  });
+
+  test('that is sent twice at once leaves the rows of one of them, until the import ends', async () => {
+    const { log, folder } = placeForTest();
+    const imports = new Imports(log, { all: () => [] } as unknown as Ledgers, folder);
+    const staged = (): number => readdirSync(folder).filter((name) => name.startsWith('importing-')).length;
+    const under = imports.begin({ name: 'bullpens.csv', layout: (await lookAt(Buffer.from(textOf())))!.layout, choices: { ...CHOICES, ...BOTH } });
+    await Promise.all([imports.read(under, pieces(textOf())), imports.read(under, pieces(textOf()))]);
+    expect(staged()).toBe(1);
+    imports.end(under.id);
+    expect(staged()).toBe(0);
   });
 
   test('is in the log whole or not at all where the disk fills up', async () => {
