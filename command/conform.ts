@@ -1,11 +1,10 @@
 import type { Command } from 'commander';
-import { readFileSync } from 'node:fs';
 import { reportLines, type Finding } from '../conformance/rule.ts';
 import { systemClock } from '../server/clock.ts';
 import { EXIT, Failure, FoundWrong, wronglyAsked } from './failure.ts';
 import { aborted, askedToStop } from './stop.ts';
 import { progress, remark, say, sayJson } from './talk.ts';
-import { amount, doorAddress, place, wholeNumber } from './values.ts';
+import { amount, doorAddress, place, tokenIn, wholeNumber } from './values.ts';
 
 /** A device that keeps the rhythm of its heartbeats may still be late once. */
 const BEATS_WAITED = 3;
@@ -76,17 +75,15 @@ Example:
       const [{ askServer }, { SERVER_RULES }] = await Promise.all([import('../conformance/of-a-server.ts'), import('../conformance/server-rules.ts')]);
       const bar = progress(SERVER_RULES.length, 'rules');
       const runs = `conform-${systemClock.nowMs().toString(36)}`;
-      const findings = await unlessBrokenOff(askServer({ url, token: tokenIn(token, tokenFile), mound, runs, waitMs: 1000 * wait, onRule: bar.at }));
+      const findings = await unlessBrokenOff(askServer({ url, token: tokenOf(token, tokenFile), mound, runs, waitMs: 1000 * wait, onRule: bar.at }));
       bar.end();
       report(findings, json);
     });
 }
 
-function tokenIn(token: string | undefined, file: string | undefined): string {
+function tokenOf(token: string | undefined, file: string | undefined): string {
   if ((token === undefined) === (file === undefined)) return wronglyAsked('Give the token for devices, either with --token-file or with --token.');
-  if (file === undefined) return token!;
-  const read = readFileSync(file, 'utf8').trim();
-  return read === '' ? wronglyAsked(`The token file ${file} is empty; give the one whose place the server prints.`) : read;
+  return file === undefined ? token! : tokenIn(file);
 }
 
 async function unlessBrokenOff(asking: Promise<Finding[]>): Promise<Finding[]> {

@@ -37,8 +37,8 @@ Examples:
 
 async function bring(file: string, asked: RowsAsked): Promise<void> {
   if (statSync(file, { throwIfNoEntry: false })?.isFile() !== true) throw new Failure(`There is no file ${file}; check the name.`);
-  const importing = await import('./import-rows.ts');
-  await ((await isOfFacts(file)) ? bringExport(file, asked) : importing.importRows(file, asked));
+  if (await isOfFacts(file)) return bringExport(file, asked);
+  await (await import('./import-rows.ts')).importRows(file, asked);
 }
 
 /** An export of facts says so in its first line. */

@@ -1,12 +1,11 @@
 import type { Command } from 'commander';
-import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { throwsOf } from '../core/session/ledger.ts';
 import { systemClock } from '../device/clock.ts';
-import { Failure, wronglyAsked } from './failure.ts';
+import { Failure } from './failure.ts';
 import { breakable } from './stop.ts';
 import { progress, remark, say, sayJson } from './talk.ts';
-import { amount, doorAddress, place } from './values.ts';
+import { amount, doorAddress, place, tokenIn } from './values.ts';
 
 interface Asked {
   readonly session: string;
@@ -43,8 +42,7 @@ async function replay({ session, data, from, url, tokenFile, mound, speed, json 
   const [{ ledgersIn, ledgersOf, ledgerWith }, device, { randomFrom }] = await Promise.all([import('./recorded.ts'), import('../device/replay.ts'), import('../simulators/random.ts')]);
   const throws = throwsOf(ledgerWith(from === undefined ? ledgersIn(data) : await ledgersOf(from), session, from ?? data), session);
   if (throws.length === 0) throw new Failure(`Nobody threw in session ${session}, so there is nothing to replay; name another one.`);
-  const token = readFileSync(tokenFile, 'utf8').trim();
-  if (token === '') wronglyAsked(`The token file ${tokenFile} is empty; give the one whose place the server prints.`);
+  const token = tokenIn(tokenFile);
   const bar = progress(throws.length, 'throws');
   const run = `replay-${systemClock.nowMs().toString(36)}`;
   const { stored, refused, trouble } = await breakable((stop) => device.replay({

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { isIP } from 'node:net';
 import path from 'node:path';
 import { wronglyAsked } from './failure.ts';
@@ -22,6 +23,12 @@ export function address(host: string): string {
 
 /** A file or folder, from where the command was given. */
 export const place = (name: string) => (text: string): string => (text === '' ? wronglyAsked(`${name} is empty; name a file or folder.`) : path.resolve(text));
+
+/** What a device shows at the door, out of the file that the server names. */
+export function tokenIn(file: string): string {
+  const read = readFileSync(file, 'utf8').trim();
+  return read === '' ? wronglyAsked(`The token file ${file} is empty; give the one whose place the server prints.`) : read;
+}
 
 /** Of a device door. */
 export function doorAddress(text: string): string {

@@ -221,7 +221,7 @@ export class DeviceClient {
   }
 
   #heartbeats(everySeconds: number): void {
-    const { clock, deviceClock = { nowMs: clock.nowMs, isHeard: () => true } } = this.#options;
+    const { clock, deviceClock = { nowMs: () => clock.nowMs(), isHeard: () => true } } = this.#options;
     this.#callOffHeartbeat?.();
     const beat = (lives: boolean): void => {
       if (lives && !this.#silent) this.#socket?.send(JSON.stringify({ kind: 'heartbeat', time: deviceClock.nowMs() } satisfies DeviceFrame));

@@ -63,3 +63,8 @@ function named(expected: string): string {
 
 const joined = (path: readonly PropertyKey[]): string => path.map(String).join('.').slice(0, 200);
 const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 60)}…` : text);
+
+/** What core says in half a sentence. */
+export function asSentence(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+}

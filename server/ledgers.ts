@@ -6,7 +6,8 @@ import type { SessionSlice } from '../core/session/recorded.ts';
 import { Brought } from './brought.ts';
 import { codeOfCore } from './code-of-core.ts';
 import type { FactLog } from './log/fact-log.ts';
-import { openShelf, removeShelf } from './log/shelf.ts';
+import { openShelf } from './log/shelf.ts';
+import { removeWhole } from './log/whole-file.ts';
 import { lookThrough } from './look-through.ts';
 import { MoundState, type MoundParts } from './mound-state.ts';
 
@@ -87,7 +88,7 @@ export function followLedgers(log: FactLog, file: string, onTrouble: (error: unk
     } catch (error) {
       onTrouble(error);
       shelf.close();
-      removeShelf(file);
+      removeWhole(file);
       shelf = openShelf(file, stamp(), onTrouble);
       return false;
     }

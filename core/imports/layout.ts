@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { athleteSchema, distanceSchema } from '../facts/coach.ts';
 import { axisSchema, effortSchema, idSchema, intentSchema, sightSchema, stageSchema } from '../facts/spelling.ts';
+import { isTimeZone } from '../session/local-day.ts';
 import { FIELDS, FORMS, SIDES, type Field } from './fields.ts';
 
 const columnSchema = z
@@ -41,14 +42,6 @@ export const choicesSchema = z.strictObject({
 export type Column = z.infer<typeof columnSchema>;
 export type Layout = z.infer<typeof layoutSchema>;
 export type ImportChoices = z.infer<typeof choicesSchema>;
-
-function isTimeZone(timeZone: string): boolean {
-  try {
-    return new Intl.DateTimeFormat('en', { timeZone }).resolvedOptions().timeZone !== '';
-  } catch {
-    return false;
-  }
-}
 
 function twice(columns: readonly { readonly field: Field | null }[]): Field | null {
   return columns.find(({ field }, index) => field !== null && columns.findIndex((other) => other.field === field) !== index)?.field ?? null;

@@ -1,4 +1,5 @@
 import type { DeviceUnits } from '../facts/frames.ts';
+import { idSchema } from '../facts/spelling.ts';
 import type { Hand, Intent } from '../facts/vocabulary.ts';
 import { BODY_UNITS, FORMS, type Field } from './fields.ts';
 import { intentOf } from './intent-words.ts';
@@ -71,7 +72,7 @@ export function rowReader(layout: Layout, choices: ImportChoices): (cells: reado
 
   function moundOf(said: string): string {
     if (said === '') return choices.mound;
-    if (!/^[A-Za-z0-9][A-Za-z0-9._-]{0,63}$/.test(said)) throw new Unreadable('not-a-mound', headerOf('mound'), `${quoted(said)} cannot name a mound; use letters, digits, dashes, dots or underscores.`);
+    if (!idSchema.safeParse(said).success) throw new Unreadable('not-a-mound', headerOf('mound'), `${quoted(said)} cannot name a mound; use letters, digits, dashes, dots or underscores.`);
     return said;
   }
 

@@ -3,6 +3,7 @@ import type { CoachSays } from '../facts/coach.ts';
 import { fastballsIn } from './fastballs.ts';
 import { toComparison } from './admit-comparison.ts';
 import { throwIn, thrownBy, unclaimedThrough, type Ledger, type SessionEntry } from './ledger.ts';
+import { isTimeZone } from './local-day.ts';
 import type { Objection } from './objection.ts';
 import { zoneIn } from './targets.ts';
 
@@ -18,16 +19,8 @@ export function objection(ledger: Ledger, says: CoachSays): Objection | null {
 
 function toOpening(ledger: Ledger, says: Extract<CoachSays, { kind: 'session-opened' }>): Objection | null {
   if (ledger.sessions[says.session] !== undefined) return { code: 'session-known', path: 'session', sentence: `There is already a session ${says.session} on this mound; choose another id.` };
-  if (!knownTimeZone(says.timeZone)) return { code: 'unknown-time-zone', path: 'timeZone', sentence: `No time zone is called ${says.timeZone}; send a name such as America/Chicago.` };
+  if (!isTimeZone(says.timeZone)) return { code: 'unknown-time-zone', path: 'timeZone', sentence: `No time zone is called ${says.timeZone}; send a name such as America/Chicago.` };
   return null;
-}
-
-function knownTimeZone(timeZone: string): boolean {
-  try {
-    return new Intl.DateTimeFormat('en', { timeZone }).resolvedOptions().timeZone !== '';
-  } catch {
-    return false;
-  }
 }
 
 function toMoving(ledger: Ledger, says: Extract<CoachSays, { kind: 'throws-moved' }>): Objection | null {

@@ -41,7 +41,8 @@ export function importedSession(ledger: Ledger, fact: Fact, said: SessionImporte
 export function importedThrow(ledger: Ledger, { place }: Fact, said: ThrowImported): Ledger {
   const { source, body } = said;
   const owner = ledger.sessions[said.session];
-  const thrown = owner === undefined ? ledger : { ...ledger, sessions: { ...ledger.sessions, [owner.id]: { ...owner, intent: said.intent, trial: said.trial } } };
+  const meant = owner === undefined || (owner.intent === said.intent && owner.trial === said.trial);
+  const thrown = meant ? ledger : { ...ledger, sessions: { ...ledger.sessions, [owner.id]: { ...owner, intent: said.intent, trial: said.trial } } };
   return withEntry(thrown, {
     place, source, body,
     atMs: source.time,

@@ -22,3 +22,12 @@ function formatted(timeZone: string, atMs: number): IsoDay {
   const part = (type: Intl.DateTimeFormatPartTypes): string => parts.find((one) => one.type === type)!.value;
   return `${part('year').padStart(4, '0')}-${part('month')}-${part('day')}`;
 }
+
+/** Whether a zone of this name is known here. */
+export function isTimeZone(timeZone: string): boolean {
+  try {
+    return new Intl.DateTimeFormat('en', { timeZone }).resolvedOptions().timeZone !== '';
+  } catch {
+    return false;
+  }
+}

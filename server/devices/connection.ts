@@ -1,6 +1,7 @@
 import { impossibility } from '../../core/facts/bounds.ts';
 import type { DeviceSays, Source } from '../../core/facts/fact.ts';
 import { HEARTBEAT_SECONDS, PROTOCOL_VERSION, type DeviceFrame, type Hello, type RefusalCode } from '../../core/facts/frames.ts';
+import { asSentence } from '../complaint.ts';
 import type { FactLog } from '../log/fact-log.ts';
 import type { Standing } from './floods.ts';
 import { openFrame, readDeviceFrame, readHello, type FrameRefusal } from './read-frame.ts';
@@ -184,8 +185,4 @@ function saidBy(hello: Hello, frame: Measured): DeviceSays {
   if (frame.kind === 'throw') return { kind: 'throw-measured', source, body };
   const { corrects, reason } = frame;
   return { kind: 'throw-corrected', source, corrects: { run: corrects.run ?? run, sequence: corrects.sequence }, reason: reason ?? null, body };
-}
-
-function asSentence(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }

@@ -6,7 +6,7 @@ import type { ImportChoices, Layout } from '../../core/imports/layout.ts';
 import { momentIn } from '../../core/imports/local-moment.ts';
 import { rowReader, type RowRead } from '../../core/imports/read-row.ts';
 import { dayIn } from '../../core/session/local-day.ts';
-import { complaint } from '../complaint.ts';
+import { asSentence, complaint } from '../complaint.ts';
 import type { FactLog } from '../log/fact-log.ts';
 import type { RowRefusal } from '../../core/facts/import-wire.ts';
 import type { StagedRow, StagedRows } from '../log/staged-rows.ts';
@@ -134,8 +134,4 @@ function identityOf(said: unknown): string {
 
 function refused(code: string, column: string, sentence: string): Checked {
   return { kind: 'refused', code, column, sentence };
-}
-
-function asSentence(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }

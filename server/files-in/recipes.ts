@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { z } from 'zod';
 import { layoutSchema, type Layout } from '../../core/imports/layout.ts';
@@ -29,7 +29,6 @@ export function recipesIn(folder: string): Recipes {
   const file = path.join(folder, 'import-recipes.json');
 
   function all(): readonly Recipe[] {
-    if (!existsSync(file)) return [];
     try {
       return fileSchema.parse(JSON.parse(readFileSync(file, 'utf8'))).recipes;
     } catch {

@@ -65,11 +65,13 @@ type Thrown = Pick<ThrowEntry, 'place' | 'source'>;
 
 async function partsAbout(log: ReadableLog, of: Exclude<Of, { kind: 'all' }>): Promise<{ readonly parts: Part[]; readonly athlete: string }> {
   const { athlete, onlyOn, last } = of.kind === 'athlete' ? { athlete: of.id, onlyOn: null, last: Infinity } : await whose(log, of);
-  const known = new Map(log.mounds().filter((mound) => onlyOn === null || mound === onlyOn).map((mound) => [mound, { sessions: new Set<string>(), thrown: [] as Thrown[] }]));
-  for await (const { mound, session, thrown } of sessionsOf(log, { kind: 'athlete', id: athlete })) {
-    known.get(mound)?.sessions.add(session.id);
+  const mounds = onlyOn === null ? log.mounds() : [onlyOn];
+  const known = new Map(mounds.map((mound) => [mound, { sessions: new Set<string>(), thrown: [] as Thrown[] }]));
+  for await (const { mound, session, thrown } of sessionsOf({ id: log.id, mounds: () => mounds, read: log.read }, { kind: 'athlete', id: athlete })) {
+    const { sessions, thrown: named } = known.get(mound)!;
+    sessions.add(session.id);
     // Of a throw no more is kept than what names it.
-    known.get(mound)?.thrown.push(...thrown.flat().map(({ place, source: { device, run, sequence } }) => ({ place, source: { device, run, sequence } as Thrown['source'] })));
+    named.push(...thrown.flat().map(({ place, source: { device, run, sequence } }) => ({ place, source: { device, run, sequence } as Thrown['source'] })));
   }
   const parts = [...known].map(([mound, { sessions, thrown }]): Part => ({ mound, through: last, given: aloneWith(saysOf(athlete, sessions, thrown), sessions.size > 0) }));
   return { parts, athlete };

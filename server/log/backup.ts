@@ -4,7 +4,8 @@ import path from 'node:path';
 import { copyTo, flushToDisk } from './copy.ts';
 import { holdingOf, type Holding } from './digest.ts';
 import { takeFolder } from './only-one.ts';
-import { removeShelf, shelfBeside } from './shelf.ts';
+import { shelfBeside } from './shelf.ts';
+import { removeWhole } from './whole-file.ts';
 
 const LOG = 'facts.db';
 const NOTE = 'backup.json';
@@ -58,7 +59,7 @@ export function restore(backup: string, dataFolder: string, keepAs: string | nul
     // Whoever is stopped between these finds the old log or the new one; what is left beside the old one is in its backup.
     withDatabase(path.join(backup, LOG), (database) => copyTo(database, `${log}.restored`));
     for (const beside of ['-wal', '-shm']) rmSync(`${log}${beside}`, { force: true });
-    removeShelf(shelfBeside(log));
+    removeWhole(shelfBeside(log));
     renameSync(`${log}.restored`, log);
     copyRest(backup, dataFolder);
     flushToDisk(dataFolder);

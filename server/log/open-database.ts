@@ -6,8 +6,9 @@ import { openFlusher, type Flusher } from './flusher.ts';
 import { MOUNDS } from './mounds.ts';
 import { takeFolder } from './only-one.ts';
 import { formatOf, migrate, MIGRATIONS } from './schema.ts';
-import { removeShelf, shelfBeside } from './shelf.ts';
+import { shelfBeside } from './shelf.ts';
 import { isUnswept, sweep } from './sweep.ts';
+import { closeWhole, removeWhole } from './whole-file.ts';
 
 /** Pages of 4 KiB that the write-ahead log gathers before they are put into the file itself: meanwhile nothing else is done. */
 const PAGES_BESIDE = 4000;
@@ -41,7 +42,7 @@ export function openDatabase(file: string, nowMs: number, largestPages: number |
     mkdirSync(path.dirname(file), { recursive: true, mode: 0o700 });
     undo.push(takeFolder(path.dirname(file)));
     const database = new Database(file);
-    undo.push(() => close(database));
+    undo.push(() => closeWhole(database));
     database.pragma('journal_mode = WAL');
     database.pragma('synchronous = FULL');
     if (largestPages !== null) database.pragma(`max_page_count = ${largestPages}`);
@@ -50,7 +51,7 @@ export function openDatabase(file: string, nowMs: number, largestPages: number |
     const keptCopy = format === 'older' ? keepCopy(database, file) : null;
     migrate(database, nowMs);
     // What was worked out from the log before the erasure goes whole: whoever erased was stopped before it was put out of there.
-    if (isUnswept(database)) removeShelf(shelfBeside(file));
+    if (isUnswept(database)) removeWhole(shelfBeside(file));
     sweep(database);
     const trouble = holes(database, file);
     if (trouble !== null) throw new Unusable(trouble);
@@ -68,17 +69,6 @@ export function openDatabase(file: string, nowMs: number, largestPages: number |
 
 /** A file that can be read and not be used; the message is one sentence. */
 class Unusable extends Error {}
-
-/** Leaves one plain file behind, unless somebody is reading it. */
-function close(database: Database.Database): void {
-  try {
-    database.pragma('wal_checkpoint(TRUNCATE)');
-    database.pragma('journal_mode = DELETE');
-  } catch {
-    // What is in the write-ahead log beside it is as safe there.
-  }
-  database.close();
-}
 
 function keepCopy(database: Database.Database, file: string): string {
   const copy = path.join(path.dirname(file), 'backups', `facts-before-format-${MIGRATIONS.at(-1)!.version}.db`);

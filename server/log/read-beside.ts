@@ -1,8 +1,8 @@
 import Database from 'libsql';
 import { existsSync } from 'node:fs';
 import path from 'node:path';
-import type { Fact } from '../../core/facts/fact.ts';
 import type { FactLog } from './fact-log.ts';
+import { MOUNDS } from './mounds.ts';
 import { formatOf } from './schema.ts';
 import { FACT_COLUMNS, storedFact, type FactRow } from './stored-fact.ts';
 
@@ -31,10 +31,10 @@ function logOver(database: Database.Database): Pick<FactLog, 'id' | 'mounds' | '
     get id() {
       return (database.prepare('SELECT id FROM log').get() as { id: string }).id;
     },
-    mounds: () => (database.prepare('SELECT DISTINCT mound FROM facts ORDER BY mound').all() as { mound: string }[]).map(({ mound }) => mound),
+    mounds: () => (database.prepare(MOUNDS).all() as { mound: string }[]).map(({ mound }) => mound),
     *read(mound, afterPlace) {
       for (const row of selectFacts.iterate(mound, afterPlace) as Iterable<FactRow>) {
-        const fact: Fact | null = storedFact(row);
+        const fact = storedFact(row);
         if (fact !== null) yield fact;
       }
     },

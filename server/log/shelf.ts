@@ -1,9 +1,9 @@
 import Database from 'libsql';
-import { rmSync } from 'node:fs';
 import path from 'node:path';
 import { crc32 } from 'node:zlib';
-import { emptyBeside } from './sweep.ts';
+import { rebuild } from './sweep.ts';
 import { inTransaction } from './transaction.ts';
+import { closeWhole, removeWhole } from './whole-file.ts';
 
 /**
  * What was worked out from the log and is kept so that a start need not work it out again: of each mound its state at some
@@ -44,7 +44,7 @@ interface Kept {
  * @param stamp names the log and the program: of another one nothing is believed
  */
 export function openShelf(file: string, stamp: string, onTrouble: (error: unknown) => void): ShelfFile {
-  for (const prepare of [() => {}, () => removeShelf(file)]) {
+  for (const prepare of [() => {}, () => removeWhole(file)]) {
     try {
       prepare();
       return shelfOver(opened(file, stamp));
@@ -58,11 +58,6 @@ export function openShelf(file: string, stamp: string, onTrouble: (error: unknow
 /** Where it is kept, by the file of its log. */
 export function shelfBeside(log: string): string {
   return path.join(path.dirname(log), 'ledgers.db');
-}
-
-/** Whoever has it open must have closed it. */
-export function removeShelf(file: string): void {
-  for (const beside of ['', '-wal', '-shm', '-journal']) rmSync(`${file}${beside}`, { force: true });
 }
 
 function opened(file: string, stamp: string): Database.Database {
@@ -108,19 +103,9 @@ function shelfOver(database: Database.Database): ShelfFile {
         for (const mound of mounds) for (const table of ['states', 'packs']) database.prepare(`DELETE FROM ${table} WHERE mound = ?`).run(mound);
         database.prepare('UPDATE stamp SET stamp = ?').run(stamp);
       });
-      emptyBeside(database);
-      database.exec('VACUUM');
-      emptyBeside(database);
+      rebuild(database);
     },
-    close() {
-      try {
-        database.pragma('wal_checkpoint(TRUNCATE)');
-        database.pragma('journal_mode = DELETE');
-      } catch {
-        // What is in the write-ahead log beside it is as safe there.
-      }
-      database.close();
-    },
+    close: () => closeWhole(database),
   };
 }
 

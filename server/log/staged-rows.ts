@@ -1,8 +1,8 @@
 import Database from 'libsql';
-import { rmSync } from 'node:fs';
 import type { GoodRow } from '../../core/imports/imported-facts.ts';
 import type { RowRefusal } from '../../core/facts/import-wire.ts';
 import { Rows } from './rows.ts';
+import { removeWhole } from './whole-file.ts';
 
 /** Rows that are looked at in one go. */
 const PIECE = 500;
@@ -35,7 +35,7 @@ export class StagedRows {
 
   constructor(file: string) {
     this.#file = file;
-    removeFiles(file);
+    removeWhole(file);
     this.#database = new Database(file);
     // What is lost in a power cut is read from the file again.
     this.#database.pragma('journal_mode = OFF');
@@ -127,10 +127,6 @@ export class StagedRows {
   /** Closes, and removes the file. */
   drop(): void {
     this.#database.close();
-    removeFiles(this.#file);
+    removeWhole(this.#file);
   }
-}
-
-function removeFiles(file: string): void {
-  for (const ending of ['', '-journal', '-wal', '-shm']) rmSync(`${file}${ending}`, { force: true });
 }

@@ -20,13 +20,18 @@ export function isUnswept(database: Database): boolean {
  */
 export function sweep(database: Database): void {
   if (!isUnswept(database)) return;
-  emptyBeside(database);
-  database.exec('VACUUM');
-  emptyBeside(database);
+  rebuild(database);
   database.pragma('user_version = 0');
 }
 
-export function emptyBeside(database: Database): void {
+/** Nothing that was deleted stands in the file or beside it any more. */
+export function rebuild(database: Database): void {
+  emptyBeside(database);
+  database.exec('VACUUM');
+  emptyBeside(database);
+}
+
+function emptyBeside(database: Database): void {
   const [{ busy }] = database.pragma('wal_checkpoint(TRUNCATE)') as [{ busy: number }];
   if (busy !== 0) throw new Error('Another program is reading the log, so what was erased cannot be swept out of its file yet.');
 }

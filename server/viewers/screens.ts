@@ -184,8 +184,7 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
     });
   }
 
-  /** Ends the line of every screen that may no longer see what it sees. In its turn, so that a Glance has been sent the closing of its session. */
-  /** Behind every view that waits already: who is no longer let in still sees why. */
+  /** Ends the line of every screen that may no longer see what it sees: behind every view that waits already, so that a Glance has been sent the closing of its session. */
   const look = (): void => {
     turns.drop(lookAtAll);
     turns.wish(lookAtAll);

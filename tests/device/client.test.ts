@@ -1,14 +1,9 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Hello } from '../../core/facts/frames.ts';
 import { DeviceClient, type RecordedFrame } from '../../device/client.ts';
 import { randomFrom } from '../../simulators/random.ts';
 import { manualClock, type ManualClock } from '../simulators/manual-clock.ts';
-import { playServer, type ServerPart } from '../simulators/server-part.ts';
+import { HELLO, playServer, type ServerPart } from '../simulators/server-part.ts';
 
-const HELLO: Hello = {
-  kind: 'hello', protocol: 1, device: 'reader', run: 'run-1', mound: 'north-1', token: 'secret',
-  sight: 'spin-only', axis: 'measured', units: { distance: 'ft', speed: 'mph', movement: 'in' },
-};
 const thrown = (sequence: number): RecordedFrame => ({ kind: 'throw', sequence, time: 1000 + sequence, body: { summary: { releaseSpeed: 80 + sequence } } });
 
 let clock: ManualClock;

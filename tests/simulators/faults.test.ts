@@ -1,17 +1,13 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Hello, ThrowBody } from '../../core/facts/frames.ts';
+import type { ThrowBody } from '../../core/facts/frames.ts';
 import { DeviceClient } from '../../device/client.ts';
 import { deliveryBy, type Delivery } from '../../simulators/delivery.ts';
 import { FAULT_NAMES, faultOfNext, type Fault } from '../../simulators/faults.ts';
 import { misread } from '../../simulators/misread.ts';
 import { randomFrom, type Random } from '../../simulators/random.ts';
 import { manualClock, type ManualClock } from './manual-clock.ts';
-import { playServer, type ServerPart } from './server-part.ts';
+import { HELLO, playServer, type ServerPart } from './server-part.ts';
 
-const HELLO: Hello = {
-  kind: 'hello', protocol: 1, device: 'reader', run: 'run-1', mound: 'north-1', token: 'secret',
-  sight: 'spin-only', axis: 'measured', units: { distance: 'ft', speed: 'mph', movement: 'in' },
-};
 const body = (speed: number): ThrowBody => ({ summary: { releaseSpeed: speed }, spin: { rate: 1700, tilt: 60, efficiency: 0.9 } });
 
 let clock: ManualClock;

@@ -16,6 +16,12 @@ import type { Tablet } from '../../simulators/coach.ts';
 type Answer = (frame: Exclude<DeviceFrame, { kind: 'heartbeat' }>) => ServerFrame | null;
 type Heard = { readonly kind: 'hello'; readonly hello: Hello } | DeviceFrame;
 
+/** What the device of a test says first. */
+export const HELLO: Hello = {
+  kind: 'hello', protocol: 1, device: 'reader', run: 'run-1', mound: 'north-1', token: 'secret',
+  sight: 'spin-only', axis: 'measured', units: { distance: 'ft', speed: 'mph', movement: 'in' },
+};
+
 /** Plays the server's part for one mound, with core's own folds behind it and nothing on disk. */
 export interface ServerPart {
   readonly url: string;

@@ -7,7 +7,7 @@ import type { Fact } from '../../../core/facts/fact.ts';
 import { listSessions } from '../../../core/session/recorded.ts';
 import { moundView } from '../../../core/session/view.ts';
 import { followLedgers } from '../../../server/ledgers.ts';
-import { removeShelf } from '../../../server/log/shelf.ts';
+import { removeWhole } from '../../../server/log/whole-file.ts';
 import { openSqliteLog } from '../../../server/log/sqlite-log.ts';
 import { busyDay } from '../../parity/sessions.ts';
 import { folderForTest } from '../folder.ts';
@@ -70,10 +70,10 @@ async function crashed(): Promise<{ readonly past: Past; readonly fromScratch: s
   await past.add(facts.slice(0, HALF), true);
   await past.add(facts.slice(HALF), false);
   copyFileSync(past.shelf, `${past.shelf}.kept`);
-  removeShelf(past.shelf);
+  removeWhole(past.shelf);
   const { told, readAll } = past.said();
   expect(readAll).toBe(true);
-  removeShelf(past.shelf);
+  removeWhole(past.shelf);
   copyFileSync(`${past.shelf}.kept`, past.shelf);
   return { past, fromScratch: told };
 }
@@ -97,7 +97,7 @@ const DAMAGES: Readonly<Record<string, (shelf: string) => void>> = {
   'a state that is not what was written': (shelf) => changed(shelf, 'UPDATE states SET bytes = zeroblob(length(bytes))'),
   'a state of another program': (shelf) => changed(shelf, "UPDATE stamp SET stamp = stamp || ' of old'"),
   'a folder': (shelf) => {
-    removeShelf(shelf);
+    removeWhole(shelf);
     mkdirSync(shelf);
   },
 };
