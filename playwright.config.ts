@@ -1,4 +1,4 @@
 import { defineConfig } from '@playwright/test';
-import { EVERY_BROWSER_RUN } from './tests/browser.config.ts';
+import { EVERY_BROWSER_RUN, IN_BOTH } from './tests/browser.config.ts';
 
-export default defineConfig({ ...EVERY_BROWSER_RUN, testDir: 'tests/browser', testMatch: '*.spec.ts', grepInvert: /@prove/ });
+export default defineConfig({ ...EVERY_BROWSER_RUN, testDir: 'tests/browser', testMatch: '*.spec.ts', projects: IN_BOTH, grepInvert: /@prove/ });

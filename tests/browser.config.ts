@@ -3,6 +3,11 @@ import type { PlaywrightTestConfig } from '@playwright/test';
 process.env['TZ'] = 'America/Chicago';
 
 const browser = process.env['OFFPACE_CHROMIUM'];
+/** Chromium without windows: half of the time. Left out, the whole browser does everything. */
+const shell = process.env['OFFPACE_HEADLESS_SHELL'];
+
+const ARGS = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-component-update'];
+const launched = (program: string | undefined) => ({ launchOptions: { ...(program === undefined ? {} : { executablePath: program }), args: ARGS } });
 
 /** The same Chromium, place, language and patience for every run with a browser. `npm test` finds the browser and names it. */
 export const EVERY_BROWSER_RUN: PlaywrightTestConfig = {
@@ -19,9 +24,15 @@ export const EVERY_BROWSER_RUN: PlaywrightTestConfig = {
     headless: true,
     locale: 'en-US',
     timezoneId: 'America/Chicago',
-    launchOptions: {
-      ...(browser === undefined ? {} : { executablePath: browser }),
-      args: ['--headless', '--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-component-update'],
-    },
+    ...launched(browser),
   },
 };
+
+/** Tests of what only a whole browser has: a page that is installed and kept, a screen that is held awake, a full screen. */
+const WHOLE = /\/(?:glance-phone|let-in|wall-hangs)\.spec\.ts$/;
+
+/** Two of them at a time, whichever they run in. */
+export const IN_BOTH: PlaywrightTestConfig['projects'] = [
+  { name: 'screens', testIgnore: WHOLE, use: launched(shell ?? browser) },
+  { name: 'whole browser', testMatch: WHOLE },
+];

@@ -2,21 +2,23 @@ import { buildWhatHasChanged } from '../prepare/build.mjs';
 import { installWhatIsMissing } from '../prepare/install.mjs';
 import { withoutStackTraces } from '../prepare/trouble.mjs';
 import { findOrInstallBroker } from './broker.mjs';
-import { findOrInstallBrowser } from './browser.mjs';
+import { findOrInstallBrowser, findOrInstallShell } from './browser.mjs';
 import { programStep, runSteps } from './program-step.mjs';
 
 const VITEST = ['node_modules', 'vitest', 'vitest.mjs'];
 const PLAYWRIGHT = ['node_modules', '@playwright', 'test', 'cli.js'];
 
 let browser;
-const withBrowser = () => ({ ...process.env, OFFPACE_CHROMIUM: browser });
+let shell;
+const withBrowser = () => ({ ...process.env, OFFPACE_CHROMIUM: browser, ...(shell === null ? {} : { OFFPACE_HEADLESS_SHELL: shell }) });
 const install = ['install', installWhatIsMissing];
 const build = ['build', buildWhatHasChanged];
 const find = [
   'browser',
   async () => {
+    shell = await findOrInstallShell();
     browser = await findOrInstallBrowser();
-    console.log(`Browser tests run in ${browser}`);
+    console.log(`Browser tests run in ${shell === null ? browser : `${shell}, those that need a whole browser in ${browser}`}`);
   },
 ];
 const broker = ['MQTT broker', async () => console.log(`Tests of the MQTT adapter start ${await findOrInstallBroker()}`)];

@@ -38,6 +38,12 @@ describe('the browser for browser tests', () => {
     expect(onPath('first')).toBe(chrome);
   });
 
+  test('without windows goes by a name of its own and is never taken for a whole one', () => {
+    const shell = program('fourth/chromium-headless-shell');
+    expect(browserOnPath(path.join(folder, 'fourth'), ['chromium-headless-shell'])).toBe(shell);
+    expect(onPath('fourth')).toBeNull();
+  });
+
   test('is not a file that cannot be run', () => {
     program('third/chromium', 0o644);
     expect(onPath('third')).toBeNull();
