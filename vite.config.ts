@@ -32,7 +32,7 @@ export default defineConfig({
   },
 });
 
-/** Writes into the worker of Glance what Glance cannot run without: the page, its scripts, styles and letters. */
+/** Writes into the worker of Glance what Glance is made of: the page, its scripts, those that it fetches later too, styles and letters. */
 function glanceParts(): Plugin {
   return {
     name: 'glance-parts',
@@ -43,7 +43,8 @@ function glanceParts(): Plugin {
       const worker = chunks.find(({ facadeModuleId }) => facadeModuleId === WORKER);
       if (worker === undefined) this.error('There is no worker to write into.');
       const first = chunks.filter(({ facadeModuleId }) => facadeModuleId !== null && [PAGE, GLANCE, MY_GLANCE].includes(facadeModuleId));
-      const scripts = needed(first, bundle);
+      const later = first.filter(({ facadeModuleId }) => facadeModuleId === GLANCE).flatMap(({ dynamicImports }) => chunksNamed(dynamicImports, bundle));
+      const scripts = needed([...first, ...later], bundle);
       const assets = scripts.flatMap(({ viteMetadata }) => [...(viteMetadata?.importedCss ?? []), ...(viteMetadata?.importedAssets ?? [])]);
       const parts = ['/index.html', ...[...new Set([...scripts.map(({ fileName }) => fileName), ...assets])].sort().map((file) => `/${file}`)];
       worker.code = worker.code.replaceAll('GLANCE_PARTS', JSON.stringify(parts)).replaceAll('GLANCE_BUILD', JSON.stringify(createHash('sha256').update(parts.join()).digest('hex').slice(0, 16)));
@@ -54,6 +55,10 @@ function glanceParts(): Plugin {
 /** Chunks and all that they import at once. */
 function needed(first: readonly Rolldown.OutputChunk[], bundle: Rolldown.OutputBundle): Rolldown.OutputChunk[] {
   const found = new Set(first);
-  for (const chunk of found) for (const file of chunk.imports) if (bundle[file]?.type === 'chunk') found.add(bundle[file]);
+  for (const chunk of found) for (const imported of chunksNamed(chunk.imports, bundle)) found.add(imported);
   return [...found];
+}
+
+function chunksNamed(files: readonly string[], bundle: Rolldown.OutputBundle): Rolldown.OutputChunk[] {
+  return files.map((file) => bundle[file]).filter((one) => one?.type === 'chunk');
 }

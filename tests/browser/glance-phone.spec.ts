@@ -22,6 +22,13 @@ const portOf = (address: string): number => Number(new URL(address).port);
 /** The phone has the page and all its parts. */
 const pageIsKept = (page: Page): Promise<unknown> => page.evaluate(async () => (await navigator.serviceWorker.ready).active?.state === 'activated' && navigator.serviceWorker.controller);
 
+/** Programs that this page has loaded and the phone does not keep. */
+const notKept = (page: Page): Promise<string[]> => page.evaluate(async () => {
+  const loaded = performance.getEntriesByType('resource').map(({ name }) => name).filter((name) => name.endsWith('.js'));
+  const kept = await Promise.all(loaded.map((name) => caches.match(name)));
+  return loaded.filter((_, index) => kept[index] === undefined);
+});
+
 /** The same program with screens of another build: the parts of Glance have other names there, as they have whenever they change. */
 function nextBuild(folder: string): string {
   for (const part of ['node', 'web']) cpSync(path.join(BUILT, part), path.join(folder, 'dist', part), { recursive: true, filter: (file) => !file.endsWith('.map') });
@@ -42,6 +49,8 @@ test('without a network a phone opens its last state, dimmed and said to be old,
   await device.throws(6, SHORT!);
   await expect(lead(page)).toHaveText('2 in short');
   await expect.poll(() => pageIsKept(page)).toBeTruthy();
+  await expect(page.locator('.glance-picture g.mark')).toHaveCount(1);
+  expect(await notKept(page)).toEqual([]);
   const devtools = await page.context().newCDPSession(page);
   // A test's browser keeps nothing behind, and says that this alone is in the way.
   expect((await devtools.send('Page.getInstallabilityErrors')).installabilityErrors.map(({ errorId }) => errorId)).toEqual(['in-incognito']);
@@ -51,6 +60,7 @@ test('without a network a phone opens its last state, dimmed and said to be old,
   await expect(page.getByRole('status').first()).toHaveText(/^Stale since \d+:\d+:\d+$/);
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Wren Abelow');
   await expect(lead(page)).toHaveText('2 in short');
+  await expect(page.locator('.glance-picture g.mark')).toHaveCount(1);
   await expect(page.locator('.standing-frame')).toHaveAttribute('data-dimmed', 'yes');
   await expectAccessible(page);
   await page.goto(`${server.address}/glance/`);

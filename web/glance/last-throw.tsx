@@ -1,15 +1,9 @@
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, For, lazy, Show } from 'solid-js';
 import type { MoundView, SessionView, ThrowView } from '../../core/facts/views.ts';
-import { drawPlane } from '../charts/plain-plane.ts';
 import { showsSpeed, speedAskedFor } from '../shown-speed.ts';
-import { Drawn } from '../wall/drawn.tsx';
-import { planeOf } from '../wall/plane-of.ts';
 import { useSpeech } from '../words/use-words.tsx';
 import { guessWords } from './tap-field.ts';
 import { glanceWords } from './said.ts';
-
-/** Of the picture's text: by its width, from a phone to a television. */
-const textPxIn = (width: number): number => Math.round(Math.max(15, Math.min(26, width / 26)));
 
 /** One throw: a mark and words for the target, one sentence, one picture. */
 export function LastThrow(props: { readonly thrown: ThrowView; readonly view: MoundView; readonly session: SessionView }) {
@@ -42,12 +36,15 @@ export function Mark(props: { readonly onTarget: boolean | null }) {
   );
 }
 
-/** The throws of a view on the separation plane; what the last one missed by stands in words above. */
+/**
+ * The picture's program is fetched right behind Glance, so that the words of a throw never wait for it. Where the network went just then,
+ * it is asked for again once there is something to draw.
+ */
+const fetchPicture = () => import('./picture.tsx');
+void fetchPicture().catch(() => {});
+const Plane = lazy(fetchPicture);
+
+/** The throws of a view on the separation plane, in a room that is there before the picture. */
 export function Picture(props: { readonly view: MoundView }) {
-  const speech = useSpeech();
-  const plane = createMemo(() => {
-    const data = planeOf(props.view, speech());
-    return { ...data, miss: data.miss === null ? null : { ...data.miss, words: [] } };
-  });
-  return <Drawn class="glance-picture" draw={(svg, { width, height }) => drawPlane(svg, plane(), { width, height, textPx: textPxIn(width), letters: 'newest' }, null)} />;
+  return <div class="glance-picture"><Plane view={props.view} /></div>;
 }
