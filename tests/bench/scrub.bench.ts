@@ -2,7 +2,7 @@ import { chromium, type Browser } from '@playwright/test';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { EVERY_BROWSER_RUN } from '../browser.config.ts';
 import { sliceOf } from '../../core/session/recorded.ts';
-import { startServer, temporaryFolder, type TestServer } from '../browser/server.ts';
+import { startProcess, temporaryFolder, type TestServer } from '../browser/server.ts';
 import { longSession, MOUND, SESSION } from './long-session.ts';
 import { report } from './measure.ts';
 
@@ -15,7 +15,7 @@ let browser: Browser;
 const { folder, remove } = temporaryFolder();
 
 beforeAll(async () => {
-  server = await startServer(folder);
+  server = await startProcess(folder);
   browser = await chromium.launch(EVERY_BROWSER_RUN.use?.launchOptions);
 }, 60_000);
 

@@ -9,7 +9,7 @@ import { easyFrame, FASTBALL, WORKED_THROWS } from '../browser/by-hand.ts';
 import { connectCoach, opening } from '../browser/coach.ts';
 import { connectDevice, type TestDevice } from '../browser/device.ts';
 import { changeupIsNext } from '../browser/changeup-next.ts';
-import { startServer, temporaryFolder, type TestServer } from '../browser/server.ts';
+import { startProcess, temporaryFolder, type TestServer } from '../browser/server.ts';
 import { report } from './measure.ts';
 
 const MOUND = 'north-1';
@@ -34,7 +34,7 @@ async function beside(program: string, ...args: readonly string[]): Promise<stri
 
 beforeAll(async () => {
   browser = await chromium.launch(EVERY_BROWSER_RUN.use?.launchOptions);
-  server = await startServer(folder);
+  server = await startProcess(folder);
   device = await connectDevice(server);
   const coach = await connectCoach(server, MOUND);
   await changeupIsNext(coach, device);

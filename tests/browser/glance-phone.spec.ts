@@ -6,7 +6,7 @@ import { easyFrame, WORKED_THROWS } from './by-hand.ts';
 import { changeupIsNext } from './changeup-next.ts';
 import { ATHLETE, opening } from './coach.ts';
 import { expectAccessible, expectWordsApart } from './fits.ts';
-import { startServer, temporaryFolder } from './server.ts';
+import { startProcess, temporaryFolder } from './server.ts';
 import { test } from './with-server.ts';
 
 test.use({ viewport: { width: 390, height: 844 } });
@@ -68,7 +68,7 @@ test('without a network a phone opens its last state, dimmed and said to be old,
   await expect(lead(page)).toHaveText('2 in short');
 
   const { folder, remove } = temporaryFolder();
-  const again = await startServer(server.dataFolder, portOf(server.address), [], nextBuild(folder));
+  const again = await startProcess(server.dataFolder, portOf(server.address), [], nextBuild(folder));
   await expect(page.getByRole('status').first()).toHaveText('No device heard yet');
   // It cannot be read while it loads itself anew.
   await expect.poll(() => page.content().catch(() => '')).toContain('next build');

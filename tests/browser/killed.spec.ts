@@ -3,7 +3,7 @@ import type { Fact } from '../../core/facts/fact.ts';
 import { easyFrame, FASTBALL } from './by-hand.ts';
 import { connectCoach, opening } from './coach.ts';
 import { connectDevice } from './device.ts';
-import { startServer, temporaryFolder } from './server.ts';
+import { startProcess, temporaryFolder } from './server.ts';
 
 const THROWS = 60;
 /** The server is killed as soon as this many are acknowledged; many more are on their way then. */
@@ -11,7 +11,7 @@ const KILL_AFTER = 20;
 
 test('a server killed in mid-stream has, after its restart, every acknowledged throw exactly once', async ({ page }) => {
   const { folder, remove } = temporaryFolder();
-  const first = await startServer(folder);
+  const first = await startProcess(folder);
   const port = Number(new URL(first.address).port);
   const coach = await connectCoach(first, 'north-1');
   await coach.say(opening('s1'));
@@ -37,7 +37,7 @@ test('a server killed in mid-stream has, after its restart, every acknowledged t
   const acknowledged = [...device.stored];
   expect(acknowledged.length).toBeGreaterThanOrEqual(KILL_AFTER);
 
-  const second = await startServer(folder, port);
+  const second = await startProcess(folder, port);
   try {
     const afterKill = await storedSequences(second.address);
     expect(new Set(afterKill).size).toBe(afterKill.length);

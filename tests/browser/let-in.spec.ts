@@ -7,7 +7,7 @@ import { easyFrame, FASTBALL } from './by-hand.ts';
 import { ATHLETE, connectCoach, opening } from './coach.ts';
 import { connectDevice } from './device.ts';
 import { expectAccessible } from './fits.ts';
-import { startServer, temporaryFolder, type TestServer } from './server.ts';
+import { startProcess, temporaryFolder, type TestServer } from './server.ts';
 import { test } from './with-server.ts';
 
 const PASSPHRASE = 'four quiet words at dusk';
@@ -19,7 +19,7 @@ async function openServer(more: readonly string[]): Promise<TestServer & { reado
   const { folder, remove } = temporaryFolder();
   const passphraseFile = path.join(folder, 'passphrase');
   writeFileSync(passphraseFile, `${PASSPHRASE}\n`);
-  const server = await startServer(folder, 0, ['--host', '0.0.0.0', '--passphrase-file', passphraseFile, ...more]);
+  const server = await startProcess(folder, 0, ['--host', '0.0.0.0', '--passphrase-file', passphraseFile, ...more]);
   const name = await lookup(hostname()).then(() => hostname(), () => '127.0.0.1');
   return { ...server, remove, outside: `${more.includes('--tls') ? 'https' : 'http'}://${name}:${new URL(server.address).port}` };
 }

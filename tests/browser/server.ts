@@ -5,9 +5,10 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-const PROGRAM = fileURLToPath(new URL('../../dist/node/command/main.js', import.meta.url));
+const BUILT = new URL('../../dist/node/', import.meta.url);
+const PROGRAM = fileURLToPath(new URL('command/main.js', BUILT));
 
-/** The real server in a process of its own, as a test sees it. */
+/** The built server, as a test sees it. */
 export interface TestServer {
   readonly address: string;
   /** What a device shows at the door. */
@@ -15,6 +16,10 @@ export interface TestServer {
   readonly dataFolder: string;
   /** Stops it as Ctrl-C does. */
   stop(): Promise<void>;
+}
+
+/** In a process of its own. */
+export interface ServerProcess extends TestServer {
   /** Ends it as a power cut does: SIGKILL, with no chance to finish anything. */
   kill(): Promise<void>;
 }
@@ -27,8 +32,18 @@ export function temporaryFolder(): { readonly folder: string; remove(): void } {
   return { folder, remove: () => rmSync(folder, { recursive: true, force: true }) };
 }
 
-/** Starts the built server on a free port, or on the given one, and waits until it is ready. */
-export async function startServer(dataFolder: string, port = 0, more: readonly string[] = [], program = PROGRAM): Promise<TestServer> {
+/**
+ * Starts the built server on a free port, or on the given one, and waits until it is ready. It runs in the process of the test,
+ * which has loaded its modules once: a process for each test took a second of every one.
+ */
+export async function startServer(dataFolder: string, port = 0): Promise<TestServer> {
+  const { startServer: start } = (await import(new URL('server/serve.js', BUILT).href)) as typeof import('../../server/serve.ts');
+  const server = await start({ port, host: '127.0.0.1', dataFolder, webFolder: fileURLToPath(new URL('../web', BUILT)), logLevel: 'silent' });
+  return { address: server.address, token: readFileSync(server.tokenFile, 'utf8').trim(), dataFolder, stop: () => server.close() };
+}
+
+/** As a person starts it: the program in a process of its own, which can be killed, with further options or of another build. */
+export async function startProcess(dataFolder: string, port = 0, more: readonly string[] = [], program = PROGRAM): Promise<ServerProcess> {
   const child = fork(program, ['serve', '--json', '--port', String(port), '--data', dataFolder, ...more], { stdio: ['ignore', 'ignore', 'pipe', 'ipc'] });
   const trouble: string[] = [];
   child.stderr!.on('data', (chunk: Buffer) => trouble.push(chunk.toString()));

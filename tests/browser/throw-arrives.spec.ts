@@ -3,11 +3,11 @@ import { easyFrame, WORKED_THROWS } from './by-hand.ts';
 import { changeupIsNext } from './changeup-next.ts';
 import { connectCoach } from './coach.ts';
 import { connectDevice } from './device.ts';
-import { startServer, temporaryFolder } from './server.ts';
+import { startProcess, temporaryFolder } from './server.ts';
 
 test('a throw sent through the device door by a plain WebSocket client is seen on Wall and Glance', async ({ page, context }) => {
   const { folder, remove } = temporaryFolder();
-  const server = await startServer(folder);
+  const server = await startProcess(folder);
   const device = await connectDevice(server);
   const coach = await connectCoach(server, 'north-1');
   try {

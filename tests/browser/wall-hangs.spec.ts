@@ -4,11 +4,12 @@ import { fileURLToPath } from 'node:url';
 import { expect, type Page } from '@playwright/test';
 import { inchesToM } from '../../core/units/convert.ts';
 import { CIRCLE, easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
+import { targetIsSet } from './changeup-next.ts';
 import { ATHLETE, connectCoach, opening } from './coach.ts';
-import { connectDevice, type TestDevice } from './device.ts';
+import { connectDevice, counted, type TestDevice } from './device.ts';
 import { expectAccessible, expectWordsApart } from './fits.ts';
 import { readTexts } from './reading.ts';
-import { startServer, temporaryFolder, type TestServer } from './server.ts';
+import { startProcess, temporaryFolder, type TestServer } from './server.ts';
 import { test } from './with-server.ts';
 
 /** What one mound has been through: an athlete, a fastball, a target and the changeups of the worked examples. */
@@ -59,6 +60,27 @@ test('the last throw is read from where the screen is read, at every size and fo
   expect(await page.locator('.wall-rail, .wall-windows, .wall-count').evaluateAll((all) => all.filter((element) => element.checkVisibility()).length), 'plane and last throw only').toBe(0);
   await expectAccessible(page);
   await Promise.all(devices.map((device) => device.close()));
+});
+
+test('the picture of a mound among several stays where it is while the word of its standing grows', async ({ server, page, coach, device }) => {
+  await targetIsSet(coach, counted(device), { athlete: { ...ATHLETE, name: 'Theodora Vanterpool', language: 'es' } });
+  for (const [address, width, height] of [['/wall/north-1+south-2', 1280, 800], ['/wall/north-1+south-2+east-3+west-4', 1920, 1080]] as const) {
+    await page.setViewportSize({ width, height });
+    await page.goto(server.address + address);
+    const tile = page.locator('.tile').first();
+    const plane = (): Promise<DOMRect> => tile.locator('.wall-plane svg').evaluate((svg) => svg.getBoundingClientRect().toJSON() as DOMRect);
+    const word = tile.locator('.standing-word');
+    device.sendOnly({ kind: 'heartbeat', time: 0 });
+    await expect(word).toHaveAttribute('data-standing', 'live');
+    const before = await plane();
+    await word.evaluate((element: HTMLElement) => {
+      // As it stands when a device falls silent: the longest of these words.
+      element.dataset['standing'] = 'device-silent';
+      element.textContent = 'Equipo callado desde 14:56:30';
+    });
+    await expectWordsApart(page, address);
+    expect(await plane(), address).toEqual(before);
+  }
 });
 
 test('size and distance are told once and kept by the screen; where they cannot be met, from how near it is read is said', async ({ server, page }) => {
@@ -168,7 +190,7 @@ test('through a night: the network goes and comes, the server is killed and upda
   const { folder, remove } = temporaryFolder();
   const build = ownBuild(folder);
   const data = path.join(folder, 'data');
-  let server = await startServer(data, 0, [], build.program);
+  let server = await startProcess(data, 0, [], build.program);
   const port = Number(new URL(server.address).port);
   try {
     const device = await bullpenOn(server, 'north-1', 'en');
@@ -186,14 +208,14 @@ test('through a night: the network goes and comes, the server is killed and upda
     expect(loads).toBe(1);
 
     // It comes back with the same build: nothing is loaded.
-    server = await startServer(data, port, [], build.program);
+    server = await startProcess(data, port, [], build.program);
     await expect(page.locator('[data-dimmed="no"]')).toBeVisible({ timeout: 15_000 });
     expect(loads).toBe(1);
 
     // It comes back with another one: loaded once, with the session as it stood, and never again.
     await server.stop();
     build.renew();
-    server = await startServer(data, port, [], build.program);
+    server = await startProcess(data, port, [], build.program);
     await expect.poll(() => loads, { timeout: 20_000 }).toBe(2);
     await expect(page.locator('.wall-place-words')).toHaveText('2 in deep, arm side');
     expect(await page.locator('script[type="module"]').getAttribute('src')).toContain('newer-');

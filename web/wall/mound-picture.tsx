@@ -75,7 +75,7 @@ function SessionPicture(props: MoundPictureProps & { readonly session: SessionVi
   const rail = createMemo(() => railOf(props.view, speech()));
   return (
     <div class="wall-session" classList={{ 'without-speed': props.withoutSpeed === true }}>
-      <Head session={props.session} standing={props.standing} mound={props.tile === true ? props.view.mound : null} />
+      <Head session={props.session} standing={props.standing} tile={props.tile === true} mound={props.view.mound} />
       <div class="wall-plane">
         <Switch>
           <Match when={props.session.baseline.kind === 'forming' && props.session.baseline}>
@@ -88,31 +88,31 @@ function SessionPicture(props: MoundPictureProps & { readonly session: SessionVi
       </div>
       <Show when={props.withoutSpeed !== true}><div class="wall-rail"><Drawn draw={(svg, { width, height }) => drawPaceRail(svg, rail(), { width, height, textPx: props.textPx })} /></div></Show>
       <Show when={props.picture}>{(picture) => <AskedPicture view={props.view} asked={picture()} textPx={props.textPx} />}</Show>
-      <Words view={props.view} session={props.session} windows={props.windows} withoutSpeed={props.withoutSpeed === true} />
+      <Words view={props.view} session={props.session} windows={props.windows} withoutSpeed={props.withoutSpeed === true} standing={props.tile === true ? props.standing : null} />
       <Show when={props.windows}><Windows view={props.view} textPx={props.textPx} withoutSpeed={props.withoutSpeed === true} /></Show>
     </div>
   );
 }
 
-function Head(props: { readonly session: SessionView; readonly standing: Standing; readonly mound: string | null }) {
+function Head(props: { readonly session: SessionView; readonly standing: Standing; readonly tile: boolean; readonly mound: string }) {
   const words = useWords();
   const intent = () => (props.session.intent === null ? words().trade.noIntent : words().trade.intent[props.session.intent]);
   /** Another intent in between neither ends the trial nor belongs to it. */
   const trialNow = () => (props.session.trial?.intent === props.session.intent ? props.session.trial : null);
   return (
     <header class="wall-head">
-      <Show when={props.mound}>{(mound) => <p class="wall-mound">{mound()}</p>}</Show>
+      <Show when={props.tile}><p class="wall-mound">{props.mound}</p></Show>
       <h1>{props.session.athlete.name}</h1>
       <p class="wall-intent" data-intent={props.session.intent} data-trial={trialNow()?.letter}>
         {intent()}{' '}
         <Show when={trialNow()}>{(trial) => <span class="wall-trial">{words().trade.trial(trial().letter)}</span>}</Show>
       </p>
-      <StandingWord standing={props.standing} timeZone={props.session.timeZone} />
+      <Show when={!props.tile}><StandingWord standing={props.standing} timeZone={props.session.timeZone} /></Show>
     </header>
   );
 }
 
-function Words(props: { readonly view: MoundView; readonly session: SessionView; readonly windows: boolean; readonly withoutSpeed: boolean }) {
+function Words(props: { readonly view: MoundView; readonly session: SessionView; readonly windows: boolean; readonly withoutSpeed: boolean; readonly standing: Standing | null }) {
   const speech = useSpeech();
   const last = () => lastThrow(props.view);
   const said = () => {
@@ -132,6 +132,7 @@ function Words(props: { readonly view: MoundView; readonly session: SessionView;
         <Show when={last()?.inferred}><span class="wall-inferred">{speech().words.trade.inferred}</span></Show>
         <Show when={props.view.unclaimedCount > 0}><span class="wall-unclaimed">{speech().words.wall.unclaimed(props.view.unclaimedCount)}</span></Show>
       </p>
+      <Show when={props.standing}>{(standing) => <StandingWord standing={standing()} timeZone={props.session.timeZone} />}</Show>
     </div>
   );
 }
