@@ -4,6 +4,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import type { startServer as StartServer } from '../../server/serve.ts';
 
 const BUILT = new URL('../../dist/node/', import.meta.url);
 const PROGRAM = fileURLToPath(new URL('command/main.js', BUILT));
@@ -37,7 +38,7 @@ export function temporaryFolder(): { readonly folder: string; remove(): void } {
  * which has loaded its modules once: a process for each test took a second of every one.
  */
 export async function startServer(dataFolder: string, port = 0): Promise<TestServer> {
-  const { startServer: start } = (await import(new URL('server/serve.js', BUILT).href)) as typeof import('../../server/serve.ts');
+  const { startServer: start } = (await import(new URL('server/serve.js', BUILT).href)) as { readonly startServer: typeof StartServer };
   const server = await start({ port, host: '127.0.0.1', dataFolder, webFolder: fileURLToPath(new URL('../web', BUILT)), logLevel: 'silent' });
   return { address: server.address, token: readFileSync(server.tokenFile, 'utf8').trim(), dataFolder, stop: () => server.close() };
 }
