@@ -11,7 +11,8 @@ const launched = (program: string | undefined) => ({ launchOptions: { ...(progra
 
 /** The same Chromium, place, language and patience for every run with a browser. `npm test` finds the browser and names it. */
 export const EVERY_BROWSER_RUN: PlaywrightTestConfig = {
-  workers: 2,
+  // One more than the cores this is made for: a test waits for its pages often enough to leave one to another.
+  workers: 3,
   fullyParallel: true,
   forbidOnly: true,
   retries: 0,
@@ -31,7 +32,7 @@ export const EVERY_BROWSER_RUN: PlaywrightTestConfig = {
 /** Tests of what only a whole browser has: a page that is installed and kept, a screen that is held awake, a full screen. */
 const WHOLE = /\/(?:glance-phone|let-in|wall-hangs)\.spec\.ts$/;
 
-/** Two of them at a time, whichever they run in. */
+/** As many of them at a time as there are workers, whichever they run in. */
 export const IN_BOTH: PlaywrightTestConfig['projects'] = [
   { name: 'screens', testIgnore: WHOLE, use: launched(shell ?? browser) },
   { name: 'whole browser', testMatch: WHOLE },

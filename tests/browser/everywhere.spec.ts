@@ -2,7 +2,7 @@ import { expect, type Page } from '@playwright/test';
 import { easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { changeupIsNext } from './changeup-next.ts';
 import { opening } from './coach.ts';
-import { expectAccessible } from './fits.ts';
+import { drawn, expectAccessible } from './fits.ts';
 import { inProve } from './in-prove.ts';
 import { SCREENS } from './scenes.ts';
 import { test } from './with-server.ts';
@@ -75,6 +75,7 @@ const READ = {
 } as const;
 
 test('nothing moves under the eyes of a reader while throws arrive', async ({ server, coach, device, browser }) => {
+  test.setTimeout(120_000);
   await changeupIsNext(coach, device, { session: 's-1' });
   await device.throws(6, easyFrame(WORKED_THROWS[0]!));
   device.sendOnly({ kind: 'heartbeat', time: 0 });
@@ -87,6 +88,8 @@ test('nothing moves under the eyes of a reader while throws arrive', async ({ se
     const page = await context.newPage();
     await open(page, server.address + path);
     await expect(page.locator('[data-standing="connecting"]')).toHaveCount(0);
+    // All that comes with the first view is there, its letters too, and has been painted.
+    await drawn(page);
     await page.evaluate(() => (globalThis as WithShifts).shifts.splice(0));
     pages.set(name, page);
   }
@@ -102,7 +105,7 @@ test('nothing moves under the eyes of a reader while throws arrive', async ({ se
   await expect(pages.get('wall')!.locator('.wall-count')).toContainText('14 throws');
   const moved: (Shift & { name: string })[] = [];
   for (const [name, page] of pages) {
-    await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
+    await drawn(page);
     moved.push({ name, ...(await shifted(page)) });
     await page.context().close();
   }

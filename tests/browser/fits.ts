@@ -54,7 +54,7 @@ export async function expectFits(page: Page, { screen, thumbs, scrolls }: Touche
 }
 
 /** The letters are there, and what measures itself has seen a new size of the screen and drawn itself for it: that takes a frame. */
-async function drawn(page: Page): Promise<void> {
+export async function drawn(page: Page): Promise<void> {
   await page.evaluate(() => document.fonts.ready);
   await page.evaluate(() => new Promise<void>((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve()))));
 }
