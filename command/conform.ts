@@ -1,10 +1,12 @@
 import type { Command } from 'commander';
 import { reportLines, type Finding } from '../conformance/rule.ts';
+import { exposed, inAddress } from '../server/access/addresses.ts';
 import { systemClock } from '../server/clock.ts';
+import { whyNotListening } from '../server/listening.ts';
 import { EXIT, Failure, FoundWrong, wronglyAsked } from './failure.ts';
 import { aborted, askedToStop } from './stop.ts';
 import { progress, remark, say, sayJson } from './talk.ts';
-import { amount, doorAddress, place, tokenIn, wholeNumber } from './values.ts';
+import { address, amount, doorAddress, place, tokenIn, wholeNumber } from './values.ts';
 
 /** A device that keeps the rhythm of its heartbeats may still be late once. */
 const BEATS_WAITED = 3;
@@ -16,6 +18,7 @@ export function addConform(program: Command): void {
 }
 
 interface DeviceAsked {
+  readonly host: string;
   readonly listen: number;
   readonly mound: string;
   readonly token: string;
@@ -29,6 +32,7 @@ function addDevice(conform: Command): void {
   conform.command('device')
     .description('Plays the server against a device program that throws by itself: at least ten throws.')
     .option('--listen <port>', 'port of this machine where the device shall connect, 0 for any free one', wholeNumber('--listen', 0, 65_535), 9000)
+    .option('--host <address>', 'address of this machine to listen on: 0.0.0.0 where the device is another machine', address, '127.0.0.1')
     .option('--mound <id>', 'the mound that the device is given', 'conformance-1')
     .option('--token <token>', 'the token that the device is given', 'conformance')
     .option('--heartbeat <seconds>', 'the rhythm that the welcome asks for', amount('--heartbeat', 'a number of seconds', 0.05, 60), 2)
@@ -40,13 +44,23 @@ Exit code 1 when a rule was broken or could not be looked at.
 
 Examples:
   offpace conform device --listen 9000
-  offpace conform device --listen 0 --wait 30 --json`)
+  offpace conform device --listen 0 --wait 30 --json
+  offpace conform device --host 0.0.0.0`)
     .action(async ({ listen, heartbeat, wait, quiet, json, ...given }: DeviceAsked) => {
       const { askDevice } = await import('../conformance/of-a-device.ts');
-      const onOpen = (url: string): void => remark(`Start the device now: address ${url}, mound ${given.mound}, token ${given.token}.`);
+      const onOpen = (port: number): void => remark(`Start the device now: address ${doorsAt(given.host, port).join(' or ')}, mound ${given.mound}, token ${given.token}.`);
       const asked = { ...given, port: listen, heartbeatSeconds: heartbeat, waitMs: 1000 * wait, beatMs: 1000 * heartbeat * BEATS_WAITED, quietMs: 1000 * quiet, onOpen };
-      report(await unlessBrokenOff(askDevice(asked)), json);
+      const asking = askDevice(asked).catch((error: NodeJS.ErrnoException) => {
+        throw error.syscall === 'listen' ? new Failure(whyNotListening(error, listen, given.host, '--listen')) : error;
+      });
+      report(await unlessBrokenOff(asking), json);
     });
+}
+
+/** Under which addresses a device finds the door. */
+function doorsAt(host: string, port: number): string[] {
+  const others = exposed({ host, tls: false, authority: null }, port);
+  return others === null ? [`ws://${inAddress(host)}:${port}/device`] : others.addresses.map((one) => `${one.replace('http', 'ws')}/device`);
 }
 
 interface ServerAsked {

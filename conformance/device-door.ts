@@ -10,7 +10,7 @@ export type Deed =
 
 /** A door at which one device is awaited; of several connections the newest counts. */
 export interface DeviceDoor {
-  readonly url: string;
+  readonly port: number;
   answer(frame: ServerFrame): void;
   /** Breaks the connection without a word. */
   cut(): void;
@@ -19,9 +19,9 @@ export interface DeviceDoor {
   close(): Promise<void>;
 }
 
-/** Opens on the given port of this machine, 0 for a free one. */
-export async function openDeviceDoor(port: number, onDeed: (deed: Deed) => void): Promise<DeviceDoor> {
-  const server = new WebSocketServer({ host: '127.0.0.1', port, path: '/device' });
+/** Opens on an address of this machine and the given port of it, 0 for a free one. */
+export async function openDeviceDoor({ host, port }: { readonly host: string; readonly port: number }, onDeed: (deed: Deed) => void): Promise<DeviceDoor> {
+  const server = new WebSocketServer({ host, port, path: '/device' });
   let newest: WebSocket | null = null;
   server.on('connection', (socket) => {
     newest = socket;
@@ -39,7 +39,7 @@ export async function openDeviceDoor(port: number, onDeed: (deed: Deed) => void)
     server.once('error', reject);
   });
   return {
-    url: `ws://127.0.0.1:${(server.address() as AddressInfo).port}/device`,
+    port: (server.address() as AddressInfo).port,
     answer: (frame) => newest?.send(JSON.stringify(frame)),
     cut: () => newest?.terminate(),
     dismiss: (code, reason) => newest?.close(code, reason),

@@ -5,7 +5,8 @@ import { DEVICE_RULES, type DeviceRule } from './device-rules.ts';
 import type { Finding } from './rule.ts';
 
 export interface DeviceAsked {
-  /** Where the device shall connect, 0 for a free port. */
+  /** Where the device shall connect: an address of this machine, and its port, 0 for a free one. */
+  readonly host: string;
   readonly port: number;
   readonly token: string;
   readonly mound: string;
@@ -16,8 +17,8 @@ export interface DeviceAsked {
   readonly beatMs: number;
   /** How long a device that was sent away is watched. */
   readonly quietMs: number;
-  /** Called with the address once the door is open: the moment to start the device. */
-  onOpen(url: string): void;
+  /** Called with the port once the door, /device, is open: the moment to start the device. */
+  onOpen(port: number): void;
 }
 
 /**
@@ -26,9 +27,9 @@ export interface DeviceAsked {
  */
 export async function askDevice(asked: DeviceAsked): Promise<Finding[]> {
   const visit = new DeviceVisit(asked);
-  const door = await openDeviceDoor(asked.port, (deed) => visit.happened(deed));
+  const door = await openDeviceDoor(asked, (deed) => visit.happened(deed));
   visit.standsAt(door);
-  asked.onOpen(door.url);
+  asked.onOpen(door.port);
   try {
     for (const act of ACTS) await act(visit);
   } catch (error) {

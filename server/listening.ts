@@ -45,13 +45,14 @@ export function listen(http: Server, port: number, host: string): Promise<void> 
   });
 }
 
-function whyNotListening({ code, message }: NodeJS.ErrnoException, port: number, host: string): string {
+/** In one sentence; `option` is the one that gives the port. */
+export function whyNotListening({ code, message }: NodeJS.ErrnoException, port: number, host: string, option = '--port'): string {
   switch (code) {
-    case 'EADDRINUSE': return `Port ${port} on ${host} is taken by another program; stop that one or give another port with --port.`;
-    case 'EACCES': return `Port ${port} on ${host} may not be used by this account; give a port from 1024 up with --port.`;
+    case 'EADDRINUSE': return `Port ${port} on ${host} is taken by another program; stop that one or give another port with ${option}.`;
+    case 'EACCES': return `Port ${port} on ${host} may not be used by this account; give a port from 1024 up with ${option}.`;
     case 'EADDRNOTAVAIL':
     case 'ENOTFOUND': return `${host} is no address of this machine; give another one with --host.`;
-    default: return `Nothing can listen on port ${port} of ${host} (${message}); give another --port or --host.`;
+    default: return `Nothing can listen on port ${port} of ${host} (${message}); give another ${option} or --host.`;
   }
 }
 

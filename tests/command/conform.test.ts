@@ -1,6 +1,7 @@
 import { expect, onTestFinished, test } from 'vitest';
 import { DEVICE_RULES } from '../../conformance/device-rules.ts';
 import { SERVER_RULES } from '../../conformance/server-rules.ts';
+import { exposed } from '../../server/access/addresses.ts';
 import { thirtyLineDevice, type Fault } from '../conformance/thirty-lines.ts';
 import { serverForTest } from '../server/running.ts';
 import { typed, typedHearing } from './typed.ts';
@@ -26,12 +27,28 @@ test.each<[Fault | null, number, string[]]>([[null, 0, []], ['throw-before-heart
   expect(findings.filter(({ outcome }) => outcome !== 'kept').map(({ rule }) => rule)).toEqual(rules);
 });
 
-/** Starts the device when the command says where. */
-async function deviceHeld(fault: Fault | null): Promise<{ code: number; findings: { rule: string; outcome: string }[] }> {
+test('a device on another machine is told the addresses under which that finds this one', async () => {
+  const told: string[] = [];
+  const { code } = await deviceHeld(null, ['--host', '0.0.0.0'], told);
+  expect(code).toBe(0);
+  const port = Number(new URL(told[0]!).port);
+  expect(told).toEqual(exposed({ host: '0.0.0.0', tls: false, authority: null }, port)!.addresses.map((one) => `${one.replace('http', 'ws')}/device`));
+});
+
+test('where the door cannot open, why and what to give instead is said in one sentence', async () => {
+  const server = await serverForTest();
+  const { code, err } = await typed('conform', 'device', '--listen', new URL(server.address).port);
+  expect({ code, err }).toEqual({ code: 1, err: `Port ${new URL(server.address).port} on 127.0.0.1 is taken by another program; stop that one or give another port with --listen.\n` });
+});
+
+/** Starts the device, on this machine, when the command says where. */
+async function deviceHeld(fault: Fault | null, more: readonly string[] = [], told: string[] = []): Promise<{ code: number; findings: { rule: string; outcome: string }[] }> {
   const begin = (remark: string): void => {
-    const url = /address (\S+),/.exec(remark)?.[1];
-    if (url !== undefined) onTestFinished(thirtyLineDevice(url, fault));
+    const addresses = remark.match(/ws:\/\/[^\s,]+/g);
+    if (addresses === null) return;
+    told.push(...addresses);
+    onTestFinished(thirtyLineDevice(`ws://127.0.0.1:${new URL(addresses[0]!).port}/device`, fault));
   };
-  const { code, out } = await typedHearing(begin, 'conform', 'device', '--listen', '0', '--heartbeat', '0.05', '--wait', '10', '--quiet', '0.1', '--token', 'secret', '--mound', 'north-1', '--json');
+  const { code, out } = await typedHearing(begin, 'conform', 'device', ...more, '--listen', '0', '--heartbeat', '0.05', '--wait', '10', '--quiet', '0.1', '--token', 'secret', '--mound', 'north-1', '--json');
   return { code, findings: JSON.parse(out) as { rule: string; outcome: string }[] };
 }

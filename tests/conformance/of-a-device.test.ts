@@ -71,7 +71,7 @@ test('where no device comes nothing is called kept', async () => {
 });
 
 function asked(device: (url: string) => () => void, more: { waitMs?: number; beatMs?: number } = {}): Promise<Finding[]> {
-  return askDevice({ ...GIVEN, port: 0, heartbeatSeconds: 0.05, waitMs: 10_000, beatMs: 10_000, quietMs: 100, ...more, onOpen: (url) => onTestFinished(device(url)) });
+  return askDevice({ ...GIVEN, host: '127.0.0.1', port: 0, heartbeatSeconds: 0.05, waitMs: 10_000, beatMs: 10_000, quietMs: 100, ...more, onOpen: (port) => onTestFinished(device(`ws://127.0.0.1:${port}/device`)) });
 }
 
 function outcomes(findings: readonly Finding[]): { broken: string[]; 'not-reached': string[] } {
