@@ -94,19 +94,33 @@ test('nothing moves under the eyes of a reader while throws arrive', async ({ se
     pages.set(name, page);
   }
   const benches = [pages.get('bench')!, pages.get('tablet')!, pages.get('phone')!];
-  for (let sequence = 7; sequence <= 14; sequence += 1) {
-    await device.throws(sequence, easyFrame(sequence === 10 ? FASTBALL : WORKED_THROWS[sequence % WORKED_THROWS.length]!));
+  const next = (sequence: number) => device.throws(sequence, easyFrame(sequence === 10 ? FASTBALL : WORKED_THROWS[sequence % WORKED_THROWS.length]!));
+  // The fifteenth throw brings the question about the arm.
+  for (let sequence = 7; sequence <= 16; sequence += 1) {
+    await next(sequence);
     for (const bench of benches) {
       await expect(bench.locator('.throw-line')).toHaveCount(sequence);
       // Nobody throws again before the lines have glided into place.
       await bench.evaluate(() => Promise.all(document.getAnimations().map(({ finished }) => finished)));
     }
   }
-  await expect(pages.get('wall')!.locator('.wall-count')).toContainText('14 throws');
+  for (const bench of benches) {
+    await expect(bench.getByRole('group', { name: 'Ask how the arm feels' }).getByRole('button', { name: 'Nothing to report' })).toBeVisible();
+    await bench.locator('.throw-line').first().hover();
+    await bench.mouse.down();
+  }
+  // In quick succession under a finger: what a device had kept while it was cut off.
+  for (let sequence = 17; sequence <= 24; sequence += 1) await next(sequence);
+  for (const bench of benches) await expect(bench.locator('.throw-line')).toHaveCount(24);
+  await expect(pages.get('wall')!.locator('.wall-count')).toContainText('24 throws');
   const moved: (Shift & { name: string })[] = [];
   for (const [name, page] of pages) {
     await drawn(page);
     moved.push({ name, ...(await shifted(page)) });
+    if (benches.includes(page)) {
+      await page.mouse.up();
+      await expect(page.getByRole('checkbox', { checked: true })).toHaveAccessibleName('Select throw 16');
+    }
     await page.context().close();
   }
   clearInterval(beating);

@@ -27,16 +27,20 @@ export function ThrowsPart(props: { readonly session: SessionView }) {
   /** Of the session, but no longer in the view. */
   const earlier = () => props.session.counts.all - newestFirst().length;
   const left = () => newestFirst().length - shown();
+  let above!: HTMLDivElement;
+  let room!: HTMLDivElement;
   let list!: HTMLOListElement;
-  onMount(() => makeRoom(list, () => newestFirst()[0] ?? null, () => [...list.closest('.throws')!.querySelectorAll<HTMLElement>('.throw-room ~ :not(.throws-foot)')]));
+  onMount(() => makeRoom({ above, room, list, followers: () => [...room.parentElement!.querySelectorAll<HTMLElement>('.throw-room ~ :not(.throws-foot)')] }));
   return (
     <section class="part throws" aria-labelledby="throws-title">
       <h2 id="throws-title" tabindex="-1">{say().title} <span class="quiet count">{props.session.counts.all}</span></h2>
-      <ArmStrip session={props.session} />
-      <Show when={props.session.trial !== null}><BodyLine session={props.session} /></Show>
-      <Show when={props.session.closedAtMs === null && props.session.baselineDrift !== null}><p class="drifted">{words().bench.target.drifted}</p></Show>
-      <Unclaimed session={props.session} />
-      <div class="throw-room">
+      <div class="throws-above" ref={above}>
+        <ArmStrip session={props.session} />
+        <Show when={props.session.trial !== null}><BodyLine session={props.session} /></Show>
+        <Show when={props.session.closedAtMs === null && props.session.baselineDrift !== null}><p class="drifted">{words().bench.target.drifted}</p></Show>
+        <Unclaimed session={props.session} />
+      </div>
+      <div class="throw-room" ref={room}>
         <ol class="throw-lines" reversed ref={list}>
           <For each={newestFirst().slice(0, shown())} fallback={<li class="quiet">{say().none}</li>}>
             {(place) => <Line place={place} byPlace={byPlace()} session={props.session} selection={selection} />}
