@@ -1,14 +1,6 @@
-import Database from 'libsql';
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import path from 'node:path';
 import type { Fact } from '../../core/facts/fact.ts';
 import type { ThrowBody } from '../../core/facts/frames.ts';
 import { DEFAULT_DISTANCE_M } from '../../core/facts/vocabulary.ts';
-import { Numbers } from '../../server/log/numbers.ts';
-import { openSqliteLog } from '../../server/log/sqlite-log.ts';
-import { inTransaction } from '../../server/log/transaction.ts';
-import { writer } from '../../server/log/write.ts';
 import { seeded } from '../core/flight/noise.ts';
 import { FRAME_UNITS, flown, frameOf, type Chance } from '../parity/flown.ts';
 
@@ -31,31 +23,11 @@ export interface Years {
 
 type Shelf = Readonly<Record<'four-seam' | 'changeup', readonly ThrowBody[]>>;
 
-/** A data folder in which an academy has thrown for years: written by the log's own writer, in one transaction a mound and without waiting for the disk. */
-export function folderOfYears(years: Years): { readonly folder: string; readonly throws: number; remove(): void } {
-  const folder = mkdtempSync(path.join(tmpdir(), 'offpace-years-'));
-  const file = path.join(folder, 'facts.db');
-  const opened = openSqliteLog({ file, nowMs: () => FIRST_MS, newId: () => 'years', onTrouble: (error) => { throw error; } });
-  if (opened.kind === 'failed') throw new Error(opened.sentence);
-  opened.log.close();
-  const database = new Database(file);
-  database.pragma('synchronous = OFF');
-  // Looks the last place up before each row; places stand one after the other here anyway.
-  const { sql } = database.prepare("SELECT sql FROM sqlite_schema WHERE name = 'facts_without_holes'").get() as { sql: string };
-  database.exec('DROP TRIGGER facts_without_holes');
+/** The logs of an academy that has thrown for years, mound by mound. */
+export function* logsOfYears(years: Years): Iterable<readonly [mound: string, facts: Iterable<Pick<Fact, 'by' | 'said' | 'atMs'>>]> {
   const chance = seeded(2031);
   const shelf: Shelf = { 'four-seam': thrownOnce('four-seam', chance), changeup: thrownOnce('changeup', chance) };
-  const write = writer(database, new Numbers(database));
-  for (let number = 1; number <= years.mounds; number += 1) {
-    const mound = `north-${number}`;
-    inTransaction(database, () => {
-      for (const { by, said, atMs } of yearsOn(mound, years, shelf, chance)) write.append({ mound, by, said }, atMs);
-      write.flush();
-    });
-  }
-  database.exec(sql);
-  database.close();
-  return { folder, throws: years.mounds * years.sessionsOfMound * years.throwsOfSession, remove: () => rmSync(folder, { recursive: true, force: true }) };
+  for (let number = 1; number <= years.mounds; number += 1) yield [`north-${number}`, yearsOn(`north-${number}`, years, shelf, chance)];
 }
 
 function thrownOnce(intent: 'four-seam' | 'changeup', chance: Chance): ThrowBody[] {

@@ -11,7 +11,7 @@ const TIMES = 3;
 
 // A time, not a ratio: staff who open a recording wait as long on a slow machine.
 test(`a session of ${THROWS} throws opens in Playback, up to its first picture, in under ${MOST_MS} ms`, async () => {
-  const seeded = await seededFolder(new Map([[MOUND, longSession(THROWS, 'summary')]]));
+  const seeded = seededFolder([[MOUND, longSession(THROWS, 'summary')]]);
   onTestFinished(seeded.remove);
   const startedMs = performance.now();
   const server = await serverOver(seeded.folder);
@@ -23,16 +23,20 @@ test(`a session of ${THROWS} throws opens in Playback, up to its first picture, 
   await page.goto(`${server.address}/playback`);
   await page.locator('.session-list table').waitFor();
   const tookMs: number[] = [];
+  const wholeMs: number[] = [];
   for (let time = 0; time < TIMES; time += 1) {
     const askedMs = performance.now();
     // oxlint-disable-next-line no-await-in-loop -- one after the other is what is measured
-    await page.goto(`${server.address}/playback/${SESSION}?at=${longSession(1).length}`);
+    await page.goto(`${server.address}/playback/${SESSION}`, { waitUntil: 'commit' });
     // oxlint-disable-next-line no-await-in-loop -- the same
     await page.locator('main.player svg').first().waitFor();
     tookMs.push(performance.now() - askedMs);
+    // oxlint-disable-next-line no-await-in-loop -- the same
+    await page.locator('main.player .session-strip .ticks path').first().waitFor();
+    wholeMs.push(performance.now() - askedMs);
   }
   const askedMs = performance.now();
   const bytes = (await (await fetch(`${server.address}/api/sessions/${SESSION}`)).text()).length;
-  report(`opened in ${tookMs.map((ms) => ms.toFixed(0)).join(', ')} ms, of which the answer of the server, ${(bytes / 1e6).toFixed(1)} MB, ${(performance.now() - askedMs).toFixed(0)} ms`);
+  report(`opened in ${tookMs.map((ms) => ms.toFixed(0)).join(', ')} ms, with all of its ticks in ${wholeMs.map((ms) => ms.toFixed(0)).join(', ')} ms, of which the answer of the server, ${(bytes / 1e6).toFixed(1)} MB, ${(performance.now() - askedMs).toFixed(0)} ms`);
   expect(tookMs.toSorted((a, b) => a - b)[TIMES >> 1]).toBeLessThan(MOST_MS);
 });

@@ -17,7 +17,7 @@ let browser: Browser;
 let remove = (): void => {};
 
 beforeAll(async () => {
-  const seeded = await seededFolder(longHistory(SESSIONS, THROWS));
+  const seeded = seededFolder(longHistory(SESSIONS, THROWS));
   remove = seeded.remove;
   const startedMs = performance.now();
   server = await serverOver(seeded.folder);

@@ -12,6 +12,7 @@ import type { TestDevice } from './device.ts';
 import { expectAccessible, expectWordsApart } from './fits.ts';
 import { inProve } from './in-prove.ts';
 import type { TestServer } from './server.ts';
+import { tapAt, ticks } from './strip-ticks.ts';
 import { test } from './with-server.ts';
 
 /** More than a view shows. */
@@ -187,9 +188,9 @@ test.describe('a closed session', () => {
   test('a tap on the tick of a throw goes there, and its link opens there, copied by one key', async ({ page, server, context }) => {
     await context.grantPermissions(['clipboard-read', 'clipboard-write']);
     await page.goto(`${server.address}/playback/s1`);
-    await page.locator('.session-strip .ticks path').nth(7).waitFor();
-    const tick = (await page.locator('.session-strip .ticks path').nth(7).boundingBox())!;
-    await page.mouse.click(tick.x + tick.width / 2, tick.y + tick.height / 2);
+    await expect.poll(() => ticks(page)).toBe(10);
+    // The twelfth fact of a timeline on which one comes every 2 s.
+    await tapAt(page, 22 / 28);
     await expect(where(page)).toContainText('Throw 8 of 10');
     await page.keyboard.press('c');
     await expect(page.locator('.throw-link')).toContainText('Link copied');
@@ -221,7 +222,7 @@ test.describe('a closed session', () => {
 
   test('the scrubber has every throw as a tick, and stays exactly where the hand has put it', async ({ page, server }) => {
     await page.goto(`${server.address}/playback/s1`);
-    await expect(page.locator('.session-strip .ticks path')).toHaveCount(10);
+    await expect.poll(() => ticks(page)).toBe(10);
     const box = (await scrubber(page).boundingBox())!;
     await page.mouse.move(box.x + 12, box.y + box.height / 2);
     await page.mouse.down();
@@ -379,7 +380,7 @@ test('scrubbing through 230 throws shows each place as it was, of which the firs
   const slice = sliceOf(longSession(LONG), LONG_SESSION)!;
   await page.route(`**/api/sessions/${LONG_SESSION}`, (route) => route.fulfill({ json: { session: LONG_SESSION, mound: 'north-1', log: 'any', ...slice } }));
   await page.goto(`${server.address}/playback/${LONG_SESSION}?windows=1`);
-  await expect(page.locator('.session-strip .ticks path')).toHaveCount(LONG);
+  await expect.poll(() => ticks(page)).toBe(LONG);
   const checkpoints = checkpointsOf(slice, LONG_SESSION);
   const { timelineMs } = recordingOf(checkpoints, true);
   const applied = [...checkpoints.entersAt.values()];

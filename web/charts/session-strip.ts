@@ -1,4 +1,4 @@
-import { select } from 'd3';
+import { group, select } from 'd3';
 import { layer, type Layer } from './described.ts';
 import { stripMarkPath, stripScale, type FoldedQuiet, type SessionStripData, type StripOptions, type StripScale, type StripThrow } from './strip-scale.ts';
 
@@ -42,21 +42,19 @@ function drawTrack(group: Layer, { lengthMs, folded }: SessionStripData, { x, tr
     .attr('x', ({ fromMs, toMs }) => x((fromMs + toMs) / 2)).attr('y', flagY + 5).text(({ said }) => said);
 }
 
-function drawTicks(group: Layer, throws: readonly StripThrow[], scale: StripScale): void {
-  group.selectAll<SVGPathElement, StripThrow>('path').data(throws, ({ place }) => String(place))
-    .join((enter) => {
-      const tick = enter.append('path');
-      tick.append('title');
-      return tick;
-    })
-    .order()
-    .attr('data-place', ({ place }) => place)
-    .attr('class', (one) => (one.excluded ? 'excluded' : one.fastball ? 'fastball' : 'worked'))
-    .classed('held', ({ held }) => held)
-    .attr('data-on-target', ({ onTarget }) => (onTarget === null ? 'not-judged' : onTarget ? 'yes' : 'no'))
-    .attr('transform', ({ atMs }) => `translate(${scale.x(atMs)},0)`)
-    .attr('d', (one) => stripMarkPath(one, scale))
-    .select('title').text(({ said }) => said);
+/** Ticks that look alike are one path: ten thousand elements keep a browser busy for longer than everything else on the screen. */
+function drawTicks(ticks: Layer, throws: readonly StripThrow[], scale: StripScale): void {
+  ticks.selectAll<SVGPathElement, [string, StripThrow[]]>('path').data([...group(throws, lookOf)], ([look]) => look)
+    .join('path')
+    .attr('class', ([look]) => look)
+    .attr('data-throws', ([, alike]) => alike.length)
+    .attr('data-place', ([, [first]]) => (first!.held ? first!.place : null))
+    .attr('d', ([, alike]) => alike.map((one) => stripMarkPath(one, scale)).join(''));
+}
+
+function lookOf({ excluded, fastball, onTarget, held }: StripThrow): string {
+  const kind = excluded ? 'excluded' : fastball ? 'fastball' : onTarget === null ? 'worked not-judged' : onTarget ? 'worked on-target' : 'worked missed';
+  return held ? `${kind} held` : kind;
 }
 
 interface Run {
@@ -92,9 +90,9 @@ function drawRuns(group: Layer, throws: readonly StripThrow[], { x, letterY }: S
 /** A bookmark is a pennant, a note a small page. */
 function drawFlags(group: Layer, { throws, notes }: SessionStripData, { x, flagY }: StripScale): void {
   const flags = [
-    ...throws.filter(({ noted }) => noted).map(({ atMs, said }) => ({ kind: 'note', atMs, said })),
-    ...notes.map(({ atMs, said }) => ({ kind: 'note', atMs, said })),
-    ...throws.filter(({ bookmarked }) => bookmarked).map(({ atMs, said }) => ({ kind: 'bookmark', atMs, said })),
+    ...throws.filter(({ noted }) => noted).map(({ atMs }) => ({ kind: 'note', atMs })),
+    ...notes.map(({ atMs }) => ({ kind: 'note', atMs })),
+    ...throws.filter(({ bookmarked }) => bookmarked).map(({ atMs }) => ({ kind: 'bookmark', atMs })),
   ];
   group.selectAll<SVGPathElement, (typeof flags)[number]>('path').data(flags).join('path').attr('class', ({ kind }) => kind)
     .attr('transform', ({ atMs }) => `translate(${x(atMs)},${flagY})`)

@@ -14,7 +14,6 @@ export interface StripThrow {
   readonly noted: boolean;
   /** It is held against others. */
   readonly held: boolean;
-  readonly said: string;
 }
 
 /** A stretch of quiet that counts as less than it lasted. */
@@ -31,7 +30,7 @@ export interface SessionStripData {
   /** In the order of the timeline. */
   readonly throws: readonly StripThrow[];
   /** Notes about no throw. */
-  readonly notes: readonly { readonly atMs: number; readonly said: string }[];
+  readonly notes: readonly { readonly atMs: number }[];
   readonly folded: readonly FoldedQuiet[];
   /** What is played over and over. */
   readonly part: { readonly fromMs: number; readonly toMs: number } | null;
@@ -76,16 +75,19 @@ function tickWidth(throws: readonly StripThrow[], x: (atMs: number) => number): 
   return Math.max(1.6, Math.min(WIDEST_TICK, (gaps[Math.floor(gaps.length / 5)] ?? WIDEST_TICK) - 2));
 }
 
-/** The outline of a tick about its own x. Where ticks are too narrow to be hollow, a miss is half as high. */
-export function stripMarkPath({ excluded, fastball, onTarget }: StripThrow, { tickTop: top, tickBottom: bottom, tickPx }: StripScale): string {
+/** The outline of a tick. Where ticks are too narrow to be hollow, a miss is half as high. */
+export function stripMarkPath({ atMs, excluded, fastball, onTarget }: StripThrow, { x: xOf, tickTop: top, tickBottom: bottom, tickPx }: StripScale): string {
   const half = tickPx / 2;
+  // A tenth of a pixel is nothing to see, and ten thousand ticks are long to write.
+  const x = Math.round(xOf(atMs) * 10) / 10;
   if (excluded) {
     const arm = Math.min(4, Math.max(2, half));
     const middle = (top + bottom) / 2;
-    return `M${-arm},${middle - arm}L${arm},${middle + arm}M${-arm},${middle + arm}L${arm},${middle - arm}`;
+    return `M${x - arm},${middle - arm}l${2 * arm},${2 * arm}m${-2 * arm},0l${2 * arm},${-2 * arm}`;
   }
-  if (fastball) return `M0,${bottom}V${bottom - (bottom - top) * 0.42}`;
+  if (fastball) return `M${x},${bottom}V${bottom - (bottom - top) * 0.42}`;
   const from = onTarget === false && tickPx < HOLLOW_FROM ? (top + bottom) / 2 : top;
   const r = Math.min(half, 2.5);
-  return `M${-half},${from + r}a${r},${r} 0 0,1 ${r},${-r}H${half - r}a${r},${r} 0 0,1 ${r},${r}V${bottom - r}a${r},${r} 0 0,1 ${-r},${r}H${-half + r}a${r},${r} 0 0,1 ${-r},${-r}Z`;
+  const flat = tickPx - 2 * r;
+  return `M${x - half},${from + r}a${r},${r} 0 0,1 ${r},${-r}h${flat}a${r},${r} 0 0,1 ${r},${r}V${bottom - r}a${r},${r} 0 0,1 ${-r},${r}h${-flat}a${r},${r} 0 0,1 ${-r},${-r}Z`;
 }

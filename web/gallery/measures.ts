@@ -65,8 +65,8 @@ const strip = (count: number): Scene => (svg, { words }, room) => {
   const atMs = (index: number): number => 9000 * (index + 1) + (index > count / 2 ? 20_000 : 0);
   drawSessionStrip(svg, {
     lengthMs: atMs(count) + 9000,
-    throws: marks.map(({ place, trial, onTarget }, index) => ({ place, atMs: atMs(index), letter: trial, fastball: index % 6 === 5, onTarget, excluded: index === 3, bookmarked: index === 2, noted: index === 4, held: index === 1, said: words.trade.throwNumber(place) })),
-    notes: count === 0 ? [] : [{ atMs: 30_000, said: '' }],
+    throws: marks.map(({ place, trial, onTarget }, index) => ({ place, atMs: atMs(index), letter: trial, fastball: index % 6 === 5, onTarget, excluded: index === 3, bookmarked: index === 2, noted: index === 4, held: index === 1 })),
+    notes: count === 0 ? [] : [{ atMs: 30_000 }],
     folded: count < 4 ? [] : [{ fromMs: atMs(Math.floor(count / 2)) + 4000, toMs: atMs(Math.floor(count / 2)) + 20_000, said: words.playback.quietFor('4:10') }],
     part: count < 4 ? null : { fromMs: 18_000, toMs: 54_000 },
   }, { ...room, insetPx: 10 });

@@ -1,6 +1,8 @@
 import { createMemo, createSignal, type Accessor } from 'solid-js';
 import type { CoachSays } from '../../core/facts/coach.ts';
 import type { Refusal } from '../../core/facts/wire.ts';
+import { thrownBy } from '../../core/session/ledger.ts';
+import { throwAt } from '../../core/session/thrown.ts';
 import type { RecordingModel } from './recording-model.ts';
 
 /** Bookmarks and notes said from Playback: facts of the session, like those said while it was thrown. */
@@ -23,7 +25,11 @@ export function createMarking(model: RecordingModel): Marking {
     setRefusal(reply.kind === 'refused' ? reply : null);
     return reply.kind === 'stored';
   };
-  const bookmarked = createMemo(() => model.throws().some(({ place, bookmarked: marked }) => marked && place === model.thrown()?.place));
+  const bookmarked = createMemo(() => {
+    const shown = model.thrown();
+    const known = shown === null ? undefined : throwAt(thrownBy(model.state().checkpoints.newest, session), shown.place);
+    return known?.tags[session]?.bookmarked === true;
+  });
   const mark = (place: number, on: boolean) => void say({ kind: 'throw-bookmarked', session, place, on });
   return {
     bookmarked, refusal,

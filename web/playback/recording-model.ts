@@ -21,6 +21,7 @@ export interface RecordingModel extends Pick<Playback, 'move' | 'goTo' | 'foldQu
   readonly thrown: Accessor<ThrowView | null>;
   /** The session as it is known by now, whatever the playhead shows. */
   readonly session: Accessor<SessionEntry>;
+  /** All of its throws as they are known by now. */
   readonly throws: Accessor<readonly ThrowView[]>;
   /** The recorded moment, milliseconds since 1970. */
   readonly moment: Accessor<number>;
@@ -55,13 +56,23 @@ export function createRecording(recorded: RecordedSession, at: number | null): R
     // A jump starts every picture anew: no two jumps share a generation, whatever the facts between them did.
     view: createMemo(() => ({ ...seen(), generation: generation() * 1_000_000 + seen().generation })),
     thrown: createMemo(() => seen().throws.at(-1) ?? null),
-    throws: createMemo(() => moundView(checkpoints().newest, recorded.session, Number.POSITIVE_INFINITY).throws),
+    throws: onceAskedFor(checkpoints, ({ newest }) => moundView(newest, recorded.session, Number.POSITIVE_INFINITY).throws),
     standing: createMemo(() => standingIn(state(), moment(), growth), undefined, { equals: saidAlike }),
     async say(says) {
       const reply = await sayOnce(recorded.mound, recorded.session, says);
       if (reply.kind === 'stored') await catchUp();
       return reply;
     },
+  };
+}
+
+/** Works a value out when it is first asked for, and again when what it is made of has changed: a memo of Solid does not wait to be asked. */
+function onceAskedFor<Of extends object, Value>(of: Accessor<Of>, work: (of: Of) => Value): Accessor<Value> {
+  let known: { readonly of: Of; readonly value: Value } | null = null;
+  return () => {
+    const now = of();
+    if (known?.of !== now) known = { of: now, value: work(now) };
+    return known.value;
   };
 }
 

@@ -1,4 +1,5 @@
 import type { ThrowView } from '../../core/facts/views.ts';
+import { throwMarks } from '../../core/session/throw-marks.ts';
 import { FOLDED_QUIET_MS, QUIET_AFTER_MS } from '../../core/session/timeline.ts';
 import type { FoldedQuiet, SessionStripData, StripThrow } from '../charts/strip-scale.ts';
 import type { PlaybackState } from '../live/playback.ts';
@@ -10,21 +11,19 @@ import { missWords, whatWords } from '../words/throw-words.ts';
 const TOLD_FROM_MS = 120_000;
 
 /** The whole session along its timeline, as it is known by now. */
-export function stripOf({ checkpoints, recording, foldQuiet }: Pick<PlaybackState, 'checkpoints' | 'recording' | 'foldQuiet'>, throws: readonly ThrowView[], { part, held }: { readonly part: SessionStripData['part']; readonly held: number | null }, speech: Speech): SessionStripData {
+export function stripOf({ checkpoints, recording, foldQuiet }: Pick<PlaybackState, 'checkpoints' | 'recording' | 'foldQuiet'>, { part, held }: { readonly part: SessionStripData['part']; readonly held: number | null }, speech: Speech): SessionStripData {
   const { timelineMs, arrivedMs } = recording;
   const { notes } = checkpoints.newest.sessions[checkpoints.session]!;
   const noted = new Set(notes.flatMap(({ place }) => place ?? []));
   const at = (applied: number | undefined): number => timelineMs[(applied ?? timelineMs.length) - 1] ?? 0;
   return {
     lengthMs: timelineMs.at(-1) ?? 0,
-    throws: throws.map((thrown): StripThrow => ({
-      place: thrown.place,
-      atMs: at(checkpoints.entersAt.get(thrown.place)),
-      letter: thrown.trial, fastball: thrown.fastball, onTarget: thrown.miss?.onTarget ?? null,
-      excluded: thrown.excluded !== null, bookmarked: thrown.bookmarked, noted: noted.has(thrown.place), held: thrown.place === held,
-      said: tickWords(thrown, speech),
+    throws: throwMarks(checkpoints.newest, checkpoints.session).map(({ place, trial, ...mark }): StripThrow => ({
+      place, letter: trial, ...mark,
+      atMs: at(checkpoints.entersAt.get(place)),
+      noted: noted.has(place), held: place === held,
     })).sort((a, b) => a.atMs - b.atMs),
-    notes: checkpoints.facts.flatMap(({ said }, index) => (said.kind === 'note-written' && said.session === checkpoints.session && said.place === null ? [{ atMs: timelineMs[index]!, said: said.text }] : [])),
+    notes: checkpoints.facts.flatMap(({ said }, index) => (said.kind === 'note-written' && said.session === checkpoints.session && said.place === null ? [{ atMs: timelineMs[index]! }] : [])),
     folded: foldQuiet ? foldedIn(arrivedMs, timelineMs, speech) : [],
     part,
   };

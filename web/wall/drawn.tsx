@@ -8,13 +8,18 @@ export interface Size {
 /** Room for a picture: measures itself, and draws again when its size or its data change. */
 export function Drawn(props: { readonly class?: string; readonly draw: (svg: SVGSVGElement, size: Size) => void }) {
   const [svg, setSvg] = createSignal<SVGSVGElement | null>(null);
-  const [size, setSize] = createSignal<Size | null>(null);
+  const [size, setSize] = createSignal<Size | null>(null, { equals: isSameSize });
   createEffect(() => {
     const into = svg();
     const now = size();
     if (into !== null && now !== null && now.width > 0 && now.height > 0) props.draw(into, now);
   });
   return <div ref={(room) => measured(room, setSize)} class={`drawn ${props.class ?? ''}`}><svg ref={setSvg} /></div>;
+}
+
+/** The observer tells the size that was measured a moment before again: nothing is drawn twice for it. */
+function isSameSize(one: Size | null, other: Size | null): boolean {
+  return one !== null && other !== null && one.width === other.width && one.height === other.height;
 }
 
 /** Tells the size of an element at first and at each change, for as long as the component lives. */

@@ -16,7 +16,8 @@ export interface Held {
 export function createHeld(model: RecordingModel): Held {
   const [place, setPlace] = createSignal(placeAskedFor('against'));
   const side = createMemo((): Side | null => {
-    const thrown = model.throws().find((one) => one.place === place());
+    const at = place();
+    const thrown = at === null ? undefined : model.throws().find((one) => one.place === at);
     const { session } = model.view();
     return thrown === undefined || session === null ? null : { thrown, session };
   });
