@@ -189,8 +189,7 @@ test.describe('a closed session', () => {
     await context.grantPermissions(['clipboard-read', 'clipboard-write']);
     await page.goto(`${server.address}/playback/s1`);
     await expect.poll(() => ticks(page)).toBe(10);
-    // The twelfth fact of a timeline on which one comes every 2 s.
-    await tapAt(page, 22 / 28);
+    await tapAt(page, 11 / 14); // the twelfth of fifteen facts
     await expect(where(page)).toContainText('Throw 8 of 10');
     await page.keyboard.press('c');
     await expect(page.locator('.throw-link')).toContainText('Link copied');
