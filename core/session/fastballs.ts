@@ -18,9 +18,11 @@ export function fastballReading(entry: ThrowEntry, owner: Owner): FastballReadin
   if (entry.tags[owner.id]?.excluded !== null || !isFastball(entry, owner)) return null;
   const { speedMps, verticalM, armSideM, flightTimeS, releaseHeightM, releaseArmSideM, path } = analysisOf(entry, owner);
   if (typeof speedMps !== 'number' || typeof verticalM !== 'number' || typeof armSideM !== 'number') return null;
-  const known = readings.get(entry) ?? { place: entry.place, atMs: entry.atMs, speedMps, verticalM, armSideM, flightTimeS, releaseHeightM, releaseArmSideM, path };
-  readings.set(entry, known);
-  return known;
+  const known = readings.get(entry);
+  if (known !== undefined) return known;
+  const reading = { place: entry.place, atMs: entry.atMs, speedMps, verticalM, armSideM, flightTimeS, releaseHeightM, releaseArmSideM, path };
+  readings.set(entry, reading);
+  return reading;
 }
 
 type ByStage<T> = Readonly<Partial<Record<Stage, T>>>;
@@ -34,8 +36,9 @@ interface SessionFastballs {
 const folded = rememberedFold<SessionFastballs>((state, entry) => {
   const reading = fastballReading(entry, state.owner);
   if (reading === null) return state;
-  const { stage } = entry.tags[state.owner.id]!;
-  return { ...state, stages: { ...state.stages, [stage]: withFastball(state.stages[stage] ?? NO_FASTBALLS, reading, state.renewals[stage] ?? []) } };
+  const { owner, renewals, stages } = state;
+  const { stage } = entry.tags[owner.id]!;
+  return { owner, renewals, stages: { ...stages, [stage]: withFastball(stages[stage] ?? NO_FASTBALLS, reading, renewals[stage] ?? []) } };
 });
 
 const starts = new WeakMap<Athlete, SessionFastballs>();

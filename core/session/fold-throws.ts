@@ -1,24 +1,24 @@
 import type { CoachSays } from '../facts/coach.ts';
 import type { DeviceSays, Fact } from '../facts/fact.ts';
-import { firstAway, throwIn, withEntry, type Ledger, type SessionEntry, type Tags, type ThrowEntry, type Thrown } from './ledger.ts';
+import { firstAway, throwIn, withEntry, withNewest, type Ledger, type SessionEntry, type Tags, type ThrowEntry, type Thrown } from './ledger.ts';
 import { dayIn } from './local-day.ts';
 
 /** A throw belongs to whoever has the mound. */
 export function measured(ledger: Ledger, fact: Fact, said: Extract<DeviceSays, { kind: 'throw-measured' }>): Ledger {
   const { source, body } = said;
-  const session = ledger.active;
+  const { air, active: session } = ledger;
   const owner = session === null ? undefined : ledger.sessions[session];
   const entry: ThrowEntry = {
     place: fact.place,
     atMs: fact.atMs,
     source,
     body,
-    air: ledger.air?.air ?? null,
+    air: air?.air ?? null,
     corrected: false,
     session,
     tags: owner === undefined ? {} : { [owner.id]: tagsOnThrowing(owner, fact.atMs) },
   };
-  return withEntry({ ...ledger, source: { device: source.device, sight: source.sight, axis: source.axis } }, entry);
+  return withNewest(ledger, entry, fact.atMs);
 }
 
 /** What was said carries over to the next throw; a throw enters the trial only with the trial's intent. */

@@ -26,10 +26,10 @@ import { comfortAfter, workedIn } from './worked-here.ts';
 
 /** The next state of a mound after one fact. Pure: going back means folding again from the start. */
 export function foldFact(ledger: Ledger, fact: Fact): Ledger {
-  const next: Ledger = { ...ledger, place: fact.place, atMs: fact.atMs };
   const { said } = fact;
+  if (said.kind === 'throw-measured') return measured(ledger, fact, said);
+  const next: Ledger = { ...ledger, place: fact.place, atMs: fact.atMs };
   switch (said.kind) {
-    case 'throw-measured': return measured(next, fact, said);
     case 'throw-corrected': return corrected(next, said);
     case 'session-opened': return opened(next, fact, said);
     case 'mound-passed': return ledger.sessions[said.session] === undefined ? next : { ...next, active: said.session, generation: next.generation + 1 };

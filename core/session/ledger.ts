@@ -188,15 +188,31 @@ export function firstAway<Found>(ledger: Holding, canHave: (put: PutAway) => boo
 
 /** With a throw that its session now has, or nobody, and that whoever had it before has no longer. */
 export function withEntry(ledger: Ledger, entry: ThrowEntry, before?: ThrowEntry): Ledger {
-  const left = before === undefined || before.session === entry.session ? ledger : kept(ledger, before.session, withoutThrow(thrownBy(ledger, before.session), before.place));
-  return kept(left, entry.session, withThrow(thrownBy(left, entry.session), entry));
+  const left = before === undefined || before.session === entry.session ? ledger : holding(ledger, before.session, withoutThrow(thrownBy(ledger, before.session), before.place));
+  return { ...ledger, ...withThrown(left, entry) };
+}
+
+/** With the throw that comes next in the log. Name by name, because every throw goes through here. */
+export function withNewest(ledger: Ledger, entry: ThrowEntry, atMs: number): Ledger {
+  const { mound, generation, active, order, sessions, athletes, air, elsewhere, otherMounds } = ledger;
+  const { throws, away, shelf, unclaimed } = withThrown(ledger, entry);
+  const { device, sight, axis } = entry.source;
+  return { mound, place: entry.place, atMs, generation, active, order, sessions, throws, away, shelf, unclaimed, athletes, source: { device, sight, axis }, air, elsewhere, otherMounds };
+}
+
+function withThrown(before: Holding, entry: ThrowEntry): Holding {
+  return holding(before, entry.session, withThrow(thrownBy(before, entry.session), entry));
 }
 
 /** What of a session has changed is at hand. */
-function kept(ledger: Ledger, session: string | null, thrown: Thrown): Ledger {
-  if (session === null) return { ...ledger, unclaimed: thrown };
-  const away = ledger.away[session] === undefined ? ledger.away : without(ledger.away, session);
-  return { ...ledger, away, throws: thrown.length > 0 ? { ...ledger.throws, [session]: thrown } : without(ledger.throws, session) };
+function holding({ throws, away, shelf, unclaimed }: Holding, session: string | null, thrown: Thrown): Holding {
+  if (session === null) return { throws, away, shelf, unclaimed: thrown };
+  return {
+    throws: thrown.length > 0 ? { ...throws, [session]: thrown } : without(throws, session),
+    away: away[session] === undefined ? away : without(away, session),
+    shelf,
+    unclaimed,
+  };
 }
 
 function without<One>(all: Readonly<Record<string, One>>, key: string): Readonly<Record<string, One>> {

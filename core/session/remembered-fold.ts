@@ -14,23 +14,19 @@ interface Led<State> {
  * @param step must not change the state that it is given
  */
 export function rememberedFold<State extends object>(step: (state: State, entry: ThrowEntry) => State): (thrown: Thrown, start: State) => State {
-  const byRun = new WeakMap<readonly ThrowEntry[], Led<State>>();
-  /** The run that was last folded with this first throw: the same with more throws begins with it. Nothing but its throws holds it, because a start outlives them. */
+  /** The run that was last folded with this first throw: the same again, or with more throws. Nothing but its throws holds it, because a start outlives them. */
   const byFirst = new WeakMap<ThrowEntry, Led<State>>();
 
   function through(run: readonly ThrowEntry[], from: State): State {
-    const known = byRun.get(run);
-    if (known?.from === from) return known.to;
-    const [first] = run;
+    const first = run[0];
     if (first === undefined) return from;
-    const shorter = byFirst.get(first);
-    let to = from;
-    let next = 0;
-    if (shorter?.from === from && beginsWith(run, shorter.run)) [to, next] = [shorter.to, shorter.run.length];
-    for (; next < run.length; next += 1) to = step(to, run[next]!);
-    const led = { run, from, to };
-    byRun.set(run, led);
-    byFirst.set(first, led);
+    const known = byFirst.get(first);
+    const isFrom = known !== undefined && known.from === from;
+    if (isFrom && known.run === run) return known.to;
+    const goesOn = isFrom && beginsWith(run, known.run);
+    let to = goesOn ? known.to : from;
+    for (let next = goesOn ? known.run.length : 0; next < run.length; next += 1) to = step(to, run[next]!);
+    byFirst.set(first, { run, from, to });
     return to;
   }
 

@@ -39,10 +39,12 @@ export function withFastballOf(sums: StageSums, entry: ThrowEntry, { excluded }:
   const { speedMps } = analysed;
   const known = typeof speedMps === 'number';
   return {
-    ...sums, count, drift,
+    count,
+    lastWorkedAtMs: sums.lastWorkedAtMs,
     bodies: withBody(sums.bodies, bodyReadings(entry, analysed)),
     speeds: known ? withFastballSpeed(sums.speeds, speedMps) : sums.speeds,
     fatigue: known ? withSpeed(sums.fatigue, speedMps) : sums.fatigue,
+    drift,
   };
 }
 

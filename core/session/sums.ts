@@ -49,19 +49,26 @@ export function sumsOf(session: SessionEntry, thrown: Thrown, judging: Judging):
 }
 
 const folded = rememberedFold<Sums>((sums, entry) => {
-  const { rule: { judging, newestBaselines, quiet, sincePlace } } = sums;
+  const { rule, works, feedback } = sums;
+  const { judging, newestBaselines, quiet, sincePlace } = rule;
   const tags = entry.tags[judging.id]!;
   const { stage, trial } = tags;
   const thrown = judged(entry, judging);
   const before = sums.stages[stage] ?? NO_STAGE;
-  const common = { ...sums, days: withTags(sums.days, tags), trials: trial === null ? sums.trials : withTrial(sums.trials, trial, tags) };
-  if (isFastball(entry, judging)) return { ...common, stages: { ...sums.stages, [stage]: withFastballOf(before, entry, tags, thrown.analysed, judging, newestBaselines[stage]) } };
+  const days = withTags(sums.days, tags);
+  const trials = trial === null ? sums.trials : withTrial(sums.trials, trial, tags);
+  if (isFastball(entry, judging)) {
+    const stages = { ...sums.stages, [stage]: withFastballOf(before, entry, tags, thrown.analysed, judging, newestBaselines[stage]) };
+    return { rule, stages, works, trials, days, feedback };
+  }
   const key = workKey(stage, tags);
   return {
-    ...common,
+    rule,
     stages: { ...sums.stages, [stage]: withOther(before, entry, tags) },
-    works: { ...sums.works, [key]: withWorked(sums.works[key] ?? NO_WORK, entry, tags, thrown, wasQuiet({ quiet }, entry.place)) },
-    feedback: tags.excluded === null && entry.place > sincePlace ? withShown(sums.feedback, entry, thrown) : sums.feedback,
+    works: { ...works, [key]: withWorked(works[key] ?? NO_WORK, entry, tags, thrown, wasQuiet({ quiet }, entry.place)) },
+    trials,
+    days,
+    feedback: tags.excluded === null && entry.place > sincePlace ? withShown(feedback, entry, thrown) : feedback,
   };
 });
 

@@ -22,18 +22,21 @@ export function countOf<T extends Placed>(thrown: InRuns<T>): number {
   return count;
 }
 
-/** The newest so many, oldest first. */
-export function newestOf<T extends Placed>(thrown: InRuns<T>, most: number): T[] {
-  let [first, have] = [thrown.length, 0];
-  while (first > 0 && have < most) {
-    first -= 1;
-    have += thrown[first]!.length;
-  }
-  const newest: T[] = [];
-  let skip = Math.max(0, have - most);
+/**
+ * What was made of the newest so many throws, oldest first.
+ * @param madeOf of each throw of a run, whose first has this number
+ */
+export function newestOf<T extends Placed, Made>(thrown: InRuns<T>, most: number, madeOf: (run: readonly T[], number: number) => readonly Made[]): Made[] {
+  let [first, before] = [thrown.length, countOf(thrown)];
+  let skip = Math.max(0, before - most);
+  for (; first > 0 && before > skip; first -= 1) before -= thrown[first - 1]!.length;
+  skip = Math.max(0, skip - before);
+  const newest: Made[] = [];
   for (const run of thrown.slice(first)) {
-    for (let index = skip; index < run.length; index += 1) newest.push(run[index]!);
-    skip = Math.max(0, skip - run.length);
+    const made = madeOf(run, before + 1);
+    for (let index = skip; index < made.length; index += 1) newest.push(made[index]!);
+    before += run.length;
+    skip = 0;
   }
   return newest;
 }

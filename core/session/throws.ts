@@ -6,37 +6,47 @@ import type { AnalysedThrow } from './analyse.ts';
 import { isFastball } from './fastballs.ts';
 import { gapOf } from './gap.ts';
 import { judged, type Judging } from './judged.ts';
-import type { Tags, ThrowEntry } from './ledger.ts';
+import type { Tags, ThrowEntry, Thrown } from './ledger.ts';
 import { analysisOf } from './memory.ts';
 import { rounded } from './quanta.ts';
 import { speedBandIn, zoneIn } from './targets.ts';
+import { newestOf } from './thrown.ts';
 
 interface Shown {
+  readonly run: readonly ThrowEntry[];
+  /** Of its first throw. */
   readonly number: number;
   readonly judging: Judging | null;
   readonly decision: Decision | null;
-  readonly view: ThrowView;
+  /** Of each throw, rounded. */
+  readonly views: readonly ThrowView[];
 }
+/** By the first throw of a run: rounding a throw is most of the cost of a view, and looking each of two hundred up is much of the rest. */
 const remembered = new WeakMap<ThrowEntry, Shown>();
 
-/** What was shown of a throw and would be shown again, null without: rounding it is most of the cost of a view. */
-function shownBefore(entry: ThrowEntry, number: number, judging: Judging | null, decision: Decision | null): ThrowView | null {
-  const known = remembered.get(entry);
-  return known !== undefined && known.number === number && known.judging === judging && known.decision === decision ? known.view : null;
+/** The newest throws of a session as a screen gets them, rounded, oldest first. */
+export function throwViews(thrown: Thrown, most: number, judging: Judging, decision: Decision): ThrowView[] {
+  return newestOf(thrown, most, (run, first) => viewsOfRun(run, first, judging, decision, (entry, number) => throwUnrounded(entry, number, judging, decision)));
 }
 
-function shownNow(entry: ThrowEntry, shown: Shown): ThrowView {
-  const view = rounded(shown.view);
-  remembered.set(entry, { ...shown, view });
-  return view;
+/** The newest of those that belong to nobody yet. */
+export function unclaimedViews(unclaimed: Thrown, most: number): ThrowView[] {
+  return newestOf(unclaimed, most, (run, first) => viewsOfRun(run, first, null, null, (entry, number) => named(entry, number, SAID_BY_NOBODY, analysisOf(entry, null), HELD_AGAINST_NOTHING)));
 }
 
-/** A throw of a session as a screen gets it, rounded. */
-export function throwView(entry: ThrowEntry, number: number, judging: Judging, decision: Decision): ThrowView {
-  return shownBefore(entry, number, judging, decision) ?? shownNow(entry, { number, judging, decision, view: throwUnrounded(entry, number, judging, decision) });
+type Making = (entry: ThrowEntry, number: number) => ThrowView;
+
+/** What is the same throw, shown the same way, is the same object as before. */
+function viewsOfRun(run: readonly ThrowEntry[], number: number, judging: Judging | null, decision: Decision | null, make: Making): readonly ThrowView[] {
+  const before = remembered.get(run[0]!);
+  const known = before !== undefined && before.number === number && before.judging === judging && before.decision === decision ? before : null;
+  if (known?.run === run) return known.views;
+  const views = run.map((entry, index) => (known !== null && known.run[index] === entry ? known.views[index]! : rounded(make(entry, number + index))));
+  remembered.set(run[0]!, { run, number, judging, decision, views });
+  return views;
 }
 
-/** The same to the last bit, as the formulas gave it: for who computes on with it. */
+/** A throw of a session to the last bit, as the formulas gave it: for who computes on with it. */
 export function throwUnrounded(entry: ThrowEntry, number: number, judging: Judging, decision: Decision): ThrowView {
   const { analysed, baseline, separation, miss } = judged(entry, judging);
   const tags = entry.tags[judging.id]!;
@@ -92,11 +102,6 @@ function named(entry: ThrowEntry, number: number, tags: Omit<Tags, 'distanceM' |
     miss,
     gap,
   };
-}
-
-/** A throw that belongs to nobody yet, rounded. */
-export function unclaimedView(entry: ThrowEntry, number: number): ThrowView {
-  return shownBefore(entry, number, null, null) ?? shownNow(entry, { number, judging: null, decision: null, view: named(entry, number, SAID_BY_NOBODY, analysisOf(entry, null), HELD_AGAINST_NOTHING) });
 }
 
 const SAID_BY_NOBODY = { stage: 'mound', intent: null, taggedLater: false, trial: null, excluded: null } as const;

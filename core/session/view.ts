@@ -16,8 +16,8 @@ import { seamEffectView } from './seam-effect-view.ts';
 import { driftOf, NO_STAGE } from './stage-sums.ts';
 import { sumsOf, type Sums } from './sums.ts';
 import { speedBandIn, zoneIn } from './targets.ts';
-import { countAfter, countOf, newestOf } from './thrown.ts';
-import { throwView, unclaimedView } from './throws.ts';
+import { countAfter, countOf } from './thrown.ts';
+import { throwViews, unclaimedViews } from './throws.ts';
 import { windowsOf } from './windows.ts';
 import { NO_WORK, presentWork, workKey } from './work-sums.ts';
 
@@ -35,8 +35,6 @@ const THROWS_SHOWN = 200;
 export function moundView(ledger: Ledger, session: string | null, most = THROWS_SHOWN): MoundView {
   const entry = ledger.sessions[session ?? ledger.active ?? lastClosed(ledger) ?? ''];
   const shown = entry === undefined ? null : sessionView(ledger, entry, most);
-  const count = countOf(ledger.unclaimed);
-  const unclaimed = newestOf(ledger.unclaimed, UNCLAIMED_LISTED);
   const head = rounded<MoundView>({
     mound: ledger.mound,
     place: ledger.place,
@@ -47,13 +45,13 @@ export function moundView(ledger: Ledger, session: string | null, most = THROWS_
     openSessions: openSessions(ledger),
     source: ledger.source,
     air: ledger.air,
-    unclaimedCount: count,
+    unclaimedCount: countOf(ledger.unclaimed),
     unclaimedSince: countAfter(ledger.unclaimed, shown?.throws.at(-1)?.place ?? 0),
     throws: [],
     unclaimed: [],
   });
   // Each throw is rounded once and for all, so it is put in behind the rounding.
-  return { ...head, throws: shown?.throws ?? [], unclaimed: unclaimed.map((thrown, index) => unclaimedView(thrown, count - unclaimed.length + index + 1)) };
+  return { ...head, throws: shown?.throws ?? [], unclaimed: unclaimedViews(ledger.unclaimed, UNCLAIMED_LISTED) };
 }
 
 /** Nobody has the mound once the session that had it is closed. Another that is open waits to be passed to: it must not look as if it were thrown in; one out of a file never had it. */
@@ -69,9 +67,7 @@ function sessionView(ledger: Ledger, entry: SessionEntry, most: number): { sessi
   const thrown = thrownBy(ledger, entry.id);
   const judging = judgingOf(entry, thrown);
   const sums = sumsOf(entry, thrown, judging);
-  const count = countOf(thrown);
-  const newest = newestOf(thrown, most);
-  const throws = newest.map((one, index) => throwView(one, count - newest.length + index + 1, judging, entry.decision));
+  const throws = throwViews(thrown, most, judging, entry.decision);
   const trials = trialViews(entry, sums, throws.at(-1)?.unexplained ?? null);
   const { id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, decision, notes, imported } = entry;
   const [zone, speedBand] = [zoneIn(entry, stage), speedBandIn(entry, stage)];
@@ -79,30 +75,28 @@ function sessionView(ledger: Ledger, entry: SessionEntry, most: number): { sessi
   const worked = presentWork(sums.works, entry);
   const care = armCareView(entry, sums.days);
   const own = ownBaselines(judging, stage);
-  return {
-    throws,
-    session: {
-      id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, zone, speedBand, decision, notes, trials,
-      active: ledger.active === id,
-      trial: trials.find(({ letter }) => letter === entry.trial) ?? null,
-      baseline: baselineState(own, fastballsIn(thrown, entry)[stage]?.count ?? 0, entry),
-      counts: { all: count, stage: current.count, trial: worked.count },
-      windows: windowsOf(worked.window, worked.newest, zone !== null),
-      feedback: feedbackView(entry.told, sums.feedback),
-      armCare: care,
-      armTalk: armTalkView(entry.told, thrown),
-      comfort: comfortView(entry),
-      progress: progressView(entry, sums.works, care),
-      honestArm: honestArm({ changeups: worked.bodies, fastballs: current.bodies, fastballSpeeds: current.speeds }),
-      fatigue: fatigueSign(current.fatigue),
-      baselineDrift: driftOf(current, own),
-      nextDaySet: nextDayView(entry, sums, care),
-      plannedThrows: throwsPlanned(entry.planned, care.day),
-      triedBefore: triedOverDays(entry.planned.tried.flatMap((one) => (one.stage === stage ? [[one.tried]] : []))),
-      observations: entry.planned.observations,
-      ...(imported === undefined ? {} : { imported }),
-    },
+  // What only sessions out of a file have is put in apart: spread into so many names it would make every view slow.
+  const session: SessionView = {
+    id, athlete, timeZone, openedAtMs, closedAtMs, stage, distanceM, effort, intent, zone, speedBand, decision, notes, trials,
+    active: ledger.active === id,
+    trial: trials.find(({ letter }) => letter === entry.trial) ?? null,
+    baseline: baselineState(own, fastballsIn(thrown, entry)[stage]?.count ?? 0, entry),
+    counts: { all: countOf(thrown), stage: current.count, trial: worked.count },
+    windows: windowsOf(worked.window, worked.newest, zone !== null),
+    feedback: feedbackView(entry.told, sums.feedback),
+    armCare: care,
+    armTalk: armTalkView(entry.told, thrown),
+    comfort: comfortView(entry),
+    progress: progressView(entry, sums.works, care),
+    honestArm: honestArm({ changeups: worked.bodies, fastballs: current.bodies, fastballSpeeds: current.speeds }),
+    fatigue: fatigueSign(current.fatigue),
+    baselineDrift: driftOf(current, own),
+    nextDaySet: nextDayView(entry, sums, care),
+    plannedThrows: throwsPlanned(entry.planned, care.day),
+    triedBefore: triedOverDays(entry.planned.tried.flatMap((one) => (one.stage === stage ? [[one.tried]] : []))),
+    observations: entry.planned.observations,
   };
+  return { throws, session: imported === undefined ? session : { ...session, imported } };
 }
 
 function trialViews({ trials, stage }: SessionEntry, sums: Sums, newest: UnexplainedReading | null): TrialView[] {

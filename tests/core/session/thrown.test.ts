@@ -24,7 +24,7 @@ it('throws that come, change and go, in whatever order, stand in the order of th
     expect(countOf(thrown)).toBe(sorted.length);
     expect(throwAt(thrown, place)).toBe(plain.get(place));
     expect(countAfter(thrown, place)).toBe(sorted.filter((one) => one.place > place).length);
-    expect(newestOf(thrown, most)).toEqual(sorted.slice(Math.max(0, sorted.length - most)));
+    expect(newestOf(thrown, most, (run, first) => run.map((entry, index) => [first + index, entry]))).toEqual(sorted.map((entry, index) => [index + 1, entry]).slice(Math.max(0, sorted.length - most)));
     expect(thrown.every((run) => run.length > 0 && run.length <= 64)).toBe(true);
   }), { seed: 1860, numRuns: 60 });
 });
