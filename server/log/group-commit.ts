@@ -20,14 +20,16 @@ interface Waiting<Write, Reply> {
   readonly resolve: (reply: Reply) => void;
 }
 
+/** What was written, or why it was not; it is answered in its turn all the same. */
 interface Committed<Written, Reply> {
-  readonly written: Written;
+  readonly result: { readonly written: Written } | { readonly error: unknown };
   readonly resolve: (reply: Reply) => void;
 }
 
 /**
  * Lets writes that arrive together share one commit and one flush of the disk, because a flush costs the same however much is in
  * it. What arrives while one is under way waits for the next; a write is answered once it is flushed, in the order of arrival.
+ * The next group is written, and its flush begun, before the last one is answered: so the disk works while its answers are given.
  * A group that fails is tried write by write, so that one bad write does not take others with it.
  */
 export class GroupCommit<Write, Written, Reply> {
@@ -64,20 +66,23 @@ export class GroupCommit<Write, Written, Reply> {
 
   #schedule(): void {
     if (this.#isFlushing || this.#waiting.length === 0) return;
-    this.#scheduled ??= setImmediate(() => {
-      this.#commit();
-      if (this.#committed.length > 0) void this.#flushBehind();
-    });
+    this.#scheduled ??= setImmediate(() => this.#commitAndFlush());
+  }
+
+  #commitAndFlush(): void {
+    this.#commit();
+    if (this.#committed.length > 0) void this.#flushBehind();
   }
 
   async #flushBehind(): Promise<void> {
     this.#isFlushing = true;
     const failure = await this.#store.flush().then(() => null, (error: unknown) => ({ error }));
     this.#isFlushing = false;
-    this.#settle(this.#committed.splice(0), () => {
+    const flushed = this.#committed.splice(0);
+    this.#commitAndFlush();
+    this.#settle(flushed, () => {
       if (failure !== null) throw failure.error;
     });
-    this.#schedule();
   }
 
   #settle(group: readonly Committed<Written, Reply>[], demandFlushed: () => void): void {
@@ -87,7 +92,7 @@ export class GroupCommit<Write, Written, Reply> {
       for (const { resolve } of group) resolve(this.#outcomes.failed(error));
       return;
     }
-    for (const { written, resolve } of group) resolve(this.#outcomes.lasts(written));
+    for (const { result, resolve } of group) resolve('error' in result ? this.#outcomes.failed(result.error) : this.#outcomes.lasts(result.written));
   }
 
   #commit(): void {
@@ -101,9 +106,9 @@ export class GroupCommit<Write, Written, Reply> {
   #commitGroup(group: readonly Waiting<Write, Reply>[]): void {
     try {
       const written = this.#store.commit(group.map(({ write }) => write));
-      for (const [index, { resolve }] of group.entries()) this.#committed.push({ written: written[index]!, resolve });
+      for (const [index, { resolve }] of group.entries()) this.#committed.push({ result: { written: written[index]! }, resolve });
     } catch (error) {
-      if (group.length === 1) group[0]!.resolve(this.#outcomes.failed(error));
+      if (group.length === 1) this.#committed.push({ result: { error }, resolve: group[0]!.resolve });
       else for (const one of group) this.#commitGroup([one]);
     }
   }

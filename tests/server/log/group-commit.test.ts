@@ -67,6 +67,26 @@ test('writes that arrive together share a commit and a flush, and those that arr
   expect(store.done).toEqual(['commit a b', 'flush', 'commit c d', 'flush']);
 });
 
+test('the next group is on its way to the disk before the last one is answered, and is answered behind it', async () => {
+  const store = new HandStore();
+  const { commits, lasting } = over(store);
+  const first = commits.add('a');
+  await store.begun();
+  const second = [commits.add('bad'), commits.add('b')];
+  const answered: string[] = [];
+  const doneWhenAnswered = first.then((reply) => {
+    answered.push(reply);
+    return [...store.done];
+  });
+  for (const reply of second) void reply.then((said) => answered.push(said));
+  await store.end();
+  expect(await doneWhenAnswered).toEqual(['commit a', 'flush', 'commit b', 'flush']);
+  expect(lasting).toEqual(['a']);
+  await store.end();
+  await Promise.all(second);
+  expect(answered).toEqual(['a stored', 'failed: a bad write', 'b stored']);
+});
+
 test('a flush that fails fails what was committed before it, and nothing of that is told as lasting', async () => {
   const store = new HandStore();
   const { commits, lasting } = over(store);
