@@ -7,6 +7,32 @@ import { test } from './with-server.ts';
 
 const EXAMPLE = fileURLToPath(new URL('../../docs/import/bullpens.csv', import.meta.url));
 
+test('who has no file yet is shown what one looks like, takes an example along, and finds every column of it known, on a phone too', async ({ server, page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  for (const { language, example, known, file, row, columns } of [
+    { language: 'en', example: 'Save this file to try it', known: 'Words that are known in the head of a column', file: 'File (CSV or JSON Lines)', row: 'Tilt tilt, spin tilt', columns: 'What each column is' },
+    { language: 'es', example: 'Guardar este archivo para probar', known: 'Palabras conocidas en el encabezado de una columna', file: 'Archivo (CSV o JSON Lines)', row: 'Inclinación tilt, spin tilt', columns: 'Qué es cada columna' },
+  ]) {
+    await page.goto(`${server.address}/import?lang=${language}`);
+    await page.getByText(known).click();
+    await expect(page.getByRole('row', { name: row })).toBeVisible();
+    await expectAccessible(page, `no file yet, ${language}`);
+    await expectWordsApart(page);
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: example }).click();
+    const saved = await saving;
+    await page.getByLabel(file).setInputFiles({ name: saved.suggestedFilename(), mimeType: 'text/csv', buffer: readFileSync(await saved.path()) });
+    await expect(page.getByRole('heading', { name: columns })).toBeVisible();
+    const choices = page.locator('.import-columns tbody tr');
+    await expect(choices).toHaveCount(9);
+    expect(await choices.locator('td:nth-child(3) select').evaluateAll((all) => all.filter((one) => (one as HTMLSelectElement).value === ''))).toEqual([]);
+    // Each choice has a row of its own.
+    const widths = await choices.locator('select').evaluateAll((all) => all.map((one) => Math.round(one.getBoundingClientRect().width)));
+    expect(widths.filter((width) => width < 350)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
+  }
+});
+
 async function someoneNew(page: Page, name: string, hand: string): Promise<void> {
   await page.getByLabel(`“${name}” is`).selectOption({ label: 'someone new …' });
   await page.getByLabel(hand, { exact: true }).check();

@@ -13,6 +13,7 @@ import { Speaking, useSpeech } from '../words/use-words.tsx';
 import { AboutRows } from './about-rows.tsx';
 import { Checked } from './checked.tsx';
 import { Columns } from './columns.tsx';
+import { FirstStep } from './first-step.tsx';
 import { Recipes } from './recipes.tsx';
 import './import.css';
 
@@ -120,6 +121,7 @@ function Importing() {
         <Trouble trouble={trouble()} />
       </div>
       <Switch>
+        <Match when={at('choosing')}><FirstStep /></Match>
         <Match when={at('columns') !== null && layout() !== null}>
           <form class="import-form" onSubmit={(event) => { event.preventDefault(); void check(); }}>
             <Columns look={look()!} layout={layout()!} recipe={recipe()} onLayout={change} />

@@ -1,3 +1,4 @@
+import { save } from './save.ts';
 import type { PictureFile } from './self-contained.ts';
 
 /** Dots of a PNG for each of the screen's: sharp on paper too. */
@@ -22,12 +23,4 @@ export async function savePng({ svg, width, height }: PictureFile, name: string)
   const dots = await new Promise<Blob | null>((drawn) => { canvas.toBlob(drawn, 'image/png'); });
   if (dots !== null) save(dots, `${name}.png`);
   return dots !== null;
-}
-
-function save(file: Blob, name: string): void {
-  const address = URL.createObjectURL(file);
-  const link = Object.assign(document.createElement('a'), { href: address, download: name });
-  link.click();
-  // Some browsers read it a while after the click.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }

@@ -22,7 +22,7 @@ export function TakeOut(props: { readonly view: MoundView; readonly standing: St
     else setFailed(!(await savePng(file, name)));
   };
   return (
-    <details class="take-out" onToggle={(event) => { if (event.currentTarget.open) look(); }}>
+    <details class="take-out opens" onToggle={(event) => { if (event.currentTarget.open) look(); }}>
       <summary>{say().title}</summary>
       <Show when={pictures().length > 0}>
         <div class="pictures" role="group" aria-label={say().pictures}>
