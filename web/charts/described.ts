@@ -1,7 +1,14 @@
-import type { Selection } from 'd3';
+import { select, type BaseType, type Selection } from 'd3';
 
 export type Svg = Selection<SVGSVGElement, unknown, null, undefined>;
 export type Layer = Selection<SVGGElement, unknown, null, undefined>;
+
+/** An element that is to be a picture of this kind. */
+export function pictureOf(element: SVGSVGElement, kind: string): Svg {
+  // To add a class that is there already is to write the class anew.
+  if (!element.classList.contains(kind)) element.classList.add(kind);
+  return select(element);
+}
 
 /** Sizes a picture, and names and describes it for those who do not see it. With handles inside it is a group, else an image. */
 export function describe(svg: Svg, size: { readonly width: number; readonly height: number }, name: string, description: string, role: 'img' | 'group' = 'img'): void {
@@ -22,15 +29,28 @@ export function put(node: Element, name: string, value: string): void {
   if (node.getAttribute(name) !== value) node.setAttribute(name, value);
 }
 
+/** Writes attributes on all that is selected, each where it says something else. */
+export function write<Drawn extends Element, Datum, Parent extends BaseType>(drawn: Selection<Drawn, Datum, Parent, unknown>, attributes: Record<string, (datum: Datum, index: number) => string | number>): Selection<Drawn, Datum, Parent, unknown> {
+  const named = Object.entries(attributes);
+  return drawn.each(function each(datum, index) {
+    for (const [name, value] of named) put(this, name, String(value(datum, index)));
+  });
+}
+
+/** Writes what texts say, each where it says something else. */
+export function say<Drawn extends Element, Datum, Parent extends BaseType>(texts: Selection<Drawn, Datum, Parent, unknown>, words: (datum: Datum) => string): void {
+  texts.each(function each(datum) {
+    if (this.textContent !== words(datum)) this.textContent = words(datum);
+  });
+}
+
 /** The layer of that name, made when it is first asked for; layers lie over each other in the order of asking. */
 export function layer(svg: Svg, name: string): Layer {
   const found = svg.select<SVGGElement>(`g.${name}`);
   return found.empty() ? svg.append('g').attr('class', name) : found;
 }
 
-/** Whether the picture goes on from what it showed: a new generation starts clean, and nothing in it arrives. */
-export function continues(svg: Svg, generation: string): boolean {
-  const same = svg.attr('data-generation') === generation;
-  svg.attr('data-generation', generation);
-  return same;
+/** Writes on a picture which generation it shows: another one after a jump, or of another session. */
+export function ofGeneration(svg: Svg, generation: string): void {
+  put(svg.node()!, 'data-generation', generation);
 }

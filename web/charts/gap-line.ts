@@ -1,5 +1,5 @@
-import { line as lineOf, select } from 'd3';
-import { continues, describe, layer, type Layer } from './described.ts';
+import { line as lineOf } from 'd3';
+import { describe, layer, ofGeneration, pictureOf, type Layer } from './described.ts';
 import { drawBalls } from './gap-balls.ts';
 import { drawGapLabels } from './gap-labels.ts';
 import { gapScale, stretches, type GapLineData, type GapLineOptions, type GapPoint, type GapScale } from './gap-scale.ts';
@@ -11,9 +11,9 @@ import { lettersIn, linesOf, writeLines } from './lines.ts';
  * counted in balls that stand on each other at the decision point and at the plate. Drawing again changes nothing.
  */
 export function drawGapLine(element: SVGSVGElement, data: GapLineData, options: GapLineOptions): void {
-  const svg = select(element).classed('gap-line', true);
+  const svg = pictureOf(element, 'gap-line');
   const { width, textPx } = options;
-  continues(svg, data.generation);
+  ofGeneration(svg, data.generation);
   describe(svg, options, data.texts.name, data.texts.description);
   svg.style('font-size', `${textPx}px`);
   const foot = footLines(data.texts, lettersIn(width, textPx));

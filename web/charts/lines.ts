@@ -1,3 +1,5 @@
+import { put } from './described.ts';
+
 /** Mean width of a letter of this face in text sizes, a little generous. */
 const LETTER = 0.53;
 
@@ -23,8 +25,8 @@ export function writeLines(text: SVGTextElement, lines: readonly string[], x: nu
   while (text.childElementCount > lines.length) text.lastElementChild!.remove();
   lines.forEach((line, index) => {
     const span = (text.children[index] ?? text.appendChild(document.createElementNS('http://www.w3.org/2000/svg', 'tspan'))) as SVGTSpanElement;
-    span.setAttribute('x', String(x));
-    span.setAttribute('dy', String(index === 0 ? first : lineHeight));
+    put(span, 'x', String(x));
+    put(span, 'dy', String(index === 0 ? first : lineHeight));
     if (span.textContent !== line) span.textContent = line;
   });
 }

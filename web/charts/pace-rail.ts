@@ -1,8 +1,8 @@
-import { scaleLinear, select } from 'd3';
+import { scaleLinear } from 'd3';
 import { opacityOfAge } from './age.ts';
-import { continues, describe, layer, type Layer } from './described.ts';
+import { describe, layer, ofGeneration, pictureOf, write, type Layer } from './described.ts';
 import { dodge } from './dodge.ts';
-import { linesOf } from './lines.ts';
+import { linesOf, writeLines } from './lines.ts';
 import { ticksBetween, type Ruling } from './ticks.ts';
 
 /** One throw on the rail. */
@@ -44,9 +44,9 @@ interface Label {
 
 /** Draws one vertical scale of speed: the fastball's band at the top, the target band below, the last throws as ticks. */
 export function drawPaceRail(element: SVGSVGElement, data: RailData, options: RailOptions): void {
-  const svg = select(element).classed('pace-rail', true);
+  const svg = pictureOf(element, 'pace-rail');
   const { height, textPx } = options;
-  const goesOn = continues(svg, data.generation);
+  ofGeneration(svg, data.generation);
   describe(svg, options, data.texts.name, data.texts.description);
   svg.style('font-size', `${textPx}px`);
   const [slow, fast] = reachOfSpeeds(data);
@@ -54,7 +54,7 @@ export function drawPaceRail(element: SVGSVGElement, data: RailData, options: Ra
   const rail = { x: textPx * 0.75, y, half: textPx * 0.42 };
   drawRail(layer(svg, 'rail'), data, rail, height);
   drawBands(layer(svg, 'bands'), data, rail);
-  drawThrows(layer(svg, 'throws'), data.throws, rail, goesOn);
+  drawThrows(layer(svg, 'throws'), data.throws, rail);
   drawLabels(layer(svg, 'labels'), labelsOf(data, y), rail.x + rail.half + textPx * 0.55, height, textPx);
 }
 
@@ -76,12 +76,14 @@ function reachOfSpeeds({ fastball, target, throws }: RailData): readonly [number
 }
 
 function drawRail(rail: Layer, { ruling, throws, fastball, target }: RailData, { x, y, half }: Rail, height: number): void {
-  rail.selectAll<SVGLineElement, number>('line.axis').data([0]).join('line').attr('class', 'axis').attr('x1', x).attr('x2', x).attr('y1', 0).attr('y2', height);
+  write(rail.selectAll<SVGLineElement, number>('line.axis').data([0]).join('line'), { class: () => 'axis', x1: () => x, x2: () => x, y1: () => 0, y2: () => height });
   const pxPerMps = Math.abs(y(1) - y(0));
   const known = throws.length > 0 || fastball !== null || target !== null;
   const marks = !known ? [] : ticksBetween(0, 70, pxPerMps, 8, ruling).filter(({ si }) => y(si) > 0 && y(si) < height);
-  rail.selectAll<SVGLineElement, (typeof marks)[number]>('line.tick').data(marks, ({ value }) => value).join('line').attr('class', 'tick')
-    .attr('x1', x).attr('x2', ({ value }) => x - half * (value % 5 === 0 ? 0.8 : 0.4)).attr('y1', ({ si }) => y(si)).attr('y2', ({ si }) => y(si));
+  write(rail.selectAll<SVGLineElement, (typeof marks)[number]>('line.tick').data(marks, ({ value }) => value).join('line'), {
+    class: () => 'tick',
+    x1: () => x, x2: ({ value }) => x - half * (value % 5 === 0 ? 0.8 : 0.4), y1: ({ si }) => y(si), y2: ({ si }) => y(si),
+  });
 }
 
 function drawBands(bands: Layer, { fastball, target }: RailData, { x, y, half }: Rail): void {
@@ -89,23 +91,25 @@ function drawBands(bands: Layer, { fastball, target }: RailData, { x, y, half }:
     ...(fastball === null ? [] : [{ kind: 'fastball-band', high: fastball.speedMps + fastball.spreadMps, low: fastball.speedMps - fastball.spreadMps }]),
     ...(target === null ? [] : [{ kind: 'target-band', high: target.highMps, low: target.lowMps }]),
   ];
-  bands.selectAll<SVGRectElement, (typeof drawn)[number]>('rect').data(drawn, ({ kind }) => kind).join('rect').attr('class', ({ kind }) => kind)
-    .attr('x', x - half).attr('width', half * 2).attr('rx', half * 0.3)
-    .attr('y', ({ high }) => y(high)).attr('height', ({ high, low }) => Math.max(4, y(low) - y(high)));
+  write(bands.selectAll<SVGRectElement, (typeof drawn)[number]>('rect').data(drawn, ({ kind }) => kind).join('rect'), {
+    class: ({ kind }) => kind,
+    x: () => x - half, width: () => half * 2, rx: () => half * 0.3,
+    y: ({ high }) => y(high), height: ({ high, low }) => Math.max(4, y(low) - y(high)),
+  });
 }
 
-function drawThrows(group: Layer, throws: readonly RailThrow[], { x, y, half }: Rail, goesOn: boolean): void {
+function drawThrows(group: Layer, throws: readonly RailThrow[], { x, y, half }: Rail): void {
   const newest = throws.at(-1)?.place;
   const age = new Map([...throws].reverse().map(({ place }, index) => [place, index]));
-  group.selectAll<SVGLineElement, RailThrow>('line').data(throws, ({ place }) => String(place))
-    .join((enter) => enter.append('line').classed('arriving', goesOn))
-    .attr('data-place', ({ place }) => place)
-    .attr('data-on-pace', ({ onPace }) => (onPace === null ? 'not-judged' : onPace ? 'yes' : 'no'))
-    .classed('throw', true).classed('fastball', ({ fastball }) => fastball).classed('newest', ({ place }) => place === newest)
-    .attr('x1', ({ place }) => x - half * (place === newest ? 1.35 : 0.8)).attr('x2', ({ place }) => x + half * (place === newest ? 1.35 : 0.8))
-    .attr('y1', ({ speedMps }) => y(speedMps)).attr('y2', ({ speedMps }) => y(speedMps))
-    .attr('opacity', ({ place }) => opacityOfAge(age.get(place)!))
-    .order();
+  const reach = ({ place }: RailThrow): number => half * (place === newest ? 1.35 : 0.8);
+  const lines = group.selectAll<SVGLineElement, RailThrow>('line').data(throws, ({ place }) => String(place)).join('line');
+  write(lines, {
+    'data-place': ({ place }) => place,
+    'data-on-pace': ({ onPace }) => (onPace === null ? 'not-judged' : onPace ? 'yes' : 'no'),
+    'class': ({ fastball, place }) => `throw${fastball ? ' fastball' : ''}${place === newest ? ' newest' : ''}`,
+    'x1': (thrown) => x - reach(thrown), 'x2': (thrown) => x + reach(thrown), 'y1': ({ speedMps }) => y(speedMps), 'y2': ({ speedMps }) => y(speedMps),
+    'opacity': ({ place }) => opacityOfAge(age.get(place)!),
+  }).order();
 }
 
 /** The newest throw has the right of way, then the fastball, then the target. */
@@ -120,11 +124,12 @@ function labelsOf({ last, fastball, target }: RailData, y: (speedMps: number) =>
 function drawLabels(group: Layer, labels: readonly Label[], x: number, height: number, textPx: number): void {
   const line = textPx * 1.12;
   const middles = dodge(labels.map(({ at, words }) => ({ at, size: linesIn(words).length * line + textPx * 0.25 })), 0, height);
-  const texts = group.selectAll<SVGTextElement, Label>('text').data(labels, ({ key }) => key).join('text')
-    .attr('class', ({ key }) => `${key}-text`)
-    .attr('y', ({ words }, index) => middles[index]! - ((linesIn(words).length - 1) * line) / 2 + textPx * 0.35);
-  texts.selectAll<SVGTSpanElement, string>('tspan').data(({ words }) => linesIn(words)).join('tspan')
-    .attr('x', x).attr('dy', (_, index) => (index === 0 ? 0 : line)).text((words) => words);
+  write(group.selectAll<SVGTextElement, Label>('text').data(labels, ({ key }) => key).join('text'), {
+    class: ({ key }) => `${key}-text`,
+    y: ({ words }, index) => middles[index]! - ((linesIn(words).length - 1) * line) / 2 + textPx * 0.35,
+  }).each(function lined({ words }) {
+    writeLines(this, linesIn(words), x, line, 'down');
+  });
 }
 
 function linesIn(words: readonly string[]): string[] {

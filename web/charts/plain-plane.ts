@@ -1,5 +1,4 @@
-import { select } from 'd3';
-import { continues, describe, layer, type Layer, type Svg } from './described.ts';
+import { describe, layer, ofGeneration, pictureOf, type Layer, type Svg } from './described.ts';
 import type { Box, Taken } from './place-label.ts';
 import { drawAxes, giveWay } from './plane-axes.ts';
 import { coveredBy, drawCloud, drawMarks } from './plane-marks.ts';
@@ -32,18 +31,18 @@ export interface PlaneParts {
  * @param parts null draws fastball, target, throws, miss and spread alone
  */
 export function drawPlane(element: SVGSVGElement, data: PlaneData, options: PlaneOptions, parts: PlaneParts | null): void {
-  const svg = select(element);
+  const svg = pictureOf(element, 'separation-plane');
   const { width, height, textPx } = options;
-  const goesOn = continues(svg, data.generation);
-  describe(svg.classed('separation-plane', true), options, data.texts.name, data.texts.description, options.onZone === undefined ? 'img' : 'group');
+  ofGeneration(svg, data.generation);
+  describe(svg, options, data.texts.name, data.texts.description, options.onZone === undefined ? 'img' : 'group');
   svg.style('font-size', `${textPx}px`);
   const scale = planeScale(reachOf([...data.marks, ...(data.unexplained === null ? [] : [data.unexplained.from])], data.zone), width, height, data.armSideOn === 'right' ? 1 : -1);
-  drawContents(svg, data, options, scale, goesOn, parts);
+  drawContents(svg, data, options, scale, parts);
   parts?.handles.draw(svg, data, scale, options);
 }
 
 /** From the ground up. Each name then finds its place among what is drawn, the more pressing first. */
-function drawContents(svg: Svg, data: PlaneData, options: PlaneOptions, scale: PlaneScale, goesOn: boolean, parts: PlaneParts | null): void {
+function drawContents(svg: Svg, data: PlaneData, options: PlaneOptions, scale: PlaneScale, parts: PlaneParts | null): void {
   const { width, height, textPx } = options;
   const bounds: Box = { x: 0, y: 0, width, height };
   const taken: Taken[] = parts?.handles.boxes(data, scale, options) ?? [];
@@ -55,7 +54,7 @@ function drawContents(svg: Svg, data: PlaneData, options: PlaneOptions, scale: P
   parts?.reach.draw(reachable, data.reach, scale);
   drawCloud(cloud, data, scale);
   take(drawAxes(axes, data, scale, options));
-  const placed = drawMarks(layer(svg, 'marks'), data.marks, scale, options, goesOn);
+  const placed = drawMarks(layer(svg, 'marks'), data.marks, scale, options);
   const marks = take(coveredBy(placed));
   const arrowLayer = layer(svg, 'unexplained');
   take(parts?.unexplained.draw(arrowLayer, data.unexplained, scale, textPx) ?? []);

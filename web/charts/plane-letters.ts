@@ -1,4 +1,4 @@
-import type { Layer } from './described.ts';
+import { say, write, type Layer } from './described.ts';
 import { coveredArea, placeLabel, type Anchor, type Box, type Taken } from './place-label.ts';
 import type { MarkLook, PlacedMark } from './plane-marks.ts';
 
@@ -16,10 +16,11 @@ export function drawLetters(group: Layer, placed: readonly PlacedMark[], covered
     drawn.push({ place: mark.place, letter: mark.trial!, box });
     taken.push(box);
   }
-  group.selectAll<SVGTextElement, (typeof drawn)[number]>('text').data(drawn, ({ place }) => String(place)).join('text')
-    .attr('class', 'trial-letter').attr('data-letter-of', ({ place }) => place).attr('text-anchor', 'middle')
-    .attr('x', ({ box }) => box.x + box.width / 2).attr('y', ({ box }) => box.y + box.height / 2 + textPx * 0.35)
-    .text(({ letter }) => letter);
+  const texts = write(group.selectAll<SVGTextElement, (typeof drawn)[number]>('text').data(drawn).join('text'), {
+    'class': () => 'trial-letter', 'data-letter-of': ({ place }) => place, 'text-anchor': () => 'middle',
+    'x': ({ box }) => box.x + box.width / 2, 'y': ({ box }) => box.y + box.height / 2 + textPx * 0.35,
+  });
+  say(texts, ({ letter }) => letter);
 }
 
 /** Above right, above left, below right, below left, right, left, above, below. */

@@ -1,5 +1,5 @@
 import { opacityOfAge } from './age.ts';
-import { put, type Layer } from './described.ts';
+import { put, write, type Layer } from './described.ts';
 import type { Box, Taken } from './place-label.ts';
 import type { PlaneData, PlaneMark } from './plane-data.ts';
 import { cloudRadius, type PlaneScale } from './plane-scale.ts';
@@ -18,14 +18,16 @@ export interface PlacedMark extends PlaneMark {
   readonly lettered: boolean;
 }
 
-/** How each mark was last painted. */
-const LOOKS = new WeakMap<Element, string>();
+/** What each mark last looked like. */
+const LOOKS = new WeakMap<Element, PlacedMark>();
 
 /** The baseline's fastballs, soft enough to run together where they lie close. */
 export function drawCloud(cloud: Layer, { cloud: points }: PlaneData, scale: PlaneScale): void {
-  cloud.selectAll('circle').data(points).join('circle').attr('class', 'cloud-throw')
-    .attr('cx', ([, armSideM]) => scale.x(armSideM)).attr('cy', ([verticalM]) => scale.y(verticalM))
-    .attr('r', cloudRadius(scale));
+  const radius = cloudRadius(scale);
+  write(cloud.selectAll<SVGCircleElement, (typeof points)[number]>('circle').data(points).join('circle'), {
+    class: () => 'cloud-throw',
+    cx: ([, armSideM]) => scale.x(armSideM), cy: ([verticalM]) => scale.y(verticalM), r: () => radius,
+  });
 }
 
 export interface MarkLook {
@@ -41,28 +43,27 @@ export function markRadius(textPx: number, newest: boolean): number {
 }
 
 /** Marks: filled on target, hollow when missed, hatched when inferred; older is fainter. Gives where they stand. */
-export function drawMarks(group: Layer, marks: readonly PlaneMark[], scale: Placing, look: MarkLook, goesOn: boolean): PlacedMark[] {
+export function drawMarks(group: Layer, marks: readonly PlaneMark[], scale: Placing, look: MarkLook): PlacedMark[] {
   const placed = placeMarks(marks, scale, look);
   group.selectAll<SVGGElement, PlacedMark>('g.mark').data(placed, ({ place }) => String(place))
     .join((enter) => {
-      const mark = enter.append('g').attr('class', 'mark').classed('arriving', goesOn);
+      const mark = enter.append('g').attr('class', 'mark');
       mark.append('path');
       mark.append('title');
       return mark;
     })
     .each(function paint(mark) {
-      paintMark(this, mark, shapeOf(mark, scale));
+      paintMark(this, mark, scale);
     });
   return placed;
 }
 
 /** Of hundreds of marks a throw changes a handful; the others are not touched, so that the browser need not look at them. */
-function paintMark(group: SVGGElement, mark: PlacedMark, shape: string): void {
+function paintMark(group: SVGGElement, mark: PlacedMark, scale: Placing): void {
+  const before = LOOKS.get(group);
+  if (before !== undefined && looksLike(before, mark)) return;
+  LOOKS.set(group, mark);
   const { x, y, place, trial, onTarget, fastball, inferred, beyond, newest, said } = mark;
-  const opacity = String(opacityOfAge(mark.age));
-  const look = [x, y, trial, onTarget, fastball, inferred, beyond, newest, shape, opacity, said].join(' ');
-  if (LOOKS.get(group) === look) return;
-  LOOKS.set(group, look);
   const [path, title] = group.children as unknown as [SVGPathElement, SVGTitleElement];
   put(group, 'transform', `translate(${x},${y})`);
   put(group, 'data-place', String(place));
@@ -70,9 +71,16 @@ function paintMark(group: SVGGElement, mark: PlacedMark, shape: string): void {
   else put(group, 'data-trial', trial);
   put(group, 'data-on-target', onTarget === null ? 'not-judged' : onTarget ? 'yes' : 'no');
   for (const [name, is] of Object.entries({ fastball, inferred, beyond, newest })) group.classList.toggle(name, is);
-  put(path, 'd', shape);
-  put(path, 'opacity', opacity);
+  put(path, 'd', shapeOf(mark, scale));
+  put(path, 'opacity', String(opacityOfAge(mark.age)));
   if (title.textContent !== said) title.textContent = said;
+}
+
+/** Whether a mark would be painted alike. What lies beyond the rim points to where it lies: that is asked anew each time. */
+function looksLike(before: PlacedMark, now: PlacedMark): boolean {
+  return !now.beyond && !before.beyond && before.x === now.x && before.y === now.y && before.radius === now.radius && before.newest === now.newest
+    && opacityOfAge(before.age) === opacityOfAge(now.age) && before.trial === now.trial && before.onTarget === now.onTarget
+    && before.fastball === now.fastball && before.inferred === now.inferred && before.said === now.said;
 }
 
 /** How much more the newest mark minds a label over it than an older one. */

@@ -1,4 +1,4 @@
-import type { Layer } from './described.ts';
+import { say, write, type Layer } from './described.ts';
 import { markRadius } from './plane-marks.ts';
 import { textBox } from './measured-text.ts';
 import { boxesAlong, placeLabel, type Anchor, type Box, type Taken } from './place-label.ts';
@@ -18,17 +18,16 @@ export function drawMiss(layer: Layer, { miss }: PlaneData, scale: PlaneScale, {
     { x1: scale.x(miss.armSideM), y1: scale.y(miss.verticalM), x2: scale.x(miss.armSideM + miss.toEdgeArmSideM), y2: scale.y(miss.verticalM + miss.toEdgeVerticalM) },
     markRadius(textPx, true),
   )];
-  layer.selectAll<SVGLineElement, Drawn>('line').data(lines).join('line').attr('class', 'miss-line')
-    .attr('x1', (d) => d.x1).attr('y1', (d) => d.y1).attr('x2', (d) => d.x2).attr('y2', (d) => d.y2);
-  const said = layer.selectAll<SVGTextElement, Drawn>('text').data(lines).join('text').attr('class', 'miss-text');
+  write(layer.selectAll<SVGLineElement, Drawn>('line').data(lines).join('line'), { class: () => 'miss-line', x1: (d) => d.x1, y1: (d) => d.y1, x2: (d) => d.x2, y2: (d) => d.y2 });
+  const said = write(layer.selectAll<SVGTextElement, Drawn>('text').data(lines).join('text'), { class: () => 'miss-text' });
   if (miss === null) return [];
-  said.selectAll<SVGTSpanElement, string>('tspan').data(miss.words).join('tspan')
-    .attr('x', 0).attr('dy', (_, index) => (index === 0 ? '0' : '1.05em')).text((words) => words);
+  const lined = write(said.selectAll<SVGTSpanElement, string>('tspan').data(miss.words).join('tspan'), { x: () => 0, dy: (_, index) => (index === 0 ? '0' : '1.05em') });
+  say(lined, (words) => words);
   const { width, height, y } = textBox(said.node()!, textPx);
   const line = lines[0]!;
   const along = boxesAlong(line.x1, line.y1, line.x2, line.y2, textPx * 0.2);
   const box = placeLabel({ width, height }, middleOf(line), wishesAround(line, width, height, markRadius(textPx, true), textPx), bounds, [...taken, ...along]);
-  said.attr('transform', `translate(${box.x},${box.y - y})`);
+  write(said, { transform: () => `translate(${box.x},${box.y - y})` });
   return [box, ...along];
 }
 

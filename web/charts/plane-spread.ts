@@ -1,4 +1,4 @@
-import type { Layer } from './described.ts';
+import { say, write, type Layer } from './described.ts';
 import { textBox } from './measured-text.ts';
 import { placeLabel, type Box, type Taken } from './place-label.ts';
 import type { PlaneSpread } from './plane-data.ts';
@@ -8,10 +8,13 @@ import { halfBoxM, turnedAt } from './turned-ellipse.ts';
 /** Draws the spread as an outline, named where it covers least; none leaves none. Gives the box of its name. */
 export function drawSpread(layer: Layer, spread: PlaneSpread | null, scale: PlaneScale, textPx: number, bounds: Box, taken: readonly Taken[]): Box[] {
   const spreads = spread === null ? [] : [spread];
-  layer.selectAll<SVGEllipseElement, PlaneSpread>('ellipse').data(spreads).join('ellipse').attr('class', 'spread-outline')
-    .attr('rx', (d) => d.semiMajorM * scale.pxPerM).attr('ry', (d) => d.semiMinorM * scale.pxPerM)
-    .attr('transform', (d) => turnedAt(scale.x(d.armSideM), scale.y(d.verticalM), d.angleRad, scale));
-  const name = layer.selectAll<SVGTextElement, PlaneSpread>('text').data(spreads).join('text').attr('class', 'spread-text').text((d) => d.named);
+  write(layer.selectAll<SVGEllipseElement, PlaneSpread>('ellipse').data(spreads).join('ellipse'), {
+    class: () => 'spread-outline',
+    rx: (d) => d.semiMajorM * scale.pxPerM, ry: (d) => d.semiMinorM * scale.pxPerM,
+    transform: (d) => turnedAt(scale.x(d.armSideM), scale.y(d.verticalM), d.angleRad, scale),
+  });
+  const name = write(layer.selectAll<SVGTextElement, PlaneSpread>('text').data(spreads).join('text'), { class: () => 'spread-text' });
+  say(name, (d) => d.named);
   if (spread === null) return [];
   const { width, height, y } = textBox(name.node()!, textPx);
   const centre = { x: scale.x(spread.armSideM), y: scale.y(spread.verticalM) };
@@ -20,6 +23,6 @@ export function drawSpread(layer: Layer, spread: PlaneSpread | null, scale: Plan
   const wide = wideM * scale.pxPerM + textPx * 0.3;
   const wishes = [centre.x - width / 2, centre.x, centre.x - width].flatMap((x) => [{ x, y: centre.y + tall }, { x, y: centre.y - tall - height }]);
   const box = placeLabel({ width, height }, centre, [...wishes, { x: centre.x + wide, y: centre.y - height / 2 }, { x: centre.x - wide - width, y: centre.y - height / 2 }], bounds, taken);
-  name.attr('transform', `translate(${box.x},${box.y - y})`);
+  write(name, { transform: () => `translate(${box.x},${box.y - y})` });
   return [box];
 }

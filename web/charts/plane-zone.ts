@@ -1,5 +1,5 @@
 import type { TargetZone } from '../../core/facts/coach.ts';
-import type { Layer } from './described.ts';
+import { say, write, type Layer } from './described.ts';
 import { textBox } from './measured-text.ts';
 import { placeLabel, type Anchor, type Box, type Taken } from './place-label.ts';
 import type { PlaneScale } from './plane-scale.ts';
@@ -11,15 +11,18 @@ const INSCRIBED = 0.95;
 /** The target zone as a drawn region, named where it covers least. Gives the boxes that another label should spare. */
 export function drawZone(layer: Layer, { zone, texts }: PlaneData, scale: PlaneScale, textPx: number, bounds: Box, taken: readonly Taken[]): Taken[] {
   const zones = zone === null ? [] : [zone];
-  layer.selectAll<SVGEllipseElement, TargetZone>('ellipse').data(zones).join('ellipse').attr('class', 'target-zone')
-    .attr('cx', (d) => scale.x(d.armSideM)).attr('cy', (d) => scale.y(d.verticalM))
-    .attr('rx', (d) => d.armSideRadiusM * scale.pxPerM).attr('ry', (d) => d.verticalRadiusM * scale.pxPerM);
-  const name = layer.selectAll<SVGTextElement, TargetZone>('text').data(zones).join('text').attr('class', 'target-text').text(texts.target);
+  write(layer.selectAll<SVGEllipseElement, TargetZone>('ellipse').data(zones).join('ellipse'), {
+    class: () => 'target-zone',
+    cx: (d) => scale.x(d.armSideM), cy: (d) => scale.y(d.verticalM),
+    rx: (d) => d.armSideRadiusM * scale.pxPerM, ry: (d) => d.verticalRadiusM * scale.pxPerM,
+  });
+  const name = write(layer.selectAll<SVGTextElement, TargetZone>('text').data(zones).join('text'), { class: () => 'target-text' });
+  say(name, () => texts.target);
   if (zone === null) return [];
   const { width, height, y } = textBox(name.node()!, textPx);
   const inside = insideOf(zone, scale);
   const box = placeLabel({ width, height }, { x: scale.x(zone.armSideM), y: scale.y(zone.verticalM) }, wishesRound(zone, scale, width, height, textPx), bounds, [...taken, inside]);
-  name.attr('transform', `translate(${box.x},${box.y - y})`);
+  write(name, { transform: () => `translate(${box.x},${box.y - y})` });
   return [box, inside];
 }
 

@@ -1,6 +1,5 @@
-import { select } from 'd3';
 import { plate } from '../../core/flight/ball.ts';
-import { continues, describe, layer, type Layer } from './described.ts';
+import { describe, layer, ofGeneration, pictureOf, type Layer } from './described.ts';
 import { lettersIn, linesOf, writeLines } from './lines.ts';
 import { textBox } from './measured-text.ts';
 import { placeLabel, type Anchor, type Box, type Taken } from './place-label.ts';
@@ -50,9 +49,9 @@ const HEIGHTS_MIND = 0.1;
  * what the picture does not know it does not draw. Drawing again with the same data changes nothing.
  */
 export function drawPlateView(element: SVGSVGElement, data: PlateData, options: PlateOptions): void {
-  const svg = select(element).classed('plate-view', true);
+  const svg = pictureOf(element, 'plate-view');
   const { width, height, textPx } = options;
-  const goesOn = continues(svg, data.generation);
+  ofGeneration(svg, data.generation);
   describe(svg, options, data.texts.name, data.texts.description);
   svg.style('font-size', `${textPx}px`);
   const sides = sidesOf(data, lettersIn(width / 2, textPx));
@@ -63,7 +62,7 @@ export function drawPlateView(element: SVGSVGElement, data: PlateData, options: 
   const heights = layer(svg, 'heights');
   const ruled = drawHeights(heights, scale, data.ruling, textPx);
   drawSides(layer(svg, 'sides'), sides, height - footPx, options);
-  const placed = drawMarks(layer(svg, 'marks'), data.marks, scale, { ...options, height: scale.y(0), letters: 'newest' }, goesOn);
+  const placed = drawMarks(layer(svg, 'marks'), data.marks, scale, { ...options, height: scale.y(0), letters: 'newest' });
   const bounds: Box = { x: 0, y: 0, width, height: scale.y(0) };
   const covered = coveredBy(placed);
   const said = drawLast(layer(svg, 'last'), { ...data.last, words: data.last.words.flatMap((words) => linesOf(words, lettersIn(width, textPx))) }, placed.at(-1) ?? null, textPx, bounds, [...ruled, ...covered]);

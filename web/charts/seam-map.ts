@@ -1,5 +1,4 @@
-import { select } from 'd3';
-import { continues, describe, layer, type Layer } from './described.ts';
+import { describe, layer, ofGeneration, pictureOf, type Layer } from './described.ts';
 import { drawKey, keyHeight, type KeyRow } from './seam-key.ts';
 import { ballMap, passes, pathOn, radiusAt, seamRuns, stitches, type OnBall } from './seam-geometry.ts';
 
@@ -55,11 +54,11 @@ const ARC_ROOM = 0.85;
  * data changes nothing.
  */
 export function drawSeamMap(element: SVGSVGElement, data: SeamMapData, options: SeamMapOptions): void {
-  const svg = select(element).classed('seam-map', true);
+  const svg = pictureOf(element, 'seam-map');
   const { textPx } = options;
   const ring = ringOf(data);
   const [rows, room] = withRoom(keyRows(data, ring), options);
-  continues(svg, data.generation);
+  ofGeneration(svg, data.generation);
   describe(svg, options, data.texts.name, data.texts.description);
   svg.style('font-size', `${textPx}px`);
   drawBall(layer(svg, 'ball'), room.disc);

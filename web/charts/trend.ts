@@ -1,6 +1,6 @@
-import { scaleLinear, select } from 'd3';
+import { scaleLinear } from 'd3';
 import { opacityOfAge } from './age.ts';
-import { continues, describe, layer } from './described.ts';
+import { describe, layer, ofGeneration, pictureOf } from './described.ts';
 
 /** The mean of the last throws and how surely it is known. */
 export interface TrendWindow {
@@ -32,9 +32,9 @@ export interface TrendOptions {
 
 /** Draws a small trend: throws as marks from old to new, each window's mean as a bar over the throws that it averages, behind one of them its 95 % interval. */
 export function drawTrend(element: SVGSVGElement, data: TrendData, options: TrendOptions): void {
-  const svg = select(element).classed('trend', true);
+  const svg = pictureOf(element, 'trend');
   const { width, height, throws, markPx } = options;
-  continues(svg, data.generation);
+  ofGeneration(svg, data.generation);
   describe(svg, options, data.texts.name, data.texts.description);
   const values = data.values.slice(-throws);
   const y = scaleLinear(reach(data, values), [height - markPx * 1.3, markPx * 1.3]);

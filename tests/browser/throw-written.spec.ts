@@ -1,0 +1,45 @@
+import { expect } from '@playwright/test';
+import { easyFrame, WORKED_THROWS } from './by-hand.ts';
+import { changeupIsNext } from './changeup-next.ts';
+import { test } from './with-server.ts';
+
+test('a throw writes into the pictures of the Wall only what says something else, and its mark is whole in the first frame', async ({ page, server, coach, device }) => {
+  await page.setViewportSize({ width: 1920, height: 1080 });
+  await page.goto(`${server.address}/wall/north-1`);
+  await changeupIsNext(coach, device);
+  await device.throws(6, easyFrame(WORKED_THROWS[3]!));
+  await expect(page.locator('.wall-count')).toContainText('6 throws');
+  await page.evaluate(watchPictures);
+  await device.throws(7, easyFrame(WORKED_THROWS[3]!));
+  await expect(page.locator('.wall-count')).toContainText('7 throws');
+  const seen = await page.evaluate(() => (globalThis as unknown as { seen: Seen }).seen);
+  expect(seen.written).toContain('g.mark.newest data-place');
+  expect(seen.inVain).toEqual([]);
+  expect(seen.moving).toBe(0);
+});
+
+interface Seen {
+  /** Attributes and texts, each by the element that it stands on. */
+  readonly written: string[];
+  /** Those that say what they said before. */
+  readonly inVain: string[];
+  /** Animations that run once all is written. */
+  moving: number;
+}
+
+/** Runs in the page: notes all that is written into plane and rail from now on. */
+function watchPictures(): void {
+  const seen: Seen = { written: [], inVain: [], moving: 0 };
+  Object.assign(globalThis, { seen });
+  const named = (node: Node): string => (node instanceof Element ? [node.localName, ...node.classList].join('.') : named(node.parentNode!));
+  const watcher = new MutationObserver((records) => {
+    for (const { type, target, attributeName, oldValue, addedNodes, removedNodes } of records) {
+      const name = `${named(target)} ${attributeName ?? type}`;
+      seen.written.push(name);
+      const same = type === 'attributes' ? (target as Element).getAttribute(attributeName!) === oldValue : addedNodes.length > 0 && addedNodes[0]!.textContent === removedNodes[0]?.textContent;
+      if (same) seen.inVain.push(name);
+    }
+    seen.moving = Math.max(seen.moving, document.getAnimations().length);
+  });
+  for (const picture of document.querySelectorAll('.wall-plane svg, .wall-rail svg')) watcher.observe(picture, { subtree: true, childList: true, attributes: true, attributeOldValue: true });
+}
