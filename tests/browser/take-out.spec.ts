@@ -45,3 +45,35 @@ test('a coach takes out of Playback the pictures as they are drawn, each with wh
   await page.getByLabel('Tables with names').uncheck();
   expect(readFileSync(await (await savedBy(page, 'link', 'CSV')).path(), 'utf8')).not.toContain('Wren');
 });
+
+test('the Wall saves its pictures by a key, and by a button while a mouse moves; one that hangs without either offers nothing', async ({ page, server, coach, device }) => {
+  await changeupIsNext(coach, device);
+  await device.throws(6, easyFrame(WORKED_THROWS[0]!));
+  await page.goto(`${server.address}/wall/north-1`);
+  await expect(page.locator('.mark.newest')).toBeVisible();
+  const button = page.getByRole('button', { name: 'Save the pictures' });
+  await expect(button).toHaveCSS('opacity', '0');
+  await page.mouse.move(300, 300);
+  await page.mouse.move(320, 310);
+  await expect(button).toHaveCSS('opacity', '1');
+  await button.click();
+  const dialog = page.getByRole('dialog', { name: 'Save the pictures' });
+  await expectAccessible(page, 'the pictures of the Wall');
+  const plane = (await page.locator('.separation-plane').getAttribute('aria-label'))!;
+  const saved = await savedBy(page, 'button', `Save as SVG: ${plane}`);
+  expect(saved.suggestedFilename()).toBe('offpace-s1-6.svg');
+  expect(readFileSync(await saved.path(), 'utf8')).toMatch(/>Wren Abelow · north-1 · Throw 6 · Trial A<\/text>/);
+  await dialog.getByRole('button', { name: 'Back to the Wall' }).click();
+  await expect(dialog).toBeHidden();
+  await page.keyboard.press('t');
+  await expect(dialog).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(dialog).toBeHidden();
+
+  await page.goto(`${server.address}/wall/north-1?kiosk`);
+  await expect(page.locator('.mark.newest')).toBeVisible();
+  await page.mouse.move(300, 300);
+  await page.keyboard.press('t');
+  await expect(page.getByRole('button')).toHaveCount(0);
+  await expect(dialog).toHaveCount(0);
+});

@@ -1,41 +1,16 @@
-import { createSignal, For, Show } from 'solid-js';
-import type { MoundView } from '../../core/facts/views.ts';
-import type { Standing } from '../standing/standing.ts';
-import { useSpeech } from '../words/use-words.tsx';
-import { captionOf } from './caption.ts';
-import { savePng, saveSvg } from './save-picture.ts';
-import { selfContained } from './self-contained.ts';
+import { createSignal, Show } from 'solid-js';
+import { useWords } from '../words/use-words.tsx';
+import { Pictures, type PicturesOf } from './pictures.tsx';
 import { Tables } from './tables.tsx';
 
 /** Takes out what a screen shows: each picture as it is drawn now, the throws of its session as a table, and their facts. */
-export function TakeOut(props: { readonly view: MoundView; readonly standing: Standing; readonly session: string; readonly picturesIn: () => Element | null }) {
-  const speech = useSpeech();
-  const say = () => speech().words.takingOut;
-  const [pictures, setPictures] = createSignal<readonly SVGSVGElement[]>([]);
-  const [failed, setFailed] = createSignal(false);
-  const look = (): void => void setPictures([...props.picturesIn()?.querySelectorAll<SVGSVGElement>('.drawn > svg[aria-label]') ?? []]);
-  const nameOf = (picture: SVGSVGElement) => picture.getAttribute('aria-label') ?? '';
-  const save = async (picture: SVGSVGElement, as: 'svg' | 'png'): Promise<void> => {
-    const file = selfContained(picture, captionOf(props.view, props.standing, speech()));
-    const name = `offpace-${props.session}-${props.view.throws.at(-1)?.number ?? 0}`;
-    if (as === 'svg') saveSvg(file, name);
-    else setFailed(!(await savePng(file, name)));
-  };
+export function TakeOut(props: PicturesOf) {
+  const words = useWords();
+  const [open, setOpen] = createSignal(false);
   return (
-    <details class="take-out opens" onToggle={(event) => { if (event.currentTarget.open) look(); }}>
-      <summary>{say().title}</summary>
-      <Show when={pictures().length > 0}>
-        <div class="pictures" role="group" aria-label={say().pictures}>
-          <p>{say().pictures}</p>
-          <For each={pictures()}>{(picture) => (
-            <div>
-              <span>{nameOf(picture)}</span>
-              <For each={['svg', 'png'] as const}>{(as) => <button type="button" aria-label={say().save(nameOf(picture), as.toUpperCase())} onClick={() => void save(picture, as)}>{as.toUpperCase()}</button>}</For>
-            </div>
-          )}</For>
-          <Show when={failed()}><p class="refusal" role="alert">{say().notDrawn}</p></Show>
-        </div>
-      </Show>
+    <details class="take-out opens" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{words().takingOut.title}</summary>
+      <Show when={open()}><Pictures {...props} /></Show>
       <Tables of={{ kind: 'session', id: props.session }} />
     </details>
   );

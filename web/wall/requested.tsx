@@ -7,8 +7,9 @@ import { createRequests } from './asked/requests.ts';
 import { CodeButton } from './code/code-button.tsx';
 import { MoundPicture } from './mound-picture.tsx';
 import { createSpeedRequest, SpeedButton } from './speed-request.tsx';
+import { TakeButton } from './taking/take-button.tsx';
 
-/** The picture of a mound with what was asked for. The keys W, S, G and P show and hide the windows, the seam map, the gap line and the plate; V shows the speed of an athlete who may be under 18; Q shows the code for the athlete's phone. */
+/** The picture of a mound with what was asked for. The keys W, S, G and P show and hide the windows, the seam map, the gap line and the plate; V shows the speed of an athlete who may be under 18; Q shows the code for the athlete's phone; T saves the pictures. */
 export function Requested(props: { readonly view: () => MoundView; readonly standing: () => Standing; readonly controls: boolean }) {
   const requests = createRequests();
   const speed = createSpeedRequest();
@@ -28,6 +29,7 @@ export function Requested(props: { readonly view: () => MoundView; readonly stan
         <RequestButtons requests={requests} />
         <CodeButton session={props.view().session} />
         <SpeedButton session={props.view().session} request={speed} />
+        <TakeButton view={props.view()} standing={props.standing()} />
       </Show>
     </>
   );
