@@ -7,7 +7,7 @@ import { choicesSchema, type ImportChoices, type Layout } from '../core/imports/
 import { newId } from '../server/chance.ts';
 import { systemClock } from '../server/clock.ts';
 import { complaint } from '../server/complaint.ts';
-import { importsInLog } from '../server/files-in/earlier-imports.ts';
+import { importsInLog, withdrawnInLog } from '../server/files-in/earlier-imports.ts';
 import { checkFile, type CheckedFile } from '../server/files-in/import-file.ts';
 import { HEAD_BYTES, lookAt, shapeOf } from '../server/files-in/look.ts';
 import { recipesIn } from '../server/files-in/recipes.ts';
@@ -47,7 +47,7 @@ export async function importRows(file: string, asked: RowsAsked): Promise<void> 
 
 async function read(file: string, asked: RowsAsked, layout: Layout, choices: ImportChoices, log: FactLog, stop: AbortSignal): Promise<void> {
   const bar = progress(statSync(file).size, 'bytes');
-  const checked = await checkFile(createReadStream(file), { name: path.basename(file), layout, choices, log, folder: asked.data, signal: stop, earlier: () => importsInLog(log), onProgress: bar.at })
+  const checked = await checkFile(createReadStream(file), { name: path.basename(file), layout, choices, log, folder: asked.data, signal: stop, earlier: () => importsInLog(log), isWithdrawn: withdrawnInLog(log), onProgress: bar.at })
     .catch((error: unknown) => {
       if (stop.aborted) throw new Failure('Broken off; nothing was imported.', EXIT.brokenOff);
       throw error instanceof UnreadableFile ? new Failure(`${file} cannot be read. ${error.message}`) : error;

@@ -4,7 +4,7 @@ import { coachSaysSchema } from './coach.ts';
 import { athleteElsewhereSchema } from './elsewhere-says.ts';
 import { erasedSchema } from './erased-says.ts';
 import { throwBodySchema } from './frames.ts';
-import { sessionImportedSchema, throwImportedSchema } from './import-says.ts';
+import { importWithdrawnSchema, sessionImportedSchema, throwImportedSchema } from './import-says.ts';
 import { sourceSchema } from './source.ts';
 import { idSchema } from './spelling.ts';
 
@@ -23,7 +23,7 @@ const deviceSaysSchema = z.discriminatedUnion('kind', [
 ]);
 
 /** Whatever may stand in a log. */
-export const saidSchema = z.union([deviceSaysSchema, coachSaysSchema, armElsewhereSchema, athleteElsewhereSchema, erasedSchema, sessionImportedSchema, throwImportedSchema]);
+export const saidSchema = z.union([deviceSaysSchema, coachSaysSchema, armElsewhereSchema, athleteElsewhereSchema, erasedSchema, sessionImportedSchema, throwImportedSchema, importWithdrawnSchema]);
 
 export type { Source } from './source.ts';
 export type DeviceSays = z.infer<typeof deviceSaysSchema>;

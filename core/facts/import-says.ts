@@ -34,6 +34,17 @@ export const throwImportedSchema = z.strictObject({
   trial: trialSchema.nullable(),
 });
 
+export const importWithdrawnSchema = z.strictObject({
+  kind: z.literal('import-withdrawn'),
+  session: idSchema.describe('Imported into the same log before it. The sessions of one import are withdrawn together.'),
+}).describe('A session out of a wrong file is taken back: from here on nothing counts it. What was said of it stays in the log.');
+
 export type SessionImported = z.infer<typeof sessionImportedSchema>;
 export type ThrowImported = z.infer<typeof throwImportedSchema>;
+export type ImportWithdrawn = z.infer<typeof importWithdrawnSchema>;
 export type ImportedFile = z.infer<typeof fileSchema>;
+
+/** What the throws of a file name as their run. */
+export function runOf({ sha256 }: ImportedFile): string {
+  return sha256.slice(0, 16);
+}

@@ -21,6 +21,28 @@ export interface ImportReport {
   readonly earlier: { readonly sessions: number; readonly lastAtMs: number } | null;
 }
 
+/** An import that counts: what came out of one file at once. */
+export interface BroughtImport {
+  readonly id: string;
+  readonly fileName: string;
+  /** When it arrived. */
+  readonly atMs: number;
+  /** Who brought it, as facts are signed. */
+  readonly by: string;
+  readonly sessions: number;
+  readonly throws: number;
+  /** Names, of each athlete once. */
+  readonly athletes: readonly string[];
+  readonly mounds: readonly string[];
+}
+
+/** Answer to POST /api/imports/<id>/withdraw. */
+export interface WithdrawAnswer {
+  readonly kind: 'withdrawn';
+  readonly sessions: number;
+  readonly throws: number;
+}
+
 /** A row of a file that is not taken: where it stands and why not. */
 export interface RowRefusal {
   readonly line: number;

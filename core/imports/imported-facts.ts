@@ -1,4 +1,4 @@
-import type { ImportedFile, SessionImported, ThrowImported } from '../facts/import-says.ts';
+import { runOf, type ImportedFile, type SessionImported, type ThrowImported } from '../facts/import-says.ts';
 import type { ThrowBody } from '../facts/frames.ts';
 import type { Source } from '../facts/source.ts';
 import type { Intent } from '../facts/vocabulary.ts';
@@ -48,7 +48,7 @@ export function importedFacts(id: string, day: string, rows: readonly GoodRow[],
       const index = trials.findIndex((one) => one.intent === intent && one.words === trial);
       return {
         kind: 'throw-imported', session: id, body, intent, trial: index === -1 ? null : letterOf(index),
-        source: { device, run: file.sha256.slice(0, 16), sequence: line, time: atMs, sight, axis, units },
+        source: { device, run: runOf(file), sequence: line, time: atMs, sight, axis, units },
       };
     }),
   };

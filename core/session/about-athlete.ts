@@ -23,7 +23,7 @@ export interface AboutAthlete {
  * @param facts of one mound, from its first
  */
 export function aboutAthlete(facts: readonly Fact[], athlete: string): AboutAthlete {
-  const ledger = facts.reduce(foldFact, emptyLedger(facts[0]?.mound ?? ''));
+  const ledger = facts.filter(isNoWithdrawal).reduce(foldFact, emptyLedger(facts[0]?.mound ?? ''));
   const sessions = new Set(ledger.order.filter((id) => ledger.sessions[id]?.athlete.id === athlete));
   const thrown = [...sessions].flatMap((id) => throwsOf(ledger, id));
   const isAbout = saysOf(athlete, sessions, thrown);
@@ -35,6 +35,11 @@ export function aboutAthlete(facts: readonly Fact[], athlete: string): AboutAthl
     facts: about,
     movedOut: facts.filter((fact) => fact.said.kind === 'throws-moved' && sessions.has(fact.said.from ?? '') && !isAbout(fact)),
   };
+}
+
+/** An import that was taken back counts nowhere any more, and is the athlete's all the same: who asks what is kept of somebody reads the log without these. */
+export function isNoWithdrawal({ said }: Fact): boolean {
+  return said.kind !== 'import-withdrawn';
 }
 
 /**

@@ -1,10 +1,11 @@
 import type { Fact } from '../facts/fact.ts';
-import type { SessionImported, ThrowImported } from '../facts/import-says.ts';
+import { runOf, type ImportWithdrawn, type SessionImported, type ThrowImported } from '../facts/import-says.ts';
 import { usualDecision } from '../flight/decision-point.ts';
-import { withEntry, type Ledger, type SessionEntry, type Tags } from './ledger.ts';
+import { throwsOf, withEntry, withoutKey, type Ledger, type SessionEntry, type Tags } from './ledger.ts';
 import { letterOf } from './letter.ts';
 import { dayIn } from './local-day.ts';
 import { NOTHING_ELSEWHERE } from './brought.ts';
+import { newAthlete } from './new-athlete.ts';
 import { NO_PLANS, plannedAtOpening } from './planned.ts';
 import { NOTHING_BROUGHT, toldAtOpening } from './told.ts';
 
@@ -33,7 +34,7 @@ export function importedSession(ledger: Ledger, fact: Fact, said: SessionImporte
     imported: { file, times, atMs: fact.atMs, by: fact.by },
   };
   // Somebody who is known is known by what was last said here, not by what a file says of earlier days.
-  const known = ledger.athletes[athlete.id] ?? { athlete, targets: {}, baselines: {}, arm: NOTHING_BROUGHT, plans: NO_PLANS };
+  const known = ledger.athletes[athlete.id] ?? newAthlete(athlete);
   return { ...ledger, order: [...ledger.order, id], sessions: { ...ledger.sessions, [id]: session }, athletes: { ...ledger.athletes, [athlete.id]: known } };
 }
 
@@ -55,4 +56,27 @@ export function importedThrow(ledger: Ledger, { place }: Fact, said: ThrowImport
 
 function tagsOf({ stage, distanceM, effort, timeZone }: SessionEntry, { source, intent, trial }: ThrowImported): Tags {
   return { stage, distanceM, effort, day: dayIn(timeZone, source.time), intent, taggedLater: false, trial, excluded: null };
+}
+
+/**
+ * An imported session is there no longer, with the throws that its file brought: nothing counts them from here on. Throws that were
+ * moved on to another session are that one's, and measured throws that were moved into this one are nobody's again. What a session
+ * took along from it when it opened stays as it was then.
+ */
+export function withdrawnImport(ledger: Ledger, { session: id }: ImportWithdrawn): Ledger {
+  const session = ledger.sessions[id];
+  if (session?.imported === undefined) return ledger;
+  const run = runOf(session.imported.file);
+  const strangers = throwsOf(ledger, id).filter(({ source }) => source.run !== run);
+  const left = strangers.reduce((before, entry) => withEntry(before, { ...entry, session: null }, entry), ledger);
+  const athlete = left.athletes[session.athlete.id]!;
+  const plans = { ...athlete.plans, compared: athlete.plans.compared.filter((day) => day.session !== id) };
+  return {
+    ...left,
+    order: left.order.filter((one) => one !== id),
+    sessions: withoutKey(left.sessions, id),
+    throws: withoutKey(left.throws, id),
+    away: withoutKey(left.away, id),
+    athletes: { ...left.athletes, [session.athlete.id]: { ...athlete, plans } },
+  };
 }

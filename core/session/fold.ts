@@ -9,7 +9,7 @@ import { NOTHING_ELSEWHERE } from './brought.ts';
 import { comparedDays } from './compared-days.ts';
 import type { ComparedDay } from './found-better.ts';
 import { earlierBaselines } from './fastballs.ts';
-import { importedSession, importedThrow } from './fold-imported.ts';
+import { importedSession, importedThrow, withdrawnImport } from './fold-imported.ts';
 import { corrected, measured, moved, retag } from './fold-throws.ts';
 import { judgingOf } from './judged.ts';
 import { thrownBy, unclaimedThrough, type AthleteEntry, type Ledger, type SessionEntry } from './ledger.ts';
@@ -17,6 +17,7 @@ import { letterOf } from './letter.ts';
 import { dayIn } from './local-day.ts';
 import { heardElsewhere, newestBaselines, newestTargets, numbersGiven } from './other-mounds.ts';
 import { plansTogether, type PlansKnown } from './plans-known.ts';
+import { newAthlete } from './new-athlete.ts';
 import { comparisonOf, NO_PLANS, type Planned, plannedAfter, plannedAtOpening, plansAfter, type PlansBrought, type PlanSays } from './planned.ts';
 import type { StageTarget, TargetsByStage } from './targets.ts';
 import { daysBefore } from './throwing-days.ts';
@@ -45,6 +46,7 @@ export function foldFact(ledger: Ledger, fact: Fact): Ledger {
     case 'erased': return erased(next, said);
     case 'session-imported': return importedSession(next, fact, said);
     case 'throw-imported': return importedThrow(next, fact, said);
+    case 'import-withdrawn': return withdrawnImport(next, said);
     case 'arm-reported':
     case 'pain-answered':
     case 'comfort-said':
@@ -100,7 +102,7 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     generation: ledger.generation + 1,
     order: [...ledger.order, id],
     sessions: { ...ledger.sessions, [id]: session },
-    athletes: { ...ledger.athletes, [athlete.id]: { targets: {}, baselines: {}, arm: NOTHING_BROUGHT, plans: NO_PLANS, ...known, athlete } },
+    athletes: { ...ledger.athletes, [athlete.id]: { ...(known ?? newAthlete(athlete)), athlete } },
   };
 }
 

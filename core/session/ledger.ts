@@ -208,14 +208,15 @@ function withThrown(before: Holding, entry: ThrowEntry): Holding {
 function holding({ throws, away, shelf, unclaimed }: Holding, session: string | null, thrown: Thrown): Holding {
   if (session === null) return { throws, away, shelf, unclaimed: thrown };
   return {
-    throws: thrown.length > 0 ? { ...throws, [session]: thrown } : without(throws, session),
-    away: away[session] === undefined ? away : without(away, session),
+    throws: thrown.length > 0 ? { ...throws, [session]: thrown } : withoutKey(throws, session),
+    away: away[session] === undefined ? away : withoutKey(away, session),
     shelf,
     unclaimed,
   };
 }
 
-function without<One>(all: Readonly<Record<string, One>>, key: string): Readonly<Record<string, One>> {
+/** Without what stands under one name. */
+export function withoutKey<One>(all: Readonly<Record<string, One>>, key: string): Readonly<Record<string, One>> {
   const { [key]: _, ...rest } = all;
   return rest;
 }

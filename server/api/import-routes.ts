@@ -4,19 +4,24 @@ import { z } from 'zod';
 import { choicesSchema, layoutSchema } from '../../core/imports/layout.ts';
 import { lacks } from '../../core/imports/lacks.ts';
 import type { LookAnswer } from '../../core/imports/wire.ts';
-import type { CheckAnswer, StoreAnswer } from '../../core/facts/import-wire.ts';
+import type { BroughtImport, CheckAnswer, StoreAnswer, WithdrawAnswer } from '../../core/facts/import-wire.ts';
 import type { WhoAsks } from '../access/who-asks.ts';
 import { signature } from '../access/who.ts';
+import { broughtIn, withdraw } from '../files-in/brought-in.ts';
 import { BrokenOff, type Import, type Imports } from '../files-in/imports.ts';
 import { HEAD_BYTES, lookAt } from '../files-in/look.ts';
 import { newRecipeSchema, renamingSchema, type Recipes } from '../files-in/recipes.ts';
 import { refusalsCsv } from '../files-in/report.ts';
 import { UnreadableFile } from '../files-in/rows-of.ts';
+import type { Ledgers } from '../ledgers.ts';
+import type { FactLog } from '../log/fact-log.ts';
 import type { OneAtATime } from '../one-at-a-time.ts';
 import { readBody } from './read-body.ts';
 import { refuse } from './refuse.ts';
 
 export interface ImportParts {
+  readonly log: FactLog;
+  readonly ledgers: Ledgers;
   readonly imports: Imports;
   readonly recipes: Recipes;
   readonly whoAsks: WhoAsks;
@@ -28,6 +33,7 @@ const LARGEST_FILE_BYTES = 64 * 1024 * 1024;
 const SHOWN = 50;
 
 export const importSchema = z.strictObject({ name: z.string().trim().min(1).max(200), layout: layoutSchema, choices: choicesSchema });
+export const withdrawSchema = z.strictObject({ name: z.string().trim().min(1).max(200).describe('Of the file, said again.') });
 export const storeSchema = z.strictObject({ mode: z.enum(['all-or-nothing', 'keep-the-good']) });
 
 const LACK: Readonly<Record<NonNullable<ReturnType<typeof lacks>>, string>> = {
@@ -38,7 +44,7 @@ const LACK: Readonly<Record<NonNullable<ReturnType<typeof lacks>>, string>> = {
 };
 
 /** Recorded throws come in: a look at the file, what its columns are, the file itself, and what becomes of its rows. A coach's alone. */
-export function importRoutes({ imports, recipes, whoAsks, inTurn }: ImportParts): Router {
+export function importRoutes({ log, ledgers, imports, recipes, whoAsks, inTurn }: ImportParts): Router {
   const routes = Router();
   const jsonBody = json({ limit: '512kb' });
 
@@ -83,6 +89,19 @@ export function importRoutes({ imports, recipes, whoAsks, inTurn }: ImportParts)
   routes.delete('/imports/:id', (request, response) => {
     if (imports.end(request.params.id)) response.status(204).end();
     else unknownImport(response);
+  });
+
+  routes.get('/imports', (_, response) => void response.json(broughtIn(ledgers.all()) satisfies BroughtImport[]));
+  routes.post('/imports/:id/withdraw', jsonBody, (request, response) => {
+    const said = readBody(withdrawSchema, request, response);
+    if (said === null) return;
+    return inTurn(() => withdraw(log, ledgers.all(), request.params.id, said.name, signature(whoAsks(request)))).then((reply) => {
+      switch (reply.kind) {
+        case 'withdrawn': return void response.json(reply satisfies WithdrawAnswer);
+        case 'failed': return refuse(response, 503, 'storage-failed', '', reply.sentence);
+        case 'refused': return refuse(response, reply.code === 'no-such-import' ? 404 : 409, reply.code, reply.code === 'no-such-import' ? 'id' : 'name', reply.sentence);
+      }
+    });
   });
 
   routes.get('/recipes', (_, response) => void response.json(recipes.all()));

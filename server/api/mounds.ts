@@ -21,10 +21,11 @@ export function listMounds(ledgers: readonly Ledger[], heard: readonly string[],
   });
 }
 
-/** Every athlete once, as the newest session says, by name. */
+/** Every athlete once, as the newest session says, by name. Who is left without a session, because an import was taken back, can still be given out and erased. */
 export function listAthletes(ledgers: readonly Ledger[]): Athlete[] {
+  const known = ledgers.flatMap((ledger) => Object.values(ledger.athletes));
   const sessions = ledgers.flatMap((ledger) => Object.values(ledger.sessions)).sort((a, b) => a.openedAtMs - b.openedAtMs);
-  const newest = new Map(sessions.map(({ athlete }) => [athlete.id, athlete]));
+  const newest = new Map([...known, ...sessions].map(({ athlete }) => [athlete.id, athlete]));
   return [...newest.values()].sort((a, b) => a.name.localeCompare(b.name, 'en'));
 }
 

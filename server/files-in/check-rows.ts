@@ -25,7 +25,9 @@ export interface FileRead {
 export interface Reading {
   readonly layout: Layout;
   readonly choices: ImportChoices;
-  readonly log: Pick<FactLog, 'knowsRequest'>;
+  readonly log: Pick<FactLog, 'requested' | 'knowsRequest'>;
+  /** Whether an imported session was taken back: its rows may come again. */
+  isWithdrawn(mound: string, session: string): boolean;
   /** Told now and then how far the reading is. */
   onProgress?(bytes: number, rows: number): void;
   readonly signal?: AbortSignal;
@@ -42,11 +44,12 @@ const MOST_STRANGERS = 100;
  * @throws {UnreadableFile} where the file itself cannot be read
  * @throws the reason of `signal` once the import is broken off
  */
-export async function checkRows(bytes: AsyncIterable<Uint8Array>, staged: StagedRows, { layout, choices, log, onProgress, signal, mostRows = Infinity }: Reading): Promise<FileRead> {
+export async function checkRows(bytes: AsyncIterable<Uint8Array>, staged: StagedRows, { layout, choices, log, isWithdrawn, onProgress, signal, mostRows = Infinity }: Reading): Promise<FileRead> {
   const hash = createHash('sha256');
   const seen = { bytes: 0 };
   const check = rowChecker(layout, choices);
   const strangers = new Set<string>();
+  const nameFor = freeName(log, isWithdrawn);
   let rows = 0;
   for await (const row of rowsOf(counted(bytes, hash, seen), layout)) {
     rows += 1;
@@ -64,12 +67,23 @@ export async function checkRows(bytes: AsyncIterable<Uint8Array>, staged: Staged
     signal?.throwIfAborted();
   }
   signal?.throwIfAborted();
-  for (const _ of staged.complete(log.knowsRequest, KNOWN)) {
+  for (const _ of staged.complete(nameFor, KNOWN)) {
     await new Promise(setImmediate);
     signal?.throwIfAborted();
   }
   onProgress?.(seen.bytes, rows);
   return { sha256: hash.digest('hex'), bytes: seen.bytes, rows, strangers: [...strangers] };
+}
+
+/** Where an import was taken back, its rows have a further name for each time that they came. */
+function freeName(log: Reading['log'], isWithdrawn: Reading['isWithdrawn']): (identity: string) => string | null {
+  return (identity) => {
+    for (let times = 1, name = identity; ; times += 1, name = `${identity}~${times}`) {
+      if (!log.knowsRequest(name)) return name;
+      const fact = log.requested(name);
+      if (fact?.said.kind !== 'throw-imported' || !isWithdrawn(fact.mound, fact.said.session)) return null;
+    }
+  };
 }
 
 async function* counted(bytes: AsyncIterable<Uint8Array>, hash: Hash, seen: { bytes: number }): AsyncGenerator<Uint8Array> {

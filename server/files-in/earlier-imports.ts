@@ -10,8 +10,21 @@ export interface EarlierImport {
 
 /** Every imported session of a log, read through: for a program that holds no ledgers. */
 export function* importsInLog(log: Pick<FactLog, 'mounds' | 'read'>): Generator<EarlierImport> {
+  const withdrawn = withdrawnInLog(log);
   for (const mound of log.mounds()) {
-    for (const { said, atMs } of log.read(mound, 0)) if (said.kind === 'session-imported') yield { sha256: said.file.sha256, atMs };
+    for (const { said, atMs } of log.read(mound, 0)) if (said.kind === 'session-imported' && !withdrawn(mound, said.session)) yield { sha256: said.file.sha256, atMs };
+  }
+}
+
+/** Tells of imported sessions whether they were taken back; reads the log through once it is asked. */
+export function withdrawnInLog(log: Pick<FactLog, 'mounds' | 'read'>): (mound: string, session: string) => boolean {
+  let known: ReadonlySet<string> | null = null;
+  return (mound, session) => (known ??= read()).has(`${mound} ${session}`);
+
+  function read(): ReadonlySet<string> {
+    const found = new Set<string>();
+    for (const mound of log.mounds()) for (const { said } of log.read(mound, 0)) if (said.kind === 'import-withdrawn') found.add(`${mound} ${said.session}`);
+    return found;
   }
 }
 

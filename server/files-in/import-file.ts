@@ -19,7 +19,9 @@ interface ImportHow {
   readonly name: string;
   readonly layout: Layout;
   readonly choices: ImportChoices;
-  readonly log: Pick<FactLog, 'appendAll' | 'knowsRequest'>;
+  readonly log: Pick<FactLog, 'appendAll' | 'requested' | 'knowsRequest'>;
+  /** Whether an imported session was taken back. */
+  isWithdrawn(mound: string, session: string): boolean;
   /** What was imported before. */
   earlier(): Iterable<EarlierImport>;
   /** The data folder: rows wait there between reading and storing. */

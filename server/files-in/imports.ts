@@ -54,7 +54,7 @@ export class Imports {
   async read(under: Import, bytes: AsyncIterable<Uint8Array>): Promise<CheckedFile> {
     this.#forget(under);
     const { name, layout, choices, breaking: { signal } } = under;
-    const checked = await checkFile(bytes, { name, layout, choices, signal, log: this.#log, earlier: () => importsInLedgers(this.#ledgers.all()), folder: this.#folder, mostRows: MOST_ROWS });
+    const checked = await checkFile(bytes, { name, layout, choices, signal, log: this.#log, earlier: () => importsInLedgers(this.#ledgers.all()), isWithdrawn: (mound, session) => this.#ledgers.of(mound).sessions[session] === undefined, folder: this.#folder, mostRows: MOST_ROWS });
     // The same file can have been sent twice, and the import can have ended meanwhile.
     this.#forget(under);
     under.checked = checked;

@@ -1,6 +1,6 @@
 import type { Fact } from '../../core/facts/fact.ts';
 import type { ThrowEntry } from '../../core/session/ledger.ts';
-import { erasing, saysOf } from '../../core/session/about-athlete.ts';
+import { erasing, isNoWithdrawal, saysOf } from '../../core/session/about-athlete.ts';
 import type { ReadableLog } from './readable-log.ts';
 import { sessionsOf, type Of } from './rows.ts';
 import { pagesOf } from './settled-sessions.ts';
@@ -67,7 +67,7 @@ async function partsAbout(log: ReadableLog, of: Exclude<Of, { kind: 'all' }>): P
   const { athlete, onlyOn, last } = of.kind === 'athlete' ? { athlete: of.id, onlyOn: null, last: Infinity } : await whose(log, of);
   const mounds = onlyOn === null ? log.mounds() : [onlyOn];
   const known = new Map(mounds.map((mound) => [mound, { sessions: new Set<string>(), thrown: [] as Thrown[] }]));
-  for await (const { mound, session, thrown } of sessionsOf({ id: log.id, mounds: () => mounds, read: log.read }, { kind: 'athlete', id: athlete })) {
+  for await (const { mound, session, thrown } of sessionsOf({ id: log.id, mounds: () => mounds, read: (mound, after) => withoutWithdrawals(log.read(mound, after)) }, { kind: 'athlete', id: athlete })) {
     const { sessions, thrown: named } = known.get(mound)!;
     sessions.add(session.id);
     // Of a throw no more is kept than what names it.
@@ -75,6 +75,10 @@ async function partsAbout(log: ReadableLog, of: Exclude<Of, { kind: 'all' }>): P
   }
   const parts = [...known].map(([mound, { sessions, thrown }]): Part => ({ mound, through: last, given: aloneWith(saysOf(athlete, sessions, thrown), sessions.size > 0) }));
   return { parts, athlete };
+}
+
+function* withoutWithdrawals(facts: Iterable<Fact>): Generator<Fact> {
+  for (const fact of facts) if (isNoWithdrawal(fact)) yield fact;
 }
 
 /** Besides what is about the athlete, a session needs the air that its throws flew in and when it lost the mound; neither names anybody. */

@@ -99,6 +99,8 @@ export interface FactLog {
   find(identity: Identity): Whereabouts | null;
   /** Whether a coach's request is already stored. */
   knowsRequest(request: string): boolean;
+  /** The fact that a request was stored as; null where none was, or where it can no longer be read. */
+  requested(request: string): Fact | null;
   /** Facts that were met on reading and are not what was written: kept as they are, and passed over. */
   damaged(): DamagedFact[];
   /** How many refusals of each code are kept. */

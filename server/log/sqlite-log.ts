@@ -42,7 +42,7 @@ function logOver({ database, flusher, letGo }: OpenDatabase, { nowMs, newId, onT
   const write = writer(database, numbers);
   const selectFacts = database.prepare(`SELECT ${FACT_COLUMNS} FROM facts WHERE mound = ? AND place > ? AND place <= ? ORDER BY place LIMIT ${ROWS_AT_ONCE}`);
   const selectMounds = database.prepare(MOUNDS);
-  const selectRequest = database.prepare('SELECT 1 FROM requests WHERE request = ?');
+  const selectRequest = database.prepare('SELECT mound, place FROM requests WHERE request = ?');
   const countRefusals = database.prepare('SELECT code, count(*) AS count FROM refusals GROUP BY code ORDER BY code');
   const listeners = new Set<(fact: Fact) => void>();
   const erasedListeners = new Set<(mounds: readonly string[]) => void>();
@@ -190,6 +190,11 @@ function logOver({ database, flusher, letGo }: OpenDatabase, { nowMs, newId, onT
       return found.kind === 'refused' ? { kind: 'refused' } : { kind: 'stored', mound: found.mound, place: found.place };
     },
     knowsRequest: (request) => selectRequest.get(request) !== undefined,
+    requested(request) {
+      const at = selectRequest.get(request) as { mound: string; place: number } | undefined;
+      const [fact] = at === undefined ? [] : factsOf(at.mound, at.place - 1, at.place);
+      return fact ?? null;
+    },
     refusals: () => Object.fromEntries((countRefusals.all() as { code: string; count: number }[]).map(({ code, count }) => [code, count])),
     damaged: () => [...damaged.values()],
     onAppended(listener) {

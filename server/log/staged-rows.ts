@@ -68,8 +68,9 @@ export class StagedRows {
   /**
    * Every row has been added. Rows that say the same are told apart by which comes first, because a file without times of day can
    * have three throws of 78 mph; those that the log knows already are refused. Stops after every few hundred rows, for others to work.
+   * @param nameFor under which a row can be stored; null for one that is known
    */
-  *complete(isKnown: (identity: string) => boolean, known: Omit<RowRefusal, 'line'>): Generator<void> {
+  *complete(nameFor: (identity: string) => string | null, known: Omit<RowRefusal, 'line'>): Generator<void> {
     this.#good.flush();
     const next = this.#database.prepare(`SELECT line, identity FROM good WHERE line > ? ORDER BY line LIMIT ${PIECE}`);
     const before = this.#database.prepare('SELECT count(*) AS count FROM good WHERE identity = ? AND line < ?');
@@ -81,8 +82,9 @@ export class StagedRows {
     while ((rows = next.all(line) as typeof rows).length > 0) {
       for (const row of rows) {
         const own = `${row.identity}-${(before.get(row.identity, row.line) as { count: number }).count + 1}`;
-        if (isKnown(own)) removed.push(row.line);
-        else name.run(row.line, own);
+        const free = nameFor(own);
+        if (free === null) removed.push(row.line);
+        else name.run(row.line, free);
       }
       line = rows.at(-1)!.line;
       yield;

@@ -89,3 +89,29 @@ test('a coach brings a file in: sees what each column was taken for and why, cor
   const mounds = (await (await page.request.get(`${server.address}/api/mounds`)).json()) as { openSessions: { id: string; active: boolean }[] }[];
   expect(mounds[0]!.openSessions).toMatchObject([{ id: 'now', active: true }]);
 });
+
+/** Brings the throws of a file in as the screen does, every row of one athlete. */
+async function bringIn(page: Page, address: string, name: string, csv: string): Promise<void> {
+  const { layout } = (await (await page.request.post(`${address}/api/imports/look`, { data: Buffer.from(csv), headers: { 'content-type': 'application/octet-stream' } })).json()) as { layout: object };
+  const athlete = { id: 'alba-1', name: 'Alba Inventada', hand: 'right', birthYear: 2006, mainFastball: 'four-seam', units: 'imperial', language: 'es' };
+  const choices = { athlete, athletes: {}, intents: {}, mound: 'north-1', timeZone: 'America/Chicago', stage: 'mound', distanceM: 18.4404, effort: 'full', day: '2025-05-03', device: 'file', sight: 'full-flight', axis: 'none' };
+  const { id } = (await (await page.request.post(`${address}/api/imports`, { data: { name, layout, choices } })).json()) as { id: string };
+  await page.request.put(`${address}/api/imports/${id}/file`, { data: Buffer.from(csv), headers: { 'content-type': 'application/octet-stream' } });
+  expect((await page.request.post(`${address}/api/imports/${id}/store`, { data: { mode: 'all-or-nothing' } })).status()).toBe(200);
+}
+
+test('a coach takes a wrong file back as a whole, after a second question, and no list has its throws any more', async ({ server, page }) => {
+  await bringIn(page, server.address, 'right.csv', 'speed (mph)\n80\n81\n');
+  await bringIn(page, server.address, 'wrong.csv', 'speed (mph)\n60\n61\n62\n');
+  await page.goto(`${server.address}/import`);
+  await page.getByRole('button', { name: 'Take wrong.csv back' }).click();
+  await expectAccessible(page, 'an import about to be taken back');
+  await page.getByRole('button', { name: 'Keep as it is' }).click();
+  await page.getByRole('button', { name: 'Take wrong.csv back' }).click();
+  await page.getByRole('button', { name: 'Take it back', exact: true }).click();
+  await expect(page.getByText('wrong.csv was taken back: 3 throws in 1 session.')).toBeVisible();
+  await expect(page.getByRole('button', { name: /^Take .+ back$/ })).toHaveText(['Take right.csv back']);
+  await page.goto(`${server.address}/playback?lang=es`);
+  await expect(page.getByRole('row', { name: /Alba Inventada/ })).toHaveCount(1);
+  await expect(page.getByRole('row', { name: /Alba Inventada/ })).toContainText('right.csv');
+});

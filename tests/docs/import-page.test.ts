@@ -30,7 +30,7 @@ test('the example comes to what the page says, by its guesses alone', async () =
   expect(layout.columns.filter(({ field }) => field === null).map(({ header }) => header)).toEqual(['Notas']);
   expect(layout.columns.filter(({ towards }) => towards !== null).map(({ towards }) => towards)).toEqual(['arm', 'right']);
   const choices = { ...CHOICES, athlete: null, day: null, athletes: { 'Alba Inventada': ABLE, 'Bruno Inventado': PENA } };
-  const file = await checkFile(whole(), { name: 'bullpens.csv', layout, choices, log: opened.log, earlier: () => importsInLog(opened.log), folder });
+  const file = await checkFile(whole(), { name: 'bullpens.csv', layout, choices, log: opened.log, earlier: () => importsInLog(opened.log), isWithdrawn: () => false, folder });
   onTestFinished(() => file.drop());
   const { rows, good, refused, sessions } = file.report;
   expect(PAGE).toContain(`It comes to ${rows} rows, ${good} good and ${refused} refused, in ${sessions} sessions:`);

@@ -20,7 +20,7 @@ test.each(['en', 'es'] as const)('the example that is offered at /import (%s) co
   if (opened.kind === 'failed') throw new Error(opened.sentence);
   onTestFinished(() => opened.log.close());
   async function* whole() { yield bytes; }
-  const file = await checkFile(whole(), { name: 'example.csv', layout, choices: { ...CHOICES, athlete: ABLE, day: null, athletes: { 'Alba Invented': ABLE, 'Alba Inventada': ABLE } }, log: opened.log, earlier: () => [], folder });
+  const file = await checkFile(whole(), { name: 'example.csv', layout, choices: { ...CHOICES, athlete: ABLE, day: null, athletes: { 'Alba Invented': ABLE, 'Alba Inventada': ABLE } }, log: opened.log, earlier: () => [], isWithdrawn: () => false, folder });
   onTestFinished(() => file.drop());
   expect([...file.refusals()]).toEqual([]);
   expect(file.report).toMatchObject({ rows: 7, good: 7, sessions: 1 });

@@ -11,6 +11,7 @@ import { RefusalWords } from '../standing/refusal.tsx';
 import { numberText } from '../words/numbers.ts';
 import { Speaking, useSpeech } from '../words/use-words.tsx';
 import { AboutRows } from './about-rows.tsx';
+import { BroughtIn } from './brought-in.tsx';
 import { Checked } from './checked.tsx';
 import { Columns } from './columns.tsx';
 import { FirstStep } from './first-step.tsx';
@@ -121,7 +122,7 @@ function Importing() {
         <Trouble trouble={trouble()} />
       </div>
       <Switch>
-        <Match when={at('choosing')}><FirstStep /></Match>
+        <Match when={at('choosing')}><FirstStep /><BroughtIn /></Match>
         <Match when={at('columns') !== null && layout() !== null}>
           <form class="import-form" onSubmit={(event) => { event.preventDefault(); void check(); }}>
             <Columns look={look()!} layout={layout()!} recipe={recipe()} onLayout={change} />
@@ -146,6 +147,7 @@ function Importing() {
               <h2>{say().stored(numberText(now().stored.throws, 0, speech().language), now().stored.sessions)}</h2>
               <p><a href="/playback">{say().toSessions}</a></p>
               <div><button type="button" onClick={() => setStep({ at: 'choosing' })}>{say().another}</button></div>
+              <BroughtIn />
             </section>
           )}
         </Match>

@@ -1,4 +1,4 @@
-import type { CheckAnswer, StoreAnswer } from '../../core/facts/import-wire.ts';
+import type { BroughtImport, CheckAnswer, StoreAnswer, WithdrawAnswer } from '../../core/facts/import-wire.ts';
 import type { Refusal } from '../../core/facts/wire.ts';
 import type { ImportChoices, Layout } from '../../core/imports/layout.ts';
 import type { LookAnswer, Recipe } from '../../core/imports/wire.ts';
@@ -44,6 +44,16 @@ export async function endImport(id: string): Promise<void> {
 
 /** Where the refused rows of an import are given out as one file. */
 export const refusedAddress = (id: string): string => `/api/imports/${id}/refused.csv`;
+
+/** The imports that count, newest first. */
+export function askForImports(): Promise<Answer<readonly BroughtImport[]>> {
+  return ask('GET', '/imports');
+}
+
+/** Takes an import back as a whole, by the name of its file. */
+export function withdrawImport({ id, fileName }: BroughtImport): Promise<Answer<WithdrawAnswer>> {
+  return ask('POST', `/imports/${encodeURIComponent(id)}/withdraw`, { name: fileName });
+}
 
 export function askForRecipes(): Promise<Answer<readonly Recipe[]>> {
   return ask('GET', '/recipes');

@@ -76,6 +76,8 @@ export const IN_SPANISH: Readonly<Record<string, string>> = {
   'unknown-code': 'Ese código ya no existe; pida uno nuevo.',
   'unknown-grant': 'No hay nadie con ese nombre; la lista tiene a quienes hay.',
   'unknown-id': 'Nada aquí puede llamarse así; las listas tienen los nombres que hay.',
+  'no-such-import': 'Esa importación ya no cuenta aquí; la lista dice cuáles sí.',
+  'other-file-name': 'El archivo de esa importación se llama de otro modo; no se retiró nada.',
   'unknown-import': 'Esa importación ya no está en curso; elija el archivo de nuevo.',
   'unknown-recipe': 'No existe esa receta; la lista tiene las que hay.',
   'unknown-session': 'No hay ninguna sesión con ese nombre; la lista tiene las que hay.',

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { reportSchema } from '../../../core/facts/arm-says.ts';
 import { athleteSchema, type Athlete } from '../../../core/facts/coach.ts';
-import type { CheckAnswer, StoreAnswer } from '../../../core/facts/import-wire.ts';
+import type { BroughtImport, CheckAnswer, StoreAnswer, WithdrawAnswer } from '../../../core/facts/import-wire.ts';
 import type { SessionsFound } from '../../../core/facts/session-search.ts';
 import { effortSchema, idSchema, stageSchema } from '../../../core/facts/spelling.ts';
 import type { AthleteDays, DeviceState, ErasedAnswer, SessionListing } from '../../../core/facts/wire.ts';
@@ -89,6 +89,8 @@ export const ANSWERS = {
   ImportBegun: z.strictObject({ id: z.string() }),
   ImportReport: importReport,
   ImportStored: z.strictObject({ kind: z.enum(['stored', 'broken-off']), sessions: count, throws: count }) satisfies z.ZodType<StoreAnswer>,
+  BroughtImport: z.strictObject({ id: z.string(), fileName: z.string(), atMs: ms, by: z.string(), sessions: count, throws: count, athletes: z.array(z.string()).describe('Their names.'), mounds: z.array(idSchema) }) satisfies z.ZodType<BroughtImport>,
+  ImportWithdrawn: z.strictObject({ kind: z.literal('withdrawn'), sessions: count, throws: count }) satisfies z.ZodType<WithdrawAnswer>,
   Recipe: recipeSchema,
   Recording: z.strictObject({ session: idSchema, mound: idSchema, log: z.string(), carry: ledger, facts: z.array(factSchema) }),
   Growth: z.strictObject({ log: z.string(), held: z.int(), facts: z.array(factSchema) }),

@@ -4,7 +4,7 @@ import { newRecipeSchema, renamingSchema } from '../../files-in/recipes.ts';
 import { grantSchema, openSchema } from '../access-routes.ts';
 import { erasingSchema } from '../athlete-data.ts';
 import { exportQuestionSchema } from '../export-question.ts';
-import { importSchema, storeSchema } from '../import-routes.ts';
+import { importSchema, storeSchema, withdrawSchema } from '../import-routes.ts';
 import { signInSchema } from '../sign-in.ts';
 import type { AnswerName } from './answers.ts';
 
@@ -68,6 +68,8 @@ export const OPERATIONS: readonly Operation[] = [
   { method: 'put', path: '/imports/:id/file', summary: 'The file itself; the answer says what each of its rows came to.', who: 'coach', sendsFile: true, answers: { status: 200, is: 'ImportReport' }, refuses: [400, 404, 409] },
   { method: 'get', path: '/imports/:id/refused.csv', summary: 'Which rows are refused and why.', who: 'coach', answers: { status: 200, file: ['text/csv'] }, refuses: [404, 409] },
   { method: 'post', path: '/imports/:id/store', summary: 'Store the rows as sessions.', who: 'coach', sends: storeSchema, answers: { status: 200, is: 'ImportStored' }, refuses: [400, 404, 409, 503] },
+  { method: 'get', path: '/imports', summary: 'The imports that count, newest first.', who: 'coach', answers: { status: 200, is: 'BroughtImport', list: true } },
+  { method: 'post', path: '/imports/:id/withdraw', summary: 'Take an import back as a whole: from here on nothing counts it; the log keeps it.', who: 'coach', sends: withdrawSchema, answers: { status: 200, is: 'ImportWithdrawn' }, refuses: [400, 404, 409, 503] },
   { method: 'delete', path: '/imports/:id', summary: 'Break an import off.', who: 'coach', answers: { status: 204, nothing: true }, refuses: [404] },
   { method: 'get', path: '/recipes', summary: 'How the columns of files are read, as coaches once said.', who: 'coach', answers: { status: 200, is: 'Recipe', list: true } },
   { method: 'post', path: '/recipes', summary: 'Keep a recipe, in place of one of the same name.', who: 'coach', sends: newRecipeSchema, answers: { status: 201, is: 'Recipe' }, refuses: [400] },

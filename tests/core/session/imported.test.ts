@@ -8,7 +8,7 @@ import { emptyLedger, type Ledger } from '../../../core/session/ledger.ts';
 import { listSessions, sliceOf } from '../../../core/session/recorded.ts';
 import { moundView } from '../../../core/session/view.ts';
 import { ABLE, CHOICES, PENA } from '../imports/choices.ts';
-import { fiveFastballs, Story, summary } from './story.ts';
+import { fiveFastballs, Story, summary, ZONE } from './story.ts';
 
 const FILE = { name: 'bullpens.csv', sha256: 'ab'.repeat(32) };
 const SI = { distance: 'm', speed: 'm/s', movement: 'm' } as const;
@@ -104,6 +104,57 @@ describe('a session out of a file', () => {
     const now = new Date(1_790_000_006_000).toISOString().slice(0, 10);
     expect(care('2024-05-03')).toMatchObject({ moundThrows: 0 });
     expect(care(now)).toMatchObject({ moundThrows: 5 });
+  });
+
+  describe('taken back', () => {
+    const withdrawn = { kind: 'import-withdrawn', session: 'old' } as const;
+    const opening = new Story().open('next', 'able-1').facts[0]!.said;
+
+    test('is in no list and no view, its fastballs and days are nobody’s, and its log still has every fact', () => {
+      const facts = bring([], [...sitting('old', '2024-05-03', FAST, [78]), ...sitting('older', '2023-05-03', FAST.map((speed) => speed - 10)), withdrawn, opening]);
+      const ledger = fold(facts);
+      expect(listSessions(ledger).map(({ id }) => id)).toEqual(['next', 'older']);
+      expect(moundView(ledger, 'old')).toMatchObject({ session: null, throws: [] });
+      expect(moundView(ledger, 'next').session!.baseline).toMatchObject({ origin: 'earlier', speedMps: expect.closeTo(80 * 0.44704, 1) });
+      expect(ledger.throws).not.toHaveProperty('old');
+      expect(ledger.unclaimed.flat()).toEqual([]);
+      expect(facts.filter(({ said }) => said.kind === 'throw-imported')).toHaveLength(11);
+    });
+
+    test('counts for no arm on its day', () => {
+      const day = new Date(1_790_000_006_000).toISOString().slice(0, 10);
+      expect(moundView(fold(bring([], [...sitting('old', day, FAST), withdrawn, opening])), 'next').session!.armCare).toMatchObject({ moundThrows: 0 });
+    });
+
+    test('leaves throws that were moved on where they are, and measured ones that were moved into it to nobody', () => {
+      const story = new Story().open('now', 'able-1').intent('now', 'four-seam');
+      fiveFastballs(story);
+      const [measured] = story.ledger().throws['now']!.flat().map(({ place }) => place);
+      const at = story.facts.length;
+      const facts = bring(story.facts, [...sitting('old', '2024-05-03', FAST), { kind: 'throws-moved', places: [at + 2], session: 'now', from: 'old' }, { kind: 'throws-moved', places: [measured!], session: 'old', from: 'now' }, withdrawn]);
+      const ledger = fold(facts);
+      expect(ledger.throws['now']!.flat()).toHaveLength(5);
+      expect(ledger.throws['now']!.flat().map(({ place }) => place)).toContain(at + 2);
+      expect(ledger.unclaimed.flat().map(({ place }) => place)).toEqual([measured]);
+    });
+
+    test('is no day of a comparison that held it', () => {
+      const row = (index: number, speed: number, intent: 'four-seam' | 'changeup', trial: string): GoodRow => ({ line: index + 2, athlete: ABLE, atMs: Date.UTC(2024, 4, 3, 22, index), intent, trial, units: SI, body: summary(speed, intent === 'changeup' ? 7 : 16, -8) });
+      const rows = [...FAST.map((speed, index) => row(index, speed, 'four-seam', '')), ...['wide', 'narrow', 'wide', 'narrow'].map((trial, index) => row(FAST.length + index, 78, 'changeup', trial))];
+      const { session, throws } = importedFacts('old', '2024-05-03', rows, FILE, CHOICES);
+      const facts = bring([], [session, ...throws, { kind: 'comparison-opened', session: 'old', k: 1, stage: 'mound', zone: ZONE, a: 'A', b: 'B', baseline: 1 }]);
+      const compared = (some: readonly Fact[]): unknown => fold(some).athletes[ABLE.id]!.plans.compared.map(({ session: of, a, b }) => [of, a.length, b.length]);
+      expect(compared(facts)).toEqual([['old', 2, 2]]);
+      expect(compared(bring(facts, [withdrawn]))).toEqual([]);
+    });
+
+    test('is still its athlete’s when that one is erased', () => {
+      const facts = bring([], [...sitting('old', '2024-05-03', [90, 91], [], PENA), withdrawn]);
+      const about = aboutAthlete(facts, PENA.id);
+      expect(about).toMatchObject({ sessions: ['old'], throws: 2 });
+      const left = facts.map((fact) => (about.facts.includes(fact) ? { ...fact, said: erasing(fact, 1) } : fact));
+      expect(left.map(({ said }) => said.kind)).toEqual(['erased', 'erased', 'erased', 'erased']);
+    });
   });
 
   test('goes with its athlete when that one is erased, and throws that were moved on stay', () => {

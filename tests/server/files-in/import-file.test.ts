@@ -45,7 +45,7 @@ async function* pieces(text: string, size = 100): AsyncGenerator<Uint8Array> {
 
 async function checked({ log, folder }: Place, text: string, choices: Partial<ImportChoices> = {}, more: Partial<{ layout: Layout; signal: AbortSignal; mostRows: number; size: number }> = {}): Promise<CheckedFile> {
   const layout = more.layout ?? (await lookAt(Buffer.from(text)))!.layout;
-  const file = await checkFile(pieces(text, more.size), { name: 'bullpens.csv', layout, choices: { ...CHOICES, ...BOTH, ...choices }, log, folder, earlier: () => importsInLog(log), ...more });
+  const file = await checkFile(pieces(text, more.size), { name: 'bullpens.csv', layout, choices: { ...CHOICES, ...BOTH, ...choices }, log, folder, earlier: () => importsInLog(log), isWithdrawn: () => false, ...more });
   onTestFinished(() => file.drop());
   return file;
 }

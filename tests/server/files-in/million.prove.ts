@@ -29,7 +29,7 @@ test('a million rows are checked and stored in memory that does not grow with th
   };
   const layout = layoutOf([['moment', 'ms'], ['releaseSpeed', 'mph'], ['spinRate', 'rpm'], ['verticalBreak', 'in'], ['horizontalBreak', 'in', 'right']]);
   const begun = performance.now();
-  const file = await checkFile(rows(), { name: 'million.csv', layout, choices: { ...CHOICES, athlete: ABLE, day: null }, log: opened.log, earlier: () => [], folder, onProgress: look });
+  const file = await checkFile(rows(), { name: 'million.csv', layout, choices: { ...CHOICES, athlete: ABLE, day: null }, log: opened.log, earlier: () => [], isWithdrawn: () => false, folder, onProgress: look });
   onTestFinished(() => file.drop());
   const checked = performance.now();
   expect(file.report).toMatchObject({ rows: ROWS, good: ROWS, refused: 0, days: { first: '2010-12-31' } });

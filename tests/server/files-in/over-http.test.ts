@@ -28,6 +28,8 @@ async function ask<T>(server: RunningServer, method: string, address: string, bo
   return { status: response.status, body: (text.startsWith('{') || text.startsWith('[') ? JSON.parse(text) : text) as T };
 }
 
+const textOf = async (server: RunningServer, address: string): Promise<string> => (await fetch(`${server.address}/api${address}`)).text();
+
 async function begun(server: RunningServer, choices: object = {}): Promise<string> {
   const { body: { layout } } = await ask<FileLook>(server, 'POST', '/imports/look', TEXT);
   const { status, body } = await ask<{ id: string }>(server, 'POST', '/imports', { name: 'May bullpens.csv', layout, choices: { ...CHOICES, athlete: null, day: null, athletes: { Able: ABLE, Peña: PENA }, ...choices } });
@@ -51,6 +53,40 @@ test('a file comes in over HTTP: looked at, checked, its refused rows taken alon
   expect(recording.facts.map(({ by }) => by)).toEqual(['coach:this-machine', 'coach:this-machine', 'coach:this-machine']);
   expect(await get<{ openSessions: unknown[] }[]>(server, '/api/mounds')).toMatchObject([{ openSessions: [{ id: 'now', active: true }] }]);
   expect(await ask(server, 'GET', `/imports/${id}/refused.csv`)).toMatchObject({ status: 404, body: { code: 'unknown-import' } });
+});
+
+test('a wrong import is taken back as a whole: no list, table or athlete’s day counts it, the log keeps it and says who, and the file can come again', async () => {
+  const server = await serverForTest();
+  const bringIn = async (): Promise<void> => {
+    const id = await begun(server);
+    expect((await ask<ImportReport>(server, 'PUT', `/imports/${id}/file`, TEXT)).body).toMatchObject({ good: 2, refusedBecause: { impossible: 1 } });
+    expect(await ask(server, 'POST', `/imports/${id}/store`, { mode: 'keep-the-good' })).toMatchObject({ status: 200 });
+  };
+  await bringIn();
+  const [brought] = await get<{ id: string }[]>(server, '/api/imports');
+  expect(brought).toMatchObject({ fileName: 'May bullpens.csv', by: 'coach:this-machine', sessions: 1, throws: 2, athletes: [ABLE.name], mounds: ['north-1'] });
+  const known = await begun(server);
+  expect((await ask<ImportReport>(server, 'PUT', `/imports/${known}/file`, TEXT)).body).toMatchObject({ good: 0, refusedBecause: { impossible: 1, known: 2 }, earlier: { sessions: 1 } });
+  expect(await ask(server, 'POST', `/imports/${brought!.id}/withdraw`, { name: 'another.csv' })).toMatchObject({ status: 409, body: { code: 'other-file-name', path: 'name' } });
+  expect(await ask(server, 'POST', `/imports/${brought!.id}/withdraw`, { name: 'May bullpens.csv' })).toEqual({ status: 200, body: { kind: 'withdrawn', sessions: 1, throws: 2 } });
+  expect(await ask(server, 'POST', `/imports/${brought!.id}/withdraw`, { name: 'May bullpens.csv' })).toMatchObject({ status: 404, body: { code: 'no-such-import' } });
+
+  expect(await get(server, '/api/imports')).toEqual([]);
+  expect(await get(server, '/api/sessions')).toEqual([]);
+  expect((await ask<string>(server, 'GET', '/throws?format=csv')).body.trim().split('\n')).toHaveLength(1);
+  expect(await get(server, `/api/athletes/${ABLE.id}/records`)).toEqual([]);
+  const facts = (await textOf(server, '/facts')).trim().split('\n').map((line) => JSON.parse(line) as { by?: string; said?: { kind: string } });
+  expect(facts.map(({ by, said }) => [said?.kind, by]).slice(1)).toEqual([['session-imported', 'coach:this-machine'], ['throw-imported', 'coach:this-machine'], ['throw-imported', 'coach:this-machine'], ['import-withdrawn', 'coach:this-machine']]);
+  // All that is kept of the athlete is still given out, and can be erased.
+  expect(await get(server, '/api/athletes')).toMatchObject([{ id: ABLE.id }]);
+  expect((await textOf(server, `/athletes/${ABLE.id}/facts`)).trim().split('\n')).toHaveLength(5);
+
+  await bringIn();
+  expect(await get<SessionListing[]>(server, '/api/sessions')).toMatchObject([{ athleteName: ABLE.name, throws: 2 }]);
+  const again = await begun(server);
+  expect((await ask<ImportReport>(server, 'PUT', `/imports/${again}/file`, TEXT)).body).toMatchObject({ good: 0, refusedBecause: { known: 2 } });
+  expect(await ask(server, 'POST', `/athletes/${ABLE.id}/erase`, { name: ABLE.name })).toMatchObject({ body: { kind: 'erased', throws: 4, sessions: 2 } });
+  expect(await get(server, '/api/athletes')).toEqual([]);
 });
 
 test('an import that is broken off, or whose athlete is erased meanwhile, leaves nothing in the data folder', async () => {
