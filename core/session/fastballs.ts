@@ -3,7 +3,7 @@ import type { Athlete } from '../facts/coach.ts';
 import { STAGES, type Stage } from '../facts/vocabulary.ts';
 import type { BaselinesByStage } from './brought.ts';
 import { thrownBy, type Ledger, type SessionEntry, type ThrowEntry, type Thrown } from './ledger.ts';
-import { analysisOf, type Owner } from './memory.ts';
+import { knownOf, type Owner } from './memory.ts';
 import { rememberedFold } from './remembered-fold.ts';
 
 /** Whether a throw of this session counts as the athlete's fastball. */
@@ -11,18 +11,16 @@ export function isFastball(entry: ThrowEntry, { id, athlete }: Owner): boolean {
   return entry.tags[id]?.intent === athlete.mainFastball;
 }
 
-const readings = new WeakMap<ThrowEntry, FastballReading>();
-
 /** A fastball that a baseline may rest on; null for any other throw. Of the same throw of the same session it is the same object. */
 export function fastballReading(entry: ThrowEntry, owner: Owner): FastballReading | null {
   if (entry.tags[owner.id]?.excluded !== null || !isFastball(entry, owner)) return null;
-  const { speedMps, verticalM, armSideM, flightTimeS, releaseHeightM, releaseArmSideM, path } = analysisOf(entry, owner);
+  const known = knownOf(entry, owner);
+  const { place, atMs } = entry;
+  if (known.fastball?.place === place && known.fastball.atMs === atMs) return known.fastball;
+  const { speedMps, verticalM, armSideM, flightTimeS, releaseHeightM, releaseArmSideM, path } = known.analysed;
   if (typeof speedMps !== 'number' || typeof verticalM !== 'number' || typeof armSideM !== 'number') return null;
-  const known = readings.get(entry);
-  if (known !== undefined) return known;
-  const reading = { place: entry.place, atMs: entry.atMs, speedMps, verticalM, armSideM, flightTimeS, releaseHeightM, releaseArmSideM, path };
-  readings.set(entry, reading);
-  return reading;
+  known.fastball = { place, atMs, speedMps, verticalM, armSideM, flightTimeS, releaseHeightM, releaseArmSideM, path };
+  return known.fastball;
 }
 
 type ByStage<T> = Readonly<Partial<Record<Stage, T>>>;

@@ -99,7 +99,9 @@ export class Connection {
     const said = saidBy(hello, frame);
     const refused = this.#judge(hello, said);
     if (refused !== null) return this.#refuse(refused, bytes.toString('utf8'));
-    const reply = await this.#whileWaiting(this.#door.log.append({ mound: hello.mound, by: `device:${hello.device}`, said }));
+    this.#waits();
+    const reply = await this.#door.log.append({ mound: hello.mound, by: `device:${hello.device}`, said });
+    this.#waitsNoLonger();
     const { sequence } = frame;
     switch (reply.kind) {
       case 'stored': {
@@ -140,13 +142,15 @@ export class Connection {
     if (standing === 'kept-off') return this.#keepOff();
     // A flood does not fill the disk; but a number that is settled is settled there.
     if (standing === 'slowed' && !settles) return this.#tellRefused(refusal);
-    const reply = await this.#whileWaiting(this.#door.log.refuse({
+    this.#waits();
+    const reply = await this.#door.log.refuse({
       mound: hello?.mound ?? null, device: hello?.device ?? null, run: hello?.run ?? null,
       sequence, code, path, sentence,
       settles,
       // Before a hello nobody has shown a token, so nothing of theirs is kept; a hello holds a token.
       frame: hello === null || code === 'hello-twice' ? null : (frame?.slice(0, MOST_KEPT_OF_A_FRAME) ?? null),
-    }));
+    });
+    this.#waitsNoLonger();
     if (reply.kind === 'failed' && final) return this.#storageFailed(sequence, reply.sentence);
     this.#tellRefused(refusal);
   }
@@ -169,11 +173,12 @@ export class Connection {
     this.#wire.send({ kind: 'refused', sequence, code: 'storage-failed', path: '', sentence, final: false });
   }
 
-  async #whileWaiting<Reply>(reply: Promise<Reply>): Promise<Reply> {
+  #waits(): void {
     if (++this.#waiting === MOST_WAITING) this.#wire.pause('disk');
-    const settled = await reply;
+  }
+
+  #waitsNoLonger(): void {
     if (--this.#waiting === MOST_WAITING / 2) this.#wire.resume('disk');
-    return settled;
   }
 }
 

@@ -8,6 +8,7 @@ import type { Clock } from '../clock.ts';
 import type { FactLog } from '../log/fact-log.ts';
 import type { Metrics } from '../metrics.ts';
 import { PerAddress } from '../per-address.ts';
+import { Silence } from '../silence.ts';
 import { Connection, type DoorSide } from './connection.ts';
 import { Floods, SLOWED_MS } from './floods.ts';
 import { moundsTaken } from './mounds-taken.ts';
@@ -101,21 +102,24 @@ export function openDoor({ log, clock, presence, metrics, diary, entryFor, stage
       isKeptOff: (hello) => floods.isKeptOff(nameOf(hello)),
     };
     const connection = new Connection(wire, side);
-    let callOff = clock.after(HELLO_WITHIN_MS, () => wire.close(1008, 'no hello'));
+    const callOff = clock.after(HELLO_WITHIN_MS, () => wire.close(1008, 'no hello'));
+    let silence: Silence | null = null;
     socket.on('message', (data: RawData, isBinary) => {
       // Another connection of the device has taken over: what still comes here is not answered, so it comes again there.
       if (socket.readyState !== socket.OPEN) return;
       connection.receive(data as Buffer, isBinary).catch(onTrouble);
       if (connection.hello === null) return;
+      if (silence !== null) return silence.heard();
       isKnown();
       callOff();
-      callOff = clock.after(SILENT_FOR_MS, () => socket.terminate());
+      silence = new Silence(clock, SILENT_FOR_MS, () => socket.terminate());
     });
     // A frame beyond maxPayload or broken framing: ws closes with its own code.
     socket.on('error', () => {});
     socket.on('close', (code) => {
       if (connection.hello !== null) diary.info({ mound: connection.hello.mound, device: connection.hello.device, code }, 'a device left');
       callOff();
+      silence?.end();
       readOn?.();
       isKnown();
       taken.leave(wire);

@@ -1,6 +1,7 @@
 import { STALE_AFTER_SECONDS } from '../../core/facts/heartbeat.ts';
 import type { DeviceState } from '../../core/facts/wire.ts';
 import type { Clock } from '../clock.ts';
+import { Silence } from '../silence.ts';
 
 /** Which device is heard on which mound: fresh, stale or unknown, by whatever a device sends and never by its throws alone. */
 export interface Presence {
@@ -17,7 +18,7 @@ interface Heard {
   readonly freshSinceMs: number;
   lastMs: number;
   fresh: boolean;
-  callOff: () => void;
+  readonly silence: Silence;
 }
 
 export function keepPresence(clock: Clock): Presence {
@@ -25,26 +26,22 @@ export function keepPresence(clock: Clock): Presence {
   const listeners = new Set<(mound: string) => void>();
   const tell = (mound: string): void => listeners.forEach((listener) => listener(mound));
 
-  function watchSilence(mound: string, heard: Heard): void {
-    heard.callOff = clock.after(STALE_AFTER_SECONDS * 1000, () => {
-      heard.fresh = false;
-      tell(mound);
-    });
-  }
-
   return {
     heard(mound, device) {
       const before = known.get(mound);
-      before?.callOff();
       const nowMs = clock.nowMs();
       if (before?.fresh === true && before.device === device) {
         before.lastMs = nowMs;
-        watchSilence(mound, before);
+        before.silence.heard(nowMs);
         return;
       }
-      const heard: Heard = { device, freshSinceMs: nowMs, lastMs: nowMs, fresh: true, callOff: () => {} };
+      before?.silence.end();
+      const silence = new Silence(clock, STALE_AFTER_SECONDS * 1000, () => {
+        heard.fresh = false;
+        tell(mound);
+      });
+      const heard: Heard = { device, freshSinceMs: nowMs, lastMs: nowMs, fresh: true, silence };
       known.set(mound, heard);
-      watchSilence(mound, heard);
       tell(mound);
     },
     stateOf(mound) {
@@ -60,7 +57,7 @@ export function keepPresence(clock: Clock): Presence {
       return () => listeners.delete(listener);
     },
     close() {
-      for (const heard of known.values()) heard.callOff();
+      for (const { silence } of known.values()) silence.end();
       listeners.clear();
     },
   };

@@ -173,9 +173,9 @@ function logOver({ database, flusher, letGo }: OpenDatabase, { nowMs, newId, onT
     get id() {
       return id;
     },
-    append: async (entry) => (open ? ((await commits.add({ kind: 'fact', entry })) as AppendReply) : closed),
+    append: (entry) => (open ? (commits.add({ kind: 'fact', entry }) as Promise<AppendReply>) : Promise.resolve(closed)),
     appendAll: (entries) => (open ? appendAll(entries) : closed),
-    refuse: async (refusal) => (open ? ((await commits.add({ kind: 'refusal', refusal })) as RefuseReply) : closed),
+    refuse: (refusal) => (open ? (commits.add({ kind: 'refusal', refusal }) as Promise<RefuseReply>) : Promise.resolve(closed)),
     isBusy: () => commits.isBusy,
     read: factsOf,
     mounds: () => (selectMounds.all() as { mound: string }[]).map(({ mound }) => mound),

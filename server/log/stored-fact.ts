@@ -26,5 +26,5 @@ export function storedFact(row: FactRow): Fact | null {
  * so reading needs no second check. It tells damage, not malice.
  */
 export function checksumOf({ mound, place, at_ms: atMs, said_by: by, version, said }: Omit<FactRow, 'checksum'>): number {
-  return crc32(said, crc32(`${mound}\n${place}\n${atMs}\n${by}\n${version}\n`));
+  return crc32(`${mound}\n${place}\n${atMs}\n${by}\n${version}\n${said}`);
 }
