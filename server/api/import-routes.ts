@@ -10,7 +10,7 @@ import { signature } from '../access/who.ts';
 import { broughtIn, withdraw } from '../files-in/brought-in.ts';
 import { BrokenOff, type Import, type Imports } from '../files-in/imports.ts';
 import { HEAD_BYTES, lookAt } from '../files-in/look.ts';
-import { newRecipeSchema, renamingSchema, type Recipes } from '../files-in/recipes.ts';
+import { newRecipeSchema, RecipesUnreadable, renamingSchema, type Recipes } from '../files-in/recipes.ts';
 import { refusalsCsv } from '../files-in/report.ts';
 import { UnreadableFile } from '../files-in/rows-of.ts';
 import type { Ledgers } from '../ledgers.ts';
@@ -50,7 +50,7 @@ export function importRoutes({ log, ledgers, imports, recipes, whoAsks, inTurn }
 
   routes.post('/imports/look', raw({ type: () => true, limit: HEAD_BYTES }), (request, response) => lookAt(Buffer.isBuffer(request.body) ? request.body : Buffer.alloc(0)).then((look) => {
     if (look === null) return refuse(response, 400, 'no-rows', '', 'There is no row in this file behind a first line that names its columns; choose a CSV or JSON Lines file.');
-    response.json({ ...look, recipe: recipes.forShape(look.shape) } satisfies LookAnswer);
+    response.json({ ...look, recipe: recipeFor(look.shape) } satisfies LookAnswer);
   }));
   routes.post('/imports', jsonBody, (request, response) => {
     const said = readBody(importSchema, request, response);
@@ -104,6 +104,11 @@ export function importRoutes({ log, ledgers, imports, recipes, whoAsks, inTurn }
     });
   });
 
+  routes.use('/recipes', (_, response, next) => {
+    const why = whyUnreadable();
+    if (why === null) next();
+    else refuse(response, 503, 'unreadable-recipes', '', why);
+  });
   routes.get('/recipes', (_, response) => void response.json(recipes.all()));
   routes.post('/recipes', jsonBody, (request, response) => {
     const said = readBody(newRecipeSchema, request, response);
@@ -121,6 +126,21 @@ export function importRoutes({ log, ledgers, imports, recipes, whoAsks, inTurn }
     else unknownRecipe(response);
   });
   return routes;
+
+  /** A file can come in without its recipe; that of recipes nothing can be read, is said where they are listed. */
+  function recipeFor(shape: string): LookAnswer['recipe'] {
+    return whyUnreadable() === null ? recipes.forShape(shape) : null;
+  }
+
+  function whyUnreadable(): string | null {
+    try {
+      recipes.all();
+      return null;
+    } catch (error) {
+      if (error instanceof RecipesUnreadable) return error.message;
+      throw error;
+    }
+  }
 
   async function withImport(request: Request, response: Response, act: (under: Import) => Promise<void> | void): Promise<void> {
     const under = imports.of(String(request.params['id']));

@@ -5,6 +5,7 @@ import { layoutSchema, type Layout } from '../../core/imports/layout.ts';
 import type { Recipe } from '../../core/imports/wire.ts';
 import { writeWhole } from '../access/write-whole.ts';
 import { newShortId } from '../chance.ts';
+import { asSentence, complaint } from '../complaint.ts';
 import { shapeOf } from './look.ts';
 
 const nameSchema = z.string().trim().min(1).max(60);
@@ -13,7 +14,10 @@ export const renamingSchema = z.strictObject({ name: nameSchema });
 export const recipeSchema = z.strictObject({ id: z.string(), name: nameSchema, shape: z.string(), layout: layoutSchema });
 const fileSchema = z.strictObject({ version: z.literal(1), recipes: z.array(recipeSchema) });
 
-/** The recipes of a data folder, in `import-recipes.json`. A file that cannot be read is left as it is and counts as empty until something is kept. */
+/** `import-recipes.json` is there and says no recipes. It is left as it is: nothing is kept over it. */
+export class RecipesUnreadable extends Error {}
+
+/** The recipes of a data folder, in `import-recipes.json`. Each of these throws RecipesUnreadable where that file cannot be read. */
 export interface Recipes {
   all(): readonly Recipe[];
   /** Of files of this shape; the newest where there are several. */
@@ -29,11 +33,24 @@ export function recipesIn(folder: string): Recipes {
   const file = path.join(folder, 'import-recipes.json');
 
   function all(): readonly Recipe[] {
+    const checked = fileSchema.safeParse(written());
+    if (checked.success) return checked.data.recipes;
+    const { path: where, sentence } = complaint(checked.error);
+    throw unreadable(where === '' ? sentence : `At ${where}: ${sentence}`);
+  }
+
+  /** Where there is no file, as if it were there and empty. */
+  function written(): unknown {
     try {
-      return fileSchema.parse(JSON.parse(readFileSync(file, 'utf8'))).recipes;
-    } catch {
-      return [];
+      return JSON.parse(readFileSync(file, 'utf8'));
+    } catch (error) {
+      if ((error as NodeJS.ErrnoException).code === 'ENOENT') return { version: 1, recipes: [] };
+      throw unreadable(error instanceof SyntaxError ? `It is not JSON: ${asSentence(error.message)}` : asSentence((error as Error).message));
     }
+  }
+
+  function unreadable(why: string): RecipesUnreadable {
+    return new RecipesUnreadable(`The recipes in ${file} cannot be read. ${why} Mend the file, or move it away to begin with none; until then it stays as it is, and no recipe is used or kept.`);
   }
 
   function write(recipes: readonly Recipe[]): void {

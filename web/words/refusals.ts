@@ -84,6 +84,7 @@ export const IN_SPANISH: Readonly<Record<string, string>> = {
   'unreadable-recording': 'Esto no se puede mostrar: lo que dio el servidor no cuadra. Intente otra vez; si sigue así, dé la dirección de esta página a quien cuida el servidor.',
   'unknown-time-zone': 'El servidor no conoce la zona horaria de este aparato.',
   unreadable: 'Lo que dice esta casilla no se puede leer como lo que es su columna.',
+  'unreadable-recipes': 'Las recetas no se pueden leer: su archivo, import-recipes.json en la carpeta de datos, está dañado. Repárelo o apártelo para empezar sin ninguna; mientras tanto queda como está, y no se usa ni se guarda ninguna receta.',
   'unreadable-file': 'El archivo no se puede leer hasta el final.',
   'wrong-passphrase': 'Esa no es la frase de acceso de este servidor.',
 };

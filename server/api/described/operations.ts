@@ -71,8 +71,8 @@ export const OPERATIONS: readonly Operation[] = [
   { method: 'get', path: '/imports', summary: 'The imports that count, newest first.', who: 'coach', answers: { status: 200, is: 'BroughtImport', list: true } },
   { method: 'post', path: '/imports/:id/withdraw', summary: 'Take an import back as a whole: from here on nothing counts it; the log keeps it.', who: 'coach', sends: withdrawSchema, answers: { status: 200, is: 'ImportWithdrawn' }, refuses: [400, 404, 409, 503] },
   { method: 'delete', path: '/imports/:id', summary: 'Break an import off.', who: 'coach', answers: { status: 204, nothing: true }, refuses: [404] },
-  { method: 'get', path: '/recipes', summary: 'How the columns of files are read, as coaches once said.', who: 'coach', answers: { status: 200, is: 'Recipe', list: true } },
-  { method: 'post', path: '/recipes', summary: 'Keep a recipe, in place of one of the same name.', who: 'coach', sends: newRecipeSchema, answers: { status: 201, is: 'Recipe' }, refuses: [400] },
-  { method: 'patch', path: '/recipes/:id', summary: 'Rename a recipe.', who: 'coach', sends: renamingSchema, answers: { status: 200, is: 'Recipe' }, refuses: [400, 404] },
-  { method: 'delete', path: '/recipes/:id', summary: 'Remove a recipe.', who: 'coach', answers: { status: 204, nothing: true }, refuses: [404] },
+  { method: 'get', path: '/recipes', summary: 'How the columns of files are read, as coaches once said.', who: 'coach', answers: { status: 200, is: 'Recipe', list: true }, refuses: [503] },
+  { method: 'post', path: '/recipes', summary: 'Keep a recipe, in place of one of the same name.', who: 'coach', sends: newRecipeSchema, answers: { status: 201, is: 'Recipe' }, refuses: [400, 503] },
+  { method: 'patch', path: '/recipes/:id', summary: 'Rename a recipe.', who: 'coach', sends: renamingSchema, answers: { status: 200, is: 'Recipe' }, refuses: [400, 404, 503] },
+  { method: 'delete', path: '/recipes/:id', summary: 'Remove a recipe.', who: 'coach', answers: { status: 204, nothing: true }, refuses: [404, 503] },
 ];

@@ -1,4 +1,5 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
 import { expect, test } from 'vitest';
 import type { ImportReport } from '../../../core/facts/import-wire.ts';
 import type { SessionListing } from '../../../core/facts/wire.ts';
@@ -126,6 +127,25 @@ test('what is missing is said before the file is sent, and a recipe is kept, fou
   expect((await ask<{ name: string }[]>(server, 'GET', '/recipes')).body.map(({ name }) => name)).toEqual(['Bullpens']);
   expect((await ask(server, 'DELETE', `/recipes/${recipe.id}`)).status).toBe(204);
   expect(await ask(server, 'GET', '/recipes')).toMatchObject({ body: [] });
+});
+
+test('recipes that cannot be read are said to be so, with where and why, and nothing is kept over them', async () => {
+  const server = await serverForTest();
+  const { body: { layout } } = await ask<FileLook>(server, 'POST', '/imports/look', TEXT);
+  const file = path.join(server.dataFolder, 'import-recipes.json');
+  for (const [damaged, why] of [['{"version":1,"recipes":[', 'It is not JSON: '], ['{"version":1,"recipes":[{"id":"a"}]}', 'At recipes.0.name: The field recipes.0.name is missing; it must be text.']] as const) {
+    writeFileSync(file, damaged);
+    for (const [method, address, body] of [['GET', '/recipes'], ['POST', '/recipes', { name: 'New', layout }], ['PATCH', '/recipes/a', { name: 'New' }], ['DELETE', '/recipes/a']] as const) {
+      const { status, body: refusal } = await ask<{ code: string; sentence: string }>(server, method, address, body);
+      expect([status, refusal.code]).toEqual([503, 'unreadable-recipes']);
+      expect(refusal.sentence).toContain(`The recipes in ${file} cannot be read. ${why}`);
+      expect(refusal.sentence).toContain('Mend the file, or move it away');
+    }
+    expect(readFileSync(file, 'utf8')).toBe(damaged);
+    expect((await ask<{ recipe: object | null }>(server, 'POST', '/imports/look', TEXT)).body.recipe).toBeNull();
+  }
+  rmSync(file);
+  expect((await ask(server, 'POST', '/recipes', { name: 'New', layout })).status).toBe(201);
 });
 
 test('importing is a coach’s alone', async () => {
