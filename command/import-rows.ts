@@ -4,19 +4,20 @@ import path from 'node:path';
 import { DEFAULT_DISTANCE_M } from '../core/facts/vocabulary.ts';
 import type { ImportReport } from '../core/facts/import-wire.ts';
 import { choicesSchema, type ImportChoices, type Layout } from '../core/imports/layout.ts';
+import { HEAD_BYTES } from '../core/imports/wire.ts';
 import { newId } from '../server/chance.ts';
 import { systemClock } from '../server/clock.ts';
 import { complaint } from '../server/complaint.ts';
 import { importsInLog, withdrawnInLog } from '../server/files-in/earlier-imports.ts';
 import { checkFile, type CheckedFile } from '../server/files-in/import-file.ts';
-import { HEAD_BYTES, lookAt, shapeOf } from '../server/files-in/look.ts';
+import { lookAt, shapeOf } from '../server/files-in/look.ts';
 import { recipesIn, RecipesUnreadable, type Recipes } from '../server/files-in/recipes.ts';
 import { refusalsCsv } from '../server/files-in/report.ts';
 import { UnreadableFile } from '../server/files-in/rows-of.ts';
 import type { FactLog } from '../server/log/fact-log.ts';
 import { openSqliteLog } from '../server/log/sqlite-log.ts';
 import { EXIT, Failure, FoundWrong, wronglyAsked } from './failure.ts';
-import { breakable } from './stop.ts';
+import { askedToStop } from './stop.ts';
 import { progress, remark, say, sayJson } from './talk.ts';
 
 export interface RowsAsked {
@@ -39,7 +40,8 @@ export async function importRows(file: string, asked: RowsAsked): Promise<void> 
   const choices = await choicesOf(asked.choices);
   const log = opened(asked.data);
   try {
-    await breakable((stop) => read(file, asked, layout, choices, log, stop));
+    // It says itself how far it came: what is finished was not broken off, whenever somebody asks it to stop.
+    await read(file, asked, layout, choices, log, askedToStop());
   } finally {
     log.close();
   }

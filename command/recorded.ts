@@ -1,7 +1,7 @@
 import { createReadStream } from 'node:fs';
 import { createInterface } from 'node:readline';
 import type { Fact } from '../core/facts/fact.ts';
-import { foldFact } from '../core/session/fold.ts';
+import { foldOrPass } from '../core/session/fold-or-pass.ts';
 import { emptyLedger, type Ledger } from '../core/session/ledger.ts';
 import { factsIn, FactsUnreadable } from '../server/files-out/read-facts.ts';
 import { openToRead } from '../server/log/read-beside.ts';
@@ -31,7 +31,7 @@ export async function ledgersOf(file: string): Promise<Ledger[]> {
 
 function folded(mound: string, facts: Iterable<Fact>): Ledger {
   let ledger = emptyLedger(mound);
-  for (const fact of facts) ledger = foldFact(ledger, fact);
+  for (const fact of facts) ledger = foldOrPass(ledger, fact);
   return ledger;
 }
 

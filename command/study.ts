@@ -44,7 +44,6 @@ async function study({ runs, athletes, write, json }: Asked, page: string): Prom
   for (const section of ask(wanted)) {
     sections.push(section);
     told.push(sectionText(section));
-    bar.end();
     tell(told.at(-1)!);
     bar.at(sections.length);
   }

@@ -1,5 +1,9 @@
-/** One line of what a command found, on standard output. */
+/** Takes away the bar that is drawn at this moment. */
+let clearBar = (): void => {};
+
+/** One line of what a command found, on standard output; a bar gives way to it. */
 export function say(line: string): void {
+  clearBar();
   process.stdout.write(`${line}\n`);
 }
 
@@ -10,6 +14,7 @@ export function sayJson(found: unknown): void {
 
 /** A word beside the result, on standard error: in a pipe it does not stand among what was asked for. */
 export function remark(line: string): void {
+  clearBar();
   process.stderr.write(`${line}\n`);
 }
 
@@ -19,7 +24,7 @@ const DRAWN_EVERY_MS = 100;
 /** How far a command has come. */
 export interface Progress {
   at(done: number): void;
-  /** Leaves the line to whoever writes next. */
+  /** Whoever says something next ends it too. */
   end(): void;
 }
 
@@ -27,7 +32,10 @@ export interface Progress {
 export function progress(total: number, of: string, to: NodeJS.WriteStream = process.stderr): Progress {
   if (!to.isTTY || total === 0) return { at() {}, end() {} };
   let drawnMs = -Infinity;
-  const clear = (): void => void to.write('\r\u001B[K');
+  const clear = (): void => {
+    to.write('\r\u001B[K');
+    clearBar = () => {};
+  };
   return {
     at(done) {
       const nowMs = performance.now();
@@ -35,8 +43,9 @@ export function progress(total: number, of: string, to: NodeJS.WriteStream = pro
       drawnMs = nowMs;
       const full = Math.round((BAR_CELLS * Math.min(done, total)) / total);
       clear();
+      clearBar = clear;
       to.write(`[${'#'.repeat(full)}${'.'.repeat(BAR_CELLS - full)}] ${done} of ${total} ${of}`);
     },
-    end: clear,
+    end: () => clearBar(),
   };
 }

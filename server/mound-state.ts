@@ -1,6 +1,6 @@
 import { deserialize, serialize } from 'node:v8';
 import type { Fact } from '../core/facts/fact.ts';
-import { foldFact } from '../core/session/fold.ts';
+import { foldOrPass } from '../core/session/fold-or-pass.ts';
 import { emptyLedger, type Ledger, type Shelf, type Thrown } from '../core/session/ledger.ts';
 import { closedAtHand, putAway } from '../core/session/put-away.ts';
 import type { SessionSlice } from '../core/session/recorded.ts';
@@ -125,12 +125,7 @@ export class MoundState {
   }
 
   #folded(ledger: Ledger, fact: Fact): Ledger {
-    try {
-      return foldFact(ledger, fact);
-    } catch (error) {
-      this.#parts.onTrouble(error);
-      return { ...ledger, place: fact.place, atMs: fact.atMs };
-    }
+    return foldOrPass(ledger, fact, this.#parts.onTrouble);
   }
 
   /** Puts away what is closed; what the disk does not take stays at hand. */

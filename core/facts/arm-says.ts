@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { effortSchema, idSchema, stageSchema } from './spelling.ts';
+import { daySchema, effortSchema, idSchema, stageSchema } from './spelling.ts';
 
 /** What is said about the athlete's arm and comfort, on Bench by the coach or on Glance by the athlete. */
 const fromSchema = z.enum(['bench', 'glance']);
@@ -28,7 +28,6 @@ export const comfortSaidSchema = z.strictObject({
   comfortable: z.boolean().describe('Whether the present grip is comfortable in the present stage, as the athlete says.'),
 });
 
-const daySchema = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 export const reportSchema = z.strictObject({ atMs: z.int(), day: daySchema, from: fromSchema, said: armReportedSchema.shape.said, areas: areasSchema });
 
 /**

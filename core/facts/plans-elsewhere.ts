@@ -2,10 +2,9 @@ import { z } from 'zod';
 import { cueSchema, gripSchema } from './coach.ts';
 import { decisionSetSchema } from './decision-says.ts';
 import { comparisonOpenedSchema, countPlannedSchema, gatePassedSchema, gateSetSchema } from './plan-says.ts';
-import { familySchema, idSchema, intentSchema, stageSchema, trialSchema } from './spelling.ts';
+import { daySchema, familySchema, idSchema, intentSchema, stageSchema, trialSchema } from './spelling.ts';
 
 const atMsSchema = z.int();
-const daySchema = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 const countSchema = z.int().min(0);
 /** Names a trial over sessions; a grip and a cue of the longest are well under this. */
 const workSchema = z.string().max(1000);

@@ -9,6 +9,8 @@ export const familySchema = z.enum(FAMILIES);
 export const observationSchema = z.enum(OBSERVATIONS);
 export const sightSchema = z.enum(SIGHTS);
 export const axisSchema = z.enum(AXES);
+/** A calendar day such as 2026-04-30. */
+export const daySchema = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
 /** The letter of a trial in its session: A … Z, AA, AB … */
 export const trialSchema = z.string().regex(/^[A-Z]{1,2}$/);
 

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { athleteSchema, distanceSchema } from '../facts/coach.ts';
-import { axisSchema, effortSchema, idSchema, intentSchema, sightSchema, stageSchema } from '../facts/spelling.ts';
+import { axisSchema, daySchema, effortSchema, idSchema, intentSchema, sightSchema, stageSchema } from '../facts/spelling.ts';
 import { isTimeZone } from '../session/local-day.ts';
 import { FIELDS, FORMS, SIDES, type Field } from './fields.ts';
 
@@ -33,7 +33,7 @@ export const choicesSchema = z.strictObject({
   distanceM: distanceSchema,
   effort: effortSchema,
   timeZone: z.string().min(1).max(60).refine(isTimeZone, { message: 'no time zone is called that; send a name such as America/Chicago' }).describe('In which the file was written.'),
-  day: z.string().regex(/^\d{4}-\d{2}-\d{2}$/).nullable().describe('Of all rows; null where a column says it.'),
+  day: daySchema.nullable().describe('Of all rows; null where a column says it.'),
   device: idSchema.describe('What measured; `file` where nobody knows.'),
   sight: sightSchema,
   axis: axisSchema,

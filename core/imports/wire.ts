@@ -2,6 +2,9 @@ import type { Because } from './guess.ts';
 import type { Layout } from './layout.ts';
 import type { Cell } from './read-cell.ts';
 
+/** As much of a file as is looked at. */
+export const HEAD_BYTES = 64 * 1024;
+
 /** What the beginning of a file shows: how it is written, its first rows, and what its columns are likely to be. */
 export interface FileLook {
   readonly layout: Layout;

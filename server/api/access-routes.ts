@@ -8,7 +8,7 @@ import type { Access } from '../access/keep-access.ts';
 import type { Ledgers } from '../ledgers.ts';
 import { moundOf } from './mounds.ts';
 import { readBody } from './read-body.ts';
-import { refuse } from './refuse.ts';
+import { refuse, unknownSession } from './refuse.ts';
 
 export interface AccessParts extends Access {
   readonly ledgers: Ledgers;
@@ -65,7 +65,7 @@ export function accessRoutes({ ledgers, grants, codes, listening }: AccessParts)
   routes.post('/sessions/:id/glance-code', (request, response) => {
     const { id: session } = request.params;
     const ledger = moundOf(ledgers.all(), session);
-    if (ledger === undefined) return refuse(response, 404, 'unknown-session', 'id', 'There is no session with this id; the list of sessions has those there are.');
+    if (ledger === undefined) return unknownSession(response);
     if (ledger.sessions[session]!.closedAtMs !== null) return refuse(response, 409, 'session-closed', 'id', 'This session is closed, and its Glance with it; open another one first.');
     const { id, code, endsAtMs } = codes.make(ledger.mound, session);
     response.status(201).json({ id, code, ...linkFor(request, code), expiresAtMs: endsAtMs });

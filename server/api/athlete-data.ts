@@ -1,4 +1,4 @@
-import { json, Router, type Response } from 'express';
+import { json, Router } from 'express';
 import { z } from 'zod';
 import type { ErasedAnswer } from '../../core/facts/wire.ts';
 import type { Ledger } from '../../core/session/ledger.ts';
@@ -10,7 +10,7 @@ import { copiesHolding } from '../log/kept-copies.ts';
 import type { OneAtATime } from '../one-at-a-time.ts';
 import { listAthletes } from './mounds.ts';
 import { readBody } from './read-body.ts';
-import { refuse } from './refuse.ts';
+import { refuse, unknownAthlete } from './refuse.ts';
 
 export interface AthleteDataParts {
   readonly log: FactLog;
@@ -56,8 +56,4 @@ function whyNot(ledgers: readonly Ledger[], id: string, name: string): NotYet | 
   if (name.normalize() !== athlete.name.normalize()) return { kind: 'not-yet', code: 'other-name', path: 'name', sentence: 'This is not the name of the athlete, so nothing was erased; type it as it stands in the list of athletes.' };
   const open = ledgers.find(({ sessions }) => Object.values(sessions).some((session) => session.athlete.id === id && session.closedAtMs === null));
   return open === undefined ? null : { kind: 'not-yet', code: 'session-open', path: 'id', sentence: `A session of the athlete is open on ${open.mound}, so nothing was erased; close it first.` };
-}
-
-function unknownAthlete(response: Response): void {
-  refuse(response, 404, 'unknown-athlete', 'id', 'Nothing is kept here of an athlete with this id: there never was one, or the athlete was erased already.');
 }

@@ -5,7 +5,7 @@ import type { Ledgers } from '../ledgers.ts';
 import type { FactLog } from '../log/fact-log.ts';
 import { exportQuestionSchema, rangeOf } from './export-question.ts';
 import { listAthletes, moundOf } from './mounds.ts';
-import { refuse } from './refuse.ts';
+import { notAQuestion, unknownAthlete, unknownSession } from './refuse.ts';
 
 export interface ExportParts {
   readonly log: FactLog;
@@ -21,10 +21,7 @@ export function exportRoutes({ log, ledgers }: ExportParts): Router {
   const routes = Router();
   const throws = (request: Request, response: Response, next: NextFunction, of: Of): void => {
     const question = exportQuestionSchema.safeParse(request.query);
-    if (!question.success) {
-      const { path, message } = question.error.issues[0]!;
-      return refuse(response, 400, 'not-a-question', path.join('.'), `Throws cannot be given out like this: ${path.join('.') || 'the question'}: ${message}.`);
-    }
+    if (!question.success) return notAQuestion(response, 'Throws cannot be given out', question.error);
     const { format, units, names } = question.data;
     // An id is made of a name, and so would be the name of the file.
     asFile(response, `offpace-${of.kind === 'all' || names === 'no' ? 'throws' : of.id}.${format}`, TYPES[format]);
@@ -36,8 +33,8 @@ export function exportRoutes({ log, ledgers }: ExportParts): Router {
   };
   const known = (response: Response, of: One): boolean => {
     if (of.kind === 'session' ? moundOf(ledgers.all(), of.id) !== undefined : listAthletes(ledgers.all()).some(({ id }) => id === of.id)) return true;
-    if (of.kind === 'session') refuse(response, 404, 'unknown-session', 'id', 'There is no session with this id; the list of sessions has those there are.');
-    else refuse(response, 404, 'unknown-athlete', 'id', 'Nothing is kept here of an athlete with this id: there never was one, or the athlete was erased already.');
+    if (of.kind === 'session') unknownSession(response);
+    else unknownAthlete(response);
     return false;
   };
   routes.get('/throws', (request, response, next) => throws(request, response, next, { kind: 'all' }));

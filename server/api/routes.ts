@@ -1,5 +1,4 @@
-import { Router, type Response } from 'express';
-import type { ZodError } from 'zod';
+import { Router } from 'express';
 import { sessionQuestionSchema } from '../../core/facts/session-search.ts';
 import { idSchema } from '../../core/facts/spelling.ts';
 import { growthSince } from '../../core/session/growth.ts';
@@ -14,7 +13,7 @@ import { importRoutes, type ImportParts } from './import-routes.ts';
 import { athleteRecords } from './athlete-records.ts';
 import { listAllSessions, listAthletes, listAthleteSessions, listFindable, listMounds, moundOf } from './mounds.ts';
 import { exportRoutes } from './exports.ts';
-import { refuse } from './refuse.ts';
+import { notAQuestion, refuse, unknownAthlete, unknownSession } from './refuse.ts';
 import { signInRoutes } from './sign-in.ts';
 
 interface ApiParts extends AccessParts, AthleteDataParts, ImportParts {
@@ -63,7 +62,7 @@ export function apiRoutes(parts: ApiParts): Router {
   routes.get('/sessions', (_, response) => void response.json(listAllSessions(ledgers.all())));
   routes.get('/sessions/found', (request, response) => {
     const question = sessionQuestionSchema.safeParse(request.query);
-    if (!question.success) return notAQuestion(response, question.error);
+    if (!question.success) return notAQuestion(response, 'Sessions cannot be looked for', question.error);
     response.json(searchSessions(listFindable(ledgers.all()), question.data));
   });
   routes.get('/sessions/:id', (request, response) => {
@@ -87,17 +86,4 @@ export function apiRoutes(parts: ApiParts): Router {
   });
   routes.use((request, response) => refuse(response, 404, 'unknown-address', '', `There is no ${request.method} ${request.baseUrl}${request.path}.`));
   return routes;
-}
-
-function notAQuestion(response: Response, { issues }: ZodError): void {
-  const issue = issues[0]!;
-  refuse(response, 400, 'not-a-question', issue.path.join('.'), `Sessions cannot be looked for like this: ${issue.path.join('.') || 'the question'}: ${issue.message}.`);
-}
-
-function unknownSession(response: Response): void {
-  refuse(response, 404, 'unknown-session', 'id', 'There is no session with this id; the list of sessions has those there are.');
-}
-
-function unknownAthlete(response: Response): void {
-  refuse(response, 404, 'unknown-athlete', 'id', 'There is no athlete with this id; the list of athletes has those there are.');
 }

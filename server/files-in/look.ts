@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { guessColumns, guessDecimal } from '../../core/imports/guess.ts';
 import type { Layout } from '../../core/imports/layout.ts';
 import { textOf as cellText, type Cell } from '../../core/imports/read-cell.ts';
-import type { FileLook } from '../../core/imports/wire.ts';
+import { HEAD_BYTES, type FileLook } from '../../core/imports/wire.ts';
 import { jsonLines, separated } from './rows-of.ts';
 
 /** Rows that guesses rest on. */
@@ -51,9 +51,6 @@ async function rowsIn(head: Uint8Array, separator: string): Promise<(readonly Ce
   // The last row of a beginning may be cut in the middle.
   return rows.length > MOST_ROWS || rows.length < 3 || head.length < HEAD_BYTES ? rows : rows.slice(0, -1);
 }
-
-/** As much of a file as a look needs. */
-export const HEAD_BYTES = 64 * 1024;
 
 function looked(form: Layout['form'], separator: Layout['separator'], headers: readonly string[], rows: readonly (readonly Cell[])[]): FileLook {
   const decimal = guessDecimal(rows);

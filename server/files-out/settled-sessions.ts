@@ -1,7 +1,7 @@
 import { setImmediate } from 'node:timers/promises';
 import type { Fact } from '../../core/facts/fact.ts';
-import { foldFact } from '../../core/session/fold.ts';
-import { emptyLedger, thrownBy, type Ledger, type SessionEntry, type Thrown } from '../../core/session/ledger.ts';
+import { foldOrPass } from '../../core/session/fold-or-pass.ts';
+import { emptyLedger, thrownBy, type SessionEntry, type Thrown } from '../../core/session/ledger.ts';
 import { lastTouch, noTouches, noteTouches, settledIn, withoutSettled, type Touches } from '../../core/session/settled.ts';
 import type { ReadableLog } from './readable-log.ts';
 
@@ -25,7 +25,7 @@ export async function* settledSessions(log: ReadableLog, mound: string): AsyncGe
   const touches = await touchesOf(log, mound);
   let ledger = emptyLedger(mound);
   for await (const page of pagesOf(log, mound, touches.through)) {
-    ledger = page.reduce(folded, ledger);
+    ledger = page.reduce((before, fact) => foldOrPass(before, fact), ledger);
     const settled = settledIn(ledger, touches);
     for (const id of settled) yield { mound, session: ledger.sessions[id]!, thrown: thrownBy(ledger, id), lastPlace: lastTouch(touches, ledger, id) };
     ledger = withoutSettled(ledger, settled, touches);
@@ -36,15 +36,6 @@ async function touchesOf(log: ReadableLog, mound: string): Promise<Touches> {
   const touches = noTouches();
   for await (const page of pagesOf(log, mound, Infinity)) for (const fact of page) noteTouches(touches, fact);
   return touches;
-}
-
-/** What cannot be folded is passed over, as the server does: the log still has it. */
-function folded(ledger: Ledger, fact: Fact): Ledger {
-  try {
-    return foldFact(ledger, fact);
-  } catch {
-    return { ...ledger, place: fact.place, atMs: fact.atMs };
-  }
 }
 
 /** The facts of a mound up to a place, page by page. */

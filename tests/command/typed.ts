@@ -10,17 +10,14 @@ interface Ended {
 /** Runs a command in this process, as if it had been typed, and gives back what it said. */
 export const typed = (...args: string[]): Promise<Ended> => typedHearing(() => {}, ...args);
 
-/** The same, and tells of every remark the moment it is made. */
-export async function typedHearing(hear: (remark: string) => void, ...args: string[]): Promise<Ended> {
+/** The same, and tells of everything that is said the moment it is. */
+export async function typedHearing(hear: (said: string) => void, ...args: string[]): Promise<Ended> {
   const said = { out: '', err: '' };
-  const spies = [
-    vi.spyOn(process.stdout, 'write').mockImplementation((text) => Boolean((said.out += String(text)))),
-    vi.spyOn(process.stderr, 'write').mockImplementation((text) => {
-      said.err += String(text);
-      hear(String(text));
-      return true;
-    }),
-  ];
+  const spies = ([['stdout', 'out'], ['stderr', 'err']] as const).map(([stream, into]) => vi.spyOn(process[stream], 'write').mockImplementation((text) => {
+    said[into] += String(text);
+    hear(String(text));
+    return true;
+  }));
   // A worker of the test runner has a parent of its own, which shall not hear of failures.
   const { send } = process;
   delete process.send;

@@ -1,12 +1,9 @@
 import type { BroughtImport, CheckAnswer, StoreAnswer, WithdrawAnswer } from '../../core/facts/import-wire.ts';
 import type { Refusal } from '../../core/facts/wire.ts';
 import type { ImportChoices, Layout } from '../../core/imports/layout.ts';
-import type { LookAnswer, Recipe } from '../../core/imports/wire.ts';
+import { HEAD_BYTES, type LookAnswer, type Recipe } from '../../core/imports/wire.ts';
 import { heardRefusal } from './nobody-here.ts';
 import type { Answer } from './recorded.ts';
-
-/** As much of a file as the server needs for a look. */
-const HEAD_BYTES = 64 * 1024;
 
 export function lookAtFile(file: File): Promise<Answer<LookAnswer>> {
   return ask('POST', '/imports/look', file.slice(0, HEAD_BYTES));
