@@ -50,6 +50,25 @@ test('every picture is made of what it was made of, and every state of it can be
   await expectAccessible(page);
 });
 
+test('pictures that were drawn before their letters came are drawn again in them', async ({ server, page }) => {
+  let send = (): void => {};
+  const asked = new Promise<void>((resolve) => {
+    send = resolve;
+  });
+  await page.route('**/*.woff2', async (route) => {
+    await asked;
+    await route.continue();
+  });
+  await page.setViewportSize({ width: 1500, height: 1000 });
+  await page.goto(`${server.address}/gallery?theme=dark`, { waitUntil: 'commit' });
+  await page.locator('[data-chart="clock"] figure').last().waitFor();
+  await expect(page.locator('figure svg:empty')).toHaveCount(0);
+  const inOtherLetters = await madeOf(page);
+  send();
+  await expect.poll(() => madeOf(page)).toEqual(JSON.parse(readFileSync(GOLDEN, 'utf8')));
+  expect(inOtherLetters).not.toEqual(await madeOf(page));
+});
+
 test('in Spanish, in the light and in centimetres every picture keeps its words apart, and every state has its name', inProve(), async ({ server, page }) => {
   await openGallery(page, `${server.address}/gallery?theme=light&lang=es&units=metric`);
   // Marks that lie over each other do so with their letters.

@@ -122,8 +122,11 @@ test('Glance reads aloud by a tap, in the language of the athlete, what it shows
   const said = () => page.evaluate(() => (globalThis as unknown as { said: string[] }).said);
   await changeupIsNext(coach, device, { athlete: YOUTH });
   await device.throws(6, SHORT!);
+  // Nothing is read of a device that has fallen silent.
+  const beating = setInterval(() => device.sendOnly({ kind: 'heartbeat', time: 0 }), 1000);
   await page.goto(`${server.address}/glance/north-1`);
   await expect(lead(page)).toHaveText('2 in short');
+  await expect(page.locator('.standing-word')).toHaveAttribute('data-standing', 'live');
   expect(await said()).toEqual([]);
   const button = page.getByRole('button', { name: 'Read aloud' });
   await button.click();
@@ -142,6 +145,7 @@ test('Glance reads aloud by a tap, in the language of the athlete, what it shows
   await device.throws(9, SHORT!);
   await expect(lead(page)).toHaveText('2 in short');
   expect(await said()).toEqual([short, short]);
+  clearInterval(beating);
 });
 
 test('every answer is one tap, said back when it is stored, and corrected by another', async ({ page, server, coach, device }) => {

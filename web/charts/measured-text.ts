@@ -7,20 +7,35 @@ const MOST_KNOWN = 1000;
 const known = new Map<string, Box>();
 let letters = 0;
 let listening = false;
+const waiting = new Set<() => void>();
 
 /**
  * Which letters texts are measured in: another number once a face has come, or the theme is another. A text has the same box for
  * as long as this and its size are the same.
  */
 export function lettersNow(): string {
-  if (!listening) {
-    listening = true;
-    document.fonts.addEventListener('loadingdone', () => {
-      letters += 1;
-      known.clear();
-    });
-  }
+  listen();
   return `${letters} ${document.documentElement.dataset['theme'] ?? ''}`;
+}
+
+/**
+ * Tells each time that a face has come, in which texts that were drawn before take another room.
+ * @returns the way to be told no more
+ */
+export function onLetters(tell: () => void): () => void {
+  listen();
+  waiting.add(tell);
+  return () => void waiting.delete(tell);
+}
+
+function listen(): void {
+  if (listening) return;
+  listening = true;
+  document.fonts.addEventListener('loadingdone', () => {
+    letters += 1;
+    known.clear();
+    for (const tell of waiting) tell();
+  });
 }
 
 /**

@@ -1,15 +1,19 @@
 import { createEffect, createSignal, onCleanup, onMount } from 'solid-js';
+import { onLetters } from '../charts/measured-text.ts';
 
 export interface Size {
   readonly width: number;
   readonly height: number;
 }
 
-/** Room for a picture: measures itself, and draws again when its size or its data change. */
+/** Room for a picture: measures itself, and draws again when its size, its data or the letters of its texts change. */
 export function Drawn(props: { readonly class?: string; readonly draw: (svg: SVGSVGElement, size: Size) => void }) {
   const [svg, setSvg] = createSignal<SVGSVGElement | null>(null);
   const [size, setSize] = createSignal<Size | null>(null, { equals: isSameSize });
+  const [letters, setLetters] = createSignal(0);
+  onCleanup(onLetters(() => setLetters((faces) => faces + 1)));
   createEffect(() => {
+    letters();
     const into = svg();
     const now = size();
     if (into !== null && now !== null && now.width > 0 && now.height > 0) props.draw(into, now);
