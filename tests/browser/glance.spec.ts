@@ -24,6 +24,12 @@ test('before a session Glance says that it waits, and warns about pain', async (
   await expect(page.locator('.glance-caution')).toHaveText('Pain or numbness: stop now and tell your coach; see a licensed medical professional.');
 });
 
+test('what the server cannot show is said to be its trouble, and no Glance is called over for it', async ({ page, server }) => {
+  await page.goto(`${server.address}/glance/${'x'.repeat(65)}`);
+  await expect(lead(page)).toHaveText('Cannot be shown');
+  await expect(page.locator('.glance-sentence')).toContainText('What was thrown is safe. Tell your coach.');
+});
+
 test('a throw that belongs to nobody is said to be unclaimed, until it is claimed', async ({ page, server, coach, device }) => {
   await device.throws(1, easyFrame(FASTBALL));
   await glance(page, server);

@@ -9,7 +9,7 @@ import { useMound } from '../live/use-mound.ts';
 import { settingsIn } from '../settings.ts';
 import { showsSpeed, speedAskedFor } from '../shown-speed.ts';
 import { StandingFrame, StandingWord } from '../standing/frame.tsx';
-import { isDimmed, standingOf, type Standing } from '../standing/standing.ts';
+import { isDimmed, isRightEnded, standingOf, type Standing } from '../standing/standing.ts';
 import { basisWords, modeLine } from '../words/feedback-words.ts';
 import { Speaking, useSpeech, useWords } from '../words/use-words.tsx';
 import { AloudButton } from './aloud/aloud-button.tsx';
@@ -41,7 +41,7 @@ export default function Glance(props: { readonly mound: string }) {
   reloadOnNewBuild(live.build);
   const standing = createMemo(() => standingOf(live.view(), live.link()));
   /** What was shown before the right to see it ended is shown no longer. */
-  const view = () => (standing().kind === 'refused' ? null : live.view());
+  const view = () => (isEnded(standing()) ? null : live.view());
   const awake = keepAwake(() => view()?.session?.closedAtMs === null);
   return (
     <Speaking athlete={view()?.session?.athlete ?? null}>
@@ -93,8 +93,14 @@ function Shown(props: { readonly mound: string; readonly view: MoundView | null;
 /** Nothing may be shown, or nothing has come yet. */
 function NoView(props: { readonly standing: Standing }) {
   const words = useWords();
-  return <Show when={props.standing.kind === 'refused'}><Said lead={words().glance.over} /></Show>;
+  return (
+    <Show when={props.standing.kind === 'refused'}>
+      <Show when={isEnded(props.standing)} fallback={<Said lead={words().glance.notShown}>{words().glance.notShownWhy}</Said>}><Said lead={words().glance.over} /></Show>
+    </Show>
+  );
 }
+
+const isEnded = (standing: Standing): boolean => standing.kind === 'refused' && isRightEnded(standing);
 
 function Heading(props: { readonly mound: string; readonly view: MoundView | null }) {
   const words = useWords();

@@ -38,6 +38,11 @@ export function isDimmed({ kind }: Standing): boolean {
   return kind === 'server-silent' || kind === 'device-silent' || kind === 'catching-up' || kind === 'refused';
 }
 
+/** Whether it is the right to see this that has ended; every other refusal is a fault, of the server or of the address. */
+export function isRightEnded(refused: { readonly code: string }): boolean {
+  return refused.code === 'not-let-in' || refused.code === 'not-theirs-to-see';
+}
+
 /** The word of a standing, with its time in the session's zone. */
 export function standingWords(standing: Standing, timeZone: string | null, { words: { standing: say }, language }: Speech): string {
   switch (standing.kind) {
