@@ -7,14 +7,19 @@ import type { SessionSlice } from './recorded.ts';
 import { ownTimeMs } from './own-time.ts';
 import { timelineOf } from './timeline.ts';
 
-/** Facts between two kept ledgers: a scrub folds at most this many again. */
-const EVERY = 25;
+/** Ledgers that are kept of a recording, and twice as many at most: of an evening's every one, so that a hand that scrubs folds nothing again. */
+const KEPT = 1000;
 
-/** A recorded session folded once, with a ledger kept every few facts, so that going anywhere costs a handful of folds. */
+/**
+ * A recorded session folded once, with a ledger kept after every fact or every few, so that going anywhere costs a handful of folds.
+ * Where nothing is folded again the throws are the same objects at every place, and all that was worked out of them holds.
+ */
 export interface Checkpoints {
   readonly session: string;
   readonly facts: readonly Fact[];
-  /** `ledgers[i]` stands after i · EVERY facts. */
+  /** Facts between two kept ledgers. */
+  readonly every: number;
+  /** `ledgers[i]` stands after i · every facts. */
   readonly ledgers: readonly Ledger[];
   readonly newest: Ledger;
   /** For each throw of the session, by place: how many facts have been folded when it is first there. */
@@ -27,7 +32,7 @@ export interface RecordedTimes extends Recording {
 }
 
 export function checkpointsOf({ carry, facts }: SessionSlice, session: string): Checkpoints {
-  return continued({ session, facts: [], ledgers: [carry], newest: carry, entersAt: new Map() }, facts);
+  return continued({ session, facts: [], every: Math.ceil(facts.length / KEPT) || 1, ledgers: [carry], newest: carry, entersAt: new Map() }, facts);
 }
 
 /**
@@ -46,10 +51,10 @@ export function newestPlace({ facts }: Pick<SessionSlice, 'facts'>): number {
 }
 
 /** The ledger after the first `applied` facts. */
-export function ledgerAt({ facts, ledgers, newest }: Checkpoints, applied: number): Ledger {
+export function ledgerAt({ facts, every, ledgers, newest }: Checkpoints, applied: number): Ledger {
   if (applied >= facts.length) return newest;
-  const index = Math.floor(Math.max(0, applied) / EVERY);
-  return facts.slice(index * EVERY, applied).reduce(foldFact, ledgers[index]!);
+  const index = Math.floor(Math.max(0, applied) / every);
+  return facts.slice(index * every, applied).reduce(foldFact, ledgers[index]!);
 }
 
 /** The recording as the playhead sees it. What is said after the close, however much later, comes at its end. */
@@ -65,7 +70,7 @@ export function recordingOf({ facts, newest, session, entersAt }: Checkpoints, f
 }
 
 function continued(before: Checkpoints, more: readonly Fact[]): Checkpoints {
-  const { session } = before;
+  const { session, every } = before;
   const facts = [...before.facts];
   const ledgers = [...before.ledgers];
   const entersAt = new Map(before.entersAt);
@@ -77,9 +82,10 @@ function continued(before: Checkpoints, more: readonly Fact[]): Checkpoints {
     for (const place of places) {
       if (throwIn(newest, place)?.session === session && !entersAt.has(place)) entersAt.set(place, facts.length);
     }
-    if (facts.length % EVERY === 0) ledgers.push(newest);
+    if (facts.length % every === 0) ledgers.push(newest);
   }
-  return { session, facts, ledgers, newest, entersAt };
+  const tooMany = ledgers.length > 2 * KEPT;
+  return { session, facts, every: tooMany ? 2 * every : every, ledgers: tooMany ? ledgers.filter((_, index) => index % 2 === 0) : ledgers, newest, entersAt };
 }
 
 function placesMoving({ place, said }: Fact, ledger: Ledger): readonly number[] {

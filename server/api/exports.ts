@@ -1,5 +1,6 @@
 import { Router, type NextFunction, type Request, type Response } from 'express';
 import { exportFacts, exportThrows } from '../files-out/export.ts';
+import type { ReadableLog } from '../files-out/readable-log.ts';
 import type { Of } from '../files-out/rows.ts';
 import type { Ledgers } from '../ledgers.ts';
 import type { FactLog } from '../log/fact-log.ts';
@@ -19,17 +20,25 @@ const TYPES = { csv: 'text/csv; charset=utf-8', parquet: 'application/vnd.apache
 /** Everything out: tables of throws, and facts as they were said. A coach's alone. */
 export function exportRoutes({ log, ledgers }: ExportParts): Router {
   const routes = Router();
+  /** Of a session its own mound alone is read; of an athlete every mound can have heard. */
+  const logOf = (of: Of): ReadableLog => ({
+    get id() {
+      return log.id;
+    },
+    mounds: () => (of.kind === 'session' ? ledgers.all().flatMap(({ mound, sessions }) => (Object.hasOwn(sessions, of.id) ? [mound] : [])) : log.mounds()),
+    read: log.read,
+  });
   const throws = (request: Request, response: Response, next: NextFunction, of: Of): void => {
     const question = exportQuestionSchema.safeParse(request.query);
     if (!question.success) return notAQuestion(response, 'Throws cannot be given out', question.error);
     const { format, units, names } = question.data;
     // An id is made of a name, and so would be the name of the file.
     asFile(response, `offpace-${of.kind === 'all' || names === 'no' ? 'throws' : of.id}.${format}`, TYPES[format]);
-    exportThrows(log, { of, range: rangeOf(question.data), names: names === 'yes' }, { format, units }, response).catch(unlessGone(next));
+    exportThrows(logOf(of), { of, range: rangeOf(question.data), names: names === 'yes' }, { format, units }, response).catch(unlessGone(next));
   };
   const facts = (response: Response, next: NextFunction, of: Of): void => {
     asFile(response, `offpace-${of.kind === 'all' ? 'facts' : of.id}.jsonl`, TYPES.jsonl);
-    exportFacts(log, of, response).catch(unlessGone(next));
+    exportFacts(logOf(of), of, response).catch(unlessGone(next));
   };
   const known = (response: Response, of: One): boolean => {
     if (of.kind === 'session' ? moundOf(ledgers.all(), of.id) !== undefined : listAthletes(ledgers.all()).some(({ id }) => id === of.id)) return true;

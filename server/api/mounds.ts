@@ -31,8 +31,8 @@ export function listAthletes(ledgers: readonly Ledger[]): Athlete[] {
 
 /** The sessions of one athlete over all mounds, newest first; null for somebody nobody has heard of. */
 export function listAthleteSessions(ledgers: readonly Ledger[], athlete: string): SessionListing[] | null {
-  const known = ledgers.some((ledger) => ledger.athletes[athlete] !== undefined);
-  return known ? listAllSessions(ledgers).filter(({ athleteId }) => athleteId === athlete) : null;
+  const visited = ledgers.filter((ledger) => ledger.athletes[athlete] !== undefined);
+  return visited.length === 0 ? null : listAllSessions(visited).filter(({ athleteId }) => athleteId === athlete);
 }
 
 /** The sessions of all mounds, newest first. */

@@ -1,4 +1,5 @@
 import { setImmediate } from 'node:timers/promises';
+import type { Athlete } from '../../core/facts/coach.ts';
 import { judgingOf } from '../../core/session/judged.ts';
 import { throwUnrounded } from '../../core/session/throws.ts';
 import type { Cell, ThrowKnown } from './column.ts';
@@ -47,8 +48,8 @@ export async function* rowsOf(log: ReadableLog, of: Of, range: Range, shape: Tab
 export async function* sessionsOf(log: ReadableLog, of: Of): AsyncGenerator<SettledSession> {
   let found = of.kind === 'all';
   for (const mound of log.mounds()) {
-    for await (const settled of settledSessions(log, mound)) {
-      if (!isOf(settled, of)) continue;
+    for await (const settled of settledSessions(log, mound, ({ session, athlete }) => isOf(session, athlete, of))) {
+      if (!isOf(settled.session.id, settled.session.athlete, of)) continue;
       found = true;
       yield settled;
       if (of.kind === 'session') return;
@@ -57,11 +58,11 @@ export async function* sessionsOf(log: ReadableLog, of: Of): AsyncGenerator<Sett
   if (!found) throw of.kind === 'session' ? new ExportFailure('unknown-session', 'There is no session with this id; the list of sessions has those there are.') : new ExportFailure('unknown-athlete', 'There is no athlete with this id; the list of athletes has those there are.');
 }
 
-function isOf({ session }: SettledSession, of: Of): boolean {
+function isOf(session: string, athlete: Athlete, of: Of): boolean {
   switch (of.kind) {
     case 'all': return true;
-    case 'athlete': return session.athlete.id === of.id;
-    case 'session': return session.id === of.id;
+    case 'athlete': return athlete.id === of.id;
+    case 'session': return session === of.id;
   }
 }
 

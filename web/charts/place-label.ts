@@ -39,7 +39,6 @@ export function placeLabel(size: { readonly width: number; readonly height: numb
   let best = inside(wishes[0] ?? anchor);
   let least = Number.POSITIVE_INFINITY;
   const consider = (box: Box, cost: number): void => {
-    // Most places are too far away to be looked at closer.
     if (cost >= least) return;
     const whole = cost + COVERED_WEIGHS * coveredArea(box, taken);
     if (whole < least - 1e-6) [best, least] = [box, whole];
@@ -48,7 +47,11 @@ export function placeLabel(size: { readonly width: number; readonly height: numb
   if (coveredArea(best, taken) === 0) return best;
   const step = Math.max(4, height / 2);
   for (let y = bounds.y; y <= bounds.y + bounds.height - height; y += step) {
-    for (let x = bounds.x; x <= bounds.x + bounds.width - width; x += step) consider(inside({ x, y }), height + away(inside({ x, y }), anchor) * FAR_WEIGHS);
+    for (let x = bounds.x; x <= bounds.x + bounds.width - width; x += step) {
+      const cost = height + away(x, y, size, anchor) * FAR_WEIGHS;
+      // Most places are too far away to be looked at closer, and a box for each would be a sixth of all that a scrub leaves to be swept up.
+      if (cost < least) consider({ x, y, width, height }, cost);
+    }
   }
   return best;
 }
@@ -66,7 +69,7 @@ export function overlap(a: Box, b: Box): number {
 }
 
 /** From the nearest point of the box. */
-function away({ x, y, width, height }: Box, anchor: Anchor): number {
+function away(x: number, y: number, { width, height }: Pick<Box, 'width' | 'height'>, anchor: Anchor): number {
   const dx = Math.max(x - anchor.x, 0, anchor.x - x - width);
   const dy = Math.max(y - anchor.y, 0, anchor.y - y - height);
   return Math.hypot(dx, dy);
