@@ -36,6 +36,20 @@ export async function stream(address: string, token: string, { devices, window, 
   return { perSecond: (devices * measured) / seconds, p99Ms: tookMs[Math.floor(0.99 * tookMs.length)]! };
 }
 
+/** A device that was let in. */
+export async function welcomed(address: string, token: string, index: number): Promise<WebSocket> {
+  const socket = new WebSocket(`${address.replace(/^http/, 'ws')}/device`, { perMessageDeflate: false });
+  await once(socket, 'open');
+  socket.send(JSON.stringify(hello(token, { device: `eye-${index + 1}`, mound: moundOf(index) })));
+  const [welcome] = (await once(socket, 'message')) as [Buffer];
+  if (!welcome.includes('"welcome"')) throw new Error(welcome.toString());
+  return socket;
+}
+
+export function frameOf(sequence: number, body: string): string {
+  return `{"kind":"throw","sequence":${sequence},"time":${1000 * sequence},"body":${body}}`;
+}
+
 /** One device: sends a window of throws, then one more for each that is acknowledged. */
 class Line {
   readonly tookMs: number[] = [];
@@ -55,12 +69,7 @@ class Line {
   }
 
   static async open(address: string, token: string, index: number, body: string): Promise<Line> {
-    const socket = new WebSocket(`${address.replace(/^http/, 'ws')}/device`, { perMessageDeflate: false });
-    await once(socket, 'open');
-    socket.send(JSON.stringify(hello(token, { device: `eye-${index + 1}`, mound: moundOf(index) })));
-    const [welcome] = (await once(socket, 'message')) as [Buffer];
-    if (!welcome.includes('"welcome"')) throw new Error(welcome.toString());
-    return new Line(socket, body);
+    return new Line(await welcomed(address, token, index), body);
   }
 
   send(throws: number, window: number): Promise<void> {
@@ -79,7 +88,7 @@ class Line {
   #next(): void {
     const sequence = (this.#sent += 1);
     this.#sentAtMs.set(sequence, performance.now());
-    this.#socket.send(`{"kind":"throw","sequence":${sequence},"time":${1000 * sequence},"body":${this.#body}}`);
+    this.#socket.send(frameOf(sequence, this.#body));
   }
 
   #take(text: string): void {
