@@ -17,5 +17,5 @@ export function unknownSession(response: Response): void {
 }
 
 export function unknownAthlete(response: Response): void {
-  refuse(response, 404, 'unknown-athlete', 'id', 'There is no athlete with this id; the list of athletes has those there are, and none who was erased.');
+  refuse(response, 404, 'unknown-athlete', 'id', 'There is no athlete with this id: there never was one, or the athlete was erased already. The list of athletes has those there are.');
 }
