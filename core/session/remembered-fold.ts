@@ -30,9 +30,24 @@ export function rememberedFold<State extends object>(step: (state: State, entry:
     return to;
   }
 
+  /** How these throws were last folded, by the first of them: to compare runs costs far less than to look each of them up. */
+  const lastFold = new WeakMap<ThrowEntry, { readonly start: State; readonly thrown: Thrown; /** After each run. */ readonly states: State[] }>();
+
   return (thrown, start) => {
-    let state = start;
-    for (const run of thrown) state = through(run, state);
+    const first = thrown[0]?.[0];
+    if (first === undefined) return start;
+    const known = lastFold.get(first);
+    const states = known?.start === start ? known.states : [];
+    let same = 0;
+    while (same < states.length && thrown[same] === known!.thrown[same]) same += 1;
+    states.length = same;
+    // Said before the rest is folded: a step that throws leaves what holds so far.
+    lastFold.set(first, { start, thrown, states });
+    let state = states[same - 1] ?? start;
+    for (const run of thrown.slice(same)) {
+      state = through(run, state);
+      states.push(state);
+    }
     return state;
   };
 }
