@@ -43,16 +43,20 @@ export function isRightEnded(refused: { readonly code: string }): boolean {
   return refused.code === 'not-let-in' || refused.code === 'not-theirs-to-see';
 }
 
-/** The word of a standing, with its time in the session's zone. */
-export function standingWords(standing: Standing, timeZone: string | null, { words: { standing: say }, language }: Speech): string {
+/**
+ * The word of a standing, with its time in the session's zone.
+ * @param brief in fewer words and without seconds, where there is little room
+ */
+export function standingWords(standing: Standing, timeZone: string | null, { words: { standing: say }, language }: Speech, brief = false): string {
+  const since = brief ? hourText : timeText;
   switch (standing.kind) {
     case 'live': return say.live;
     case 'connecting': return say.connecting;
     case 'catching-up': return say.catchingUp(standing.have, standing.of);
     case 'waiting': return say.waiting;
-    case 'server-silent': return say.serverSilent(timeText(standing.sinceMs, timeZone, language));
-    case 'device-silent': return say.deviceSilent(timeText(standing.sinceMs, timeZone, language));
-    case 'device-unknown': return say.deviceUnknown;
+    case 'server-silent': return say.serverSilent(since(standing.sinceMs, timeZone, language));
+    case 'device-silent': return (brief ? say.deviceSilentInBrief : say.deviceSilent)(since(standing.sinceMs, timeZone, language));
+    case 'device-unknown': return brief ? say.deviceUnknownInBrief : say.deviceUnknown;
     case 'closed': return say.closed(hourText(standing.atMs, timeZone, language));
     case 'refused': return say.refused;
     case 'behind': return say.behindLive(lengthText(standing.seconds));

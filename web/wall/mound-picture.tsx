@@ -41,7 +41,7 @@ export function MoundPicture(props: MoundPictureProps) {
         <Show when={props.view.session} fallback={<NoSession view={props.view} standing={props.standing} />}>
           {(session) => (
             <Show when={session().armCare.kind !== 'pain-reported'} fallback={<PainPicture session={session()} standing={props.standing} />}>
-              <SessionPicture {...props} session={session()} textPx={sizes().textPx} />
+              <SessionPicture {...props} session={session()} textPx={sizes().textPx} low={sizes().low} />
             </Show>
           )}
         </Show>
@@ -64,8 +64,10 @@ function NoSession(props: { readonly view: MoundView; readonly standing: Standin
   );
 }
 
-function SessionPicture(props: MoundPictureProps & { readonly session: SessionView; readonly textPx: number }) {
+function SessionPicture(props: MoundPictureProps & { readonly session: SessionView; readonly textPx: number; readonly low: boolean }) {
   const speech = useSpeech();
+  /** Where a tile has no height to spare the words need all of it, and the line above has room. */
+  const standsBelow = (): boolean => props.tile === true && !props.low;
   const plane = createMemo(() => {
     const seams = props.picture === 'seam-map';
     // One ellipse at a time: beside the seam map it is the doubt of the arrow.
@@ -75,7 +77,7 @@ function SessionPicture(props: MoundPictureProps & { readonly session: SessionVi
   const rail = createMemo(() => railOf(props.view, speech()));
   return (
     <div class="wall-session" classList={{ 'without-speed': props.withoutSpeed === true }}>
-      <Head session={props.session} standing={props.standing} tile={props.tile === true} mound={props.view.mound} />
+      <Head session={props.session} standing={standsBelow() ? null : props.standing} tile={props.tile === true} mound={props.view.mound} />
       <div class="wall-plane">
         <Switch>
           <Match when={props.session.baseline.kind === 'forming' && props.session.baseline}>
@@ -88,13 +90,13 @@ function SessionPicture(props: MoundPictureProps & { readonly session: SessionVi
       </div>
       <Show when={props.withoutSpeed !== true}><div class="wall-rail"><Drawn draw={(svg, { width, height }) => drawPaceRail(svg, rail(), { width, height, textPx: props.textPx })} /></div></Show>
       <Show when={props.picture}>{(picture) => <AskedPicture view={props.view} asked={picture()} textPx={props.textPx} />}</Show>
-      <Words view={props.view} session={props.session} windows={props.windows} withoutSpeed={props.withoutSpeed === true} standing={props.tile === true ? props.standing : null} />
+      <Words view={props.view} session={props.session} windows={props.windows} withoutSpeed={props.withoutSpeed === true} standing={standsBelow() ? props.standing : null} />
       <Show when={props.windows}><Windows view={props.view} textPx={props.textPx} withoutSpeed={props.withoutSpeed === true} /></Show>
     </div>
   );
 }
 
-function Head(props: { readonly session: SessionView; readonly standing: Standing; readonly tile: boolean; readonly mound: string }) {
+function Head(props: { readonly session: SessionView; readonly standing: Standing | null; readonly tile: boolean; readonly mound: string }) {
   const words = useWords();
   const intent = () => (props.session.intent === null ? words().trade.noIntent : words().trade.intent[props.session.intent]);
   /** Another intent in between neither ends the trial nor belongs to it. */
@@ -107,7 +109,7 @@ function Head(props: { readonly session: SessionView; readonly standing: Standin
         {intent()}{' '}
         <Show when={trialNow()}>{(trial) => <span class="wall-trial">{words().trade.trial(trial().letter)}</span>}</Show>
       </p>
-      <Show when={!props.tile}><StandingWord standing={props.standing} timeZone={props.session.timeZone} /></Show>
+      <Show when={props.standing}>{(standing) => <StandingWord standing={standing()} timeZone={props.session.timeZone} brief={props.tile} />}</Show>
     </header>
   );
 }
@@ -132,7 +134,7 @@ function Words(props: { readonly view: MoundView; readonly session: SessionView;
         <Show when={last()?.inferred}><span class="wall-inferred">{speech().words.trade.inferred}</span></Show>
         <Show when={props.view.unclaimedCount > 0}><span class="wall-unclaimed">{speech().words.wall.unclaimed(props.view.unclaimedCount)}</span></Show>
       </p>
-      <Show when={props.standing}>{(standing) => <StandingWord standing={standing()} timeZone={props.session.timeZone} />}</Show>
+      <Show when={props.standing}>{(standing) => <StandingWord standing={standing()} timeZone={props.session.timeZone} brief />}</Show>
     </div>
   );
 }
