@@ -63,7 +63,7 @@ test('the last throw is read from where the screen is read, at every size and fo
 });
 
 test('the picture of a mound among several stays where it is while the word of its standing grows', async ({ server, page, coach, device }) => {
-  await targetIsSet(coach, counted(device), { athlete: { ...ATHLETE, name: 'Ignacio Belmarez', language: 'es' } });
+  await targetIsSet(coach, counted(device), { athlete: { ...ATHLETE, name: 'Ana Rivas', language: 'es' } });
   for (const [address, width, height] of [['/wall/north-1+south-2', 1280, 800], ['/wall/north-1+south-2+east-3+west-4', 1920, 1080]] as const) {
     await page.setViewportSize({ width, height });
     await page.goto(server.address + address);
