@@ -43,8 +43,3 @@ export type SessionImported = z.infer<typeof sessionImportedSchema>;
 export type ThrowImported = z.infer<typeof throwImportedSchema>;
 export type ImportWithdrawn = z.infer<typeof importWithdrawnSchema>;
 export type ImportedFile = z.infer<typeof fileSchema>;
-
-/** What the throws of a file name as their run. */
-export function runOf({ sha256 }: ImportedFile): string {
-  return sha256.slice(0, 16);
-}

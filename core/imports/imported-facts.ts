@@ -1,4 +1,5 @@
-import { runOf, type ImportedFile, type SessionImported, type ThrowImported } from '../facts/import-says.ts';
+import { runOf } from '../facts/import-run.ts';
+import type { ImportedFile, SessionImported, ThrowImported } from '../facts/import-says.ts';
 import type { ThrowBody } from '../facts/frames.ts';
 import type { Source } from '../facts/source.ts';
 import type { Intent } from '../facts/vocabulary.ts';

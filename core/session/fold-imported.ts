@@ -1,5 +1,6 @@
 import type { Fact } from '../facts/fact.ts';
-import { runOf, type ImportWithdrawn, type SessionImported, type ThrowImported } from '../facts/import-says.ts';
+import { runOf } from '../facts/import-run.ts';
+import type { ImportWithdrawn, SessionImported, ThrowImported } from '../facts/import-says.ts';
 import { usualDecision } from '../flight/decision-point.ts';
 import { throwsOf, withEntry, withoutKey, type Ledger, type SessionEntry, type Tags } from './ledger.ts';
 import { letterOf } from './letter.ts';
