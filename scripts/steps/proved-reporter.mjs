@@ -1,10 +1,10 @@
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { inRoot } from '../prepare/places.mjs';
 
 const PAGE = inRoot('docs', 'prove.md');
 
-/** Writes what the long checks found into docs/prove.md, once all of them have run. */
+/** Writes what the long checks found into docs/prove.md: all of it once all have run, and of a file that was run by itself its own section. */
 export class ProvedReporter {
   #said = new Map();
   #vitest = null;
@@ -22,18 +22,30 @@ export class ProvedReporter {
   /** @param {readonly import('vitest/node').TestModule[]} modules */
   onTestRunEnd(modules) {
     const { filenamePattern, config } = this.#vitest;
-    if ((filenamePattern ?? []).length === 0 && config.testNamePattern === undefined) writeFileSync(PAGE, pageOf(modules, this.#said));
+    if (config.testNamePattern !== undefined) return;
+    const sections = (filenamePattern ?? []).length === 0 ? new Map() : sectionsIn(readFileSync(PAGE, 'utf8'));
+    for (const module of modules) sections.set(module.relativeModuleId, sectionOf(module, this.#said));
+    writeFileSync(PAGE, pageOf(sections));
   }
 }
 
-function pageOf(modules, said) {
-  const sorted = [...modules].sort((a, b) => (a.relativeModuleId < b.relativeModuleId ? -1 : 1));
+function pageOf(sections) {
+  const sorted = [...sections].sort(([a], [b]) => (a < b ? -1 : 1));
   return `# What the long checks found
 
-\`npm run prove\` runs the long checks whole and writes this page; \`npm test\` runs a small sample of each. Last run on
-${new Date().toISOString().slice(0, 10)} under Node ${process.versions.node} on ${cpus().length} cores (${process.platform}).
+\`npm run prove\` runs the long checks whole and writes this page; \`npm test\` runs a small sample of each. Of a file that was run by
+itself since then its own section is newer: each says when and where it ran.
 
-${sorted.map((module) => `## ${module.relativeModuleId}\n\n${[...module.children.allTests()].map((test) => lineOf(test, said)).join('\n')}\n`).join('\n')}`;
+${sorted.map(([file, section]) => `## ${file}\n\n${section}\n`).join('\n')}`;
+}
+
+function sectionsIn(page) {
+  return new Map(page.split(/^## /m).slice(1).map((part) => [part.slice(0, part.indexOf('\n')), part.slice(part.indexOf('\n')).trim()]));
+}
+
+function sectionOf(module, said) {
+  const ran = `Run on ${new Date().toISOString().slice(0, 10)} under Node ${process.versions.node} on ${cpus().length} cores (${process.platform}).`;
+  return [ran, '', ...[...module.children.allTests()].map((test) => lineOf(test, said))].join('\n');
 }
 
 function lineOf(test, said) {

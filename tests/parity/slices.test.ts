@@ -18,6 +18,10 @@ describe('a busy day', () => {
     expect(placesThatDiffer(busyDay(1069, 'north-1', 'summary', 160))).toEqual([]);
   });
 
+  it('in which a session gives some of its fastballs away brings the baseline along that all of them formed', () => {
+    expect(placesThatDiffer(busyDay(1197, 'north-1', 'summary', 160))).toEqual([]);
+  });
+
   it('of paths with a measured axis, in wind, plays back with its seam effects as it was shown live', () => {
     const day = busyDay(5, 'north-1', 'path', 60);
     expect(placesThatDiffer(day)).toEqual([]);
