@@ -85,7 +85,7 @@ export function newestOwn(thrown: Thrown, session: SessionEntry): BaselinesBySta
 export function earlierBaselines(ledger: Ledger, athlete: string): BaselinesByStage {
   const own = ledger.order.flatMap((id) => {
     const session = ledger.sessions[id];
-    return session === undefined || session.athlete.id !== athlete ? [] : [ledger.away[id]?.baselines ?? newestOwn(thrownBy(ledger, id), session)];
+    return session === undefined || session.athlete.id !== athlete || session.partly === true ? [] : [ledger.away[id]?.baselines ?? newestOwn(thrownBy(ledger, id), session)];
   });
   return newestOf([ledger.athletes[athlete]?.baselines ?? {}, ...own]);
 }

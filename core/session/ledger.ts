@@ -70,6 +70,8 @@ export interface SessionEntry {
   readonly renewals: readonly { readonly stage: Stage; readonly place: number }[];
   readonly told: Told;
   readonly planned: Planned;
+  /** In a slice: not all of its throws came along, so they form no baseline that anybody brings from it; its athlete has that already. */
+  readonly partly?: true;
   /** Where it came out of a file: which one, when that arrived, and who brought it. */
   readonly imported?: Imported;
 }

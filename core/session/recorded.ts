@@ -82,9 +82,7 @@ function trimmed(ledger: Ledger, next: readonly Fact[]): Ledger {
   // Until it leaves, a throw counts for whoever threw it.
   const movedFrom = new Set([...moved].map((place) => throwIn(ledger, place)?.session));
   const order = ledger.order.filter((id) => open.has(id) || movedTo.has(id) || movedFrom.has(id));
-  // A session is kept whole: of a part of its fastballs others would be the first five, and its baseline another.
-  const whole = new Set(order);
-  const kept = ({ session }: ThrowEntry): boolean => session === null || whole.has(session);
+  const kept = ({ place, session }: ThrowEntry): boolean => session === null || open.has(session) || moved.has(place);
   const concerned = new Set([...order.map((id) => ledger.sessions[id]!.athlete.id), ...next.flatMap(({ said }) => (said.kind === 'session-opened' || said.kind === 'session-imported' ? [said.athlete.id] : []))]);
   // Of those put away, only what leaves or enters has to be looked at throw by throw.
   const looked = new Set([...Object.keys(ledger.throws), ...order]);
@@ -100,7 +98,7 @@ function trimmed(ledger: Ledger, next: readonly Fact[]): Ledger {
   return {
     ...ledger,
     order,
-    sessions: Object.fromEntries(order.map((id) => [id, ledger.sessions[id]!])),
+    sessions: Object.fromEntries(order.map((id) => [id, thrownBy(ledger, id).flat().every(kept) ? ledger.sessions[id]! : { ...ledger.sessions[id]!, partly: true }])),
     throws: Object.fromEntries(thrown.flatMap(([session, all]) => {
       const left = all.flat().filter(kept);
       return left.length === 0 ? [] : [[session, inRuns(left)]];

@@ -44,7 +44,9 @@ async function someoneNew(page: Page, name: string, hand: string): Promise<void>
 test('a coach brings a file in: sees what each column was taken for and why, corrects it, says whose it is, sees what is refused, and stores the rest beside an open session', async ({ server, coach, page }) => {
   await coach.say(opening('now'));
   await page.setViewportSize({ width: 1440, height: 900 });
-  await page.goto(`${server.address}/import?mound=north-1`);
+  await page.goto(`${server.address}/bench/north-1`);
+  await page.getByRole('button', { name: 'Session', exact: true }).click();
+  await page.getByRole('link', { name: 'Bring recorded throws in' }).click();
   await page.getByLabel('File (CSV or JSON Lines)').setInputFiles(EXAMPLE);
   const rowOf = (head: string) => page.getByRole('row').filter({ has: page.getByRole('rowheader', { name: head, exact: true }) });
   await expect(rowOf('Velocidad (mph)')).toContainText('the head says “velocidad”; the unit stands there: mph');
