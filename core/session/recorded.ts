@@ -87,6 +87,7 @@ function trimmed(ledger: Ledger, next: readonly Fact[]): Ledger {
   // Of those put away, only what leaves or enters has to be looked at throw by throw.
   const looked = new Set([...Object.keys(ledger.throws), ...order]);
   const thrown = [...looked].map((session): [string, Thrown] => [session, thrownBy(ledger, session)]);
+  const partly = new Set(thrown.flatMap(([session, all]) => (all.flat().every(kept) ? [] : [session])));
   const athletes = Object.entries(ledger.athletes).filter(([id]) => concerned.has(id)).map(([id, entry]): [string, AthleteEntry] => {
     const isOwn = (session: string): boolean => ledger.sessions[session]?.athlete.id === id;
     const dropped = [
@@ -98,7 +99,7 @@ function trimmed(ledger: Ledger, next: readonly Fact[]): Ledger {
   return {
     ...ledger,
     order,
-    sessions: Object.fromEntries(order.map((id) => [id, thrownBy(ledger, id).flat().every(kept) ? ledger.sessions[id]! : { ...ledger.sessions[id]!, partly: true }])),
+    sessions: Object.fromEntries(order.map((id) => [id, partly.has(id) ? { ...ledger.sessions[id]!, partly: true } : ledger.sessions[id]!])),
     throws: Object.fromEntries(thrown.flatMap(([session, all]) => {
       const left = all.flat().filter(kept);
       return left.length === 0 ? [] : [[session, inRuns(left)]];

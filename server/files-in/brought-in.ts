@@ -16,11 +16,15 @@ export function broughtIn(ledgers: readonly Ledger[]): BroughtImport[] {
       id, atMs, by,
       fileName: file.name,
       sessions: sessions.length,
-      throws: sessions.reduce((sum, { ledger, session }) => sum + (ledger.away[session.id] ?? countedIn(thrownBy(ledger, session.id), session.id)).count, 0),
+      throws: throwsIn(sessions),
       athletes: [...new Map(sessions.map(({ session: { athlete } }) => [athlete.id, athlete.name])).values()].sort(),
       mounds: [...new Set(sessions.map(({ ledger }) => ledger.mound))].sort(),
     };
   }).sort((a, b) => b.atMs - a.atMs);
+}
+
+function throwsIn(sessions: readonly ImportedSession[]): number {
+  return sessions.reduce((sum, { ledger, session }) => sum + (ledger.away[session.id] ?? countedIn(thrownBy(ledger, session.id), session.id)).count, 0);
 }
 
 export type WithdrawReply =
@@ -33,13 +37,15 @@ export type WithdrawReply =
  * @param name of its file, said again, so that nobody takes back another one by mistake
  */
 export function withdraw(log: Pick<FactLog, 'appendAll'>, ledgers: readonly Ledger[], id: string, name: string, by: string): WithdrawReply {
-  const found = broughtIn(ledgers).find((one) => one.id === id);
-  if (found === undefined) return { kind: 'refused', code: 'no-such-import', sentence: 'No import with this id counts here; the list of imports has those that do.' };
-  if (found.fileName.normalize() !== name.normalize()) return { kind: 'refused', code: 'other-file-name', sentence: `The file of this import is called ${found.fileName}, so nothing was taken back; say the name of the file that is meant.` };
-  const entries = byImport(ledgers).get(id)!.map(({ ledger: { mound }, session }): Entry => ({ mound, by, said: { kind: 'import-withdrawn', session: session.id } }));
+  const sessions = byImport(ledgers).get(id);
+  if (sessions === undefined) return { kind: 'refused', code: 'no-such-import', sentence: 'No import with this id counts here; the list of imports has those that do.' };
+  const { file } = sessions[0]!.session.imported!;
+  if (file.name.normalize() !== name.normalize()) return { kind: 'refused', code: 'other-file-name', sentence: `The file of this import is called ${file.name}, so nothing was taken back; say the name of the file that is meant.` };
+  const throws = throwsIn(sessions);
+  const entries = sessions.map(({ ledger: { mound }, session }): Entry => ({ mound, by, said: { kind: 'import-withdrawn', session: session.id } }));
   const reply = log.appendAll(entries);
   switch (reply.kind) {
-    case 'stored': return { kind: 'withdrawn', sessions: found.sessions, throws: found.throws };
+    case 'stored': return { kind: 'withdrawn', sessions: sessions.length, throws };
     case 'known': throw new Error('A withdrawal has no request that could be known.');
     case 'failed': return reply;
   }
@@ -52,7 +58,9 @@ function byImport(ledgers: readonly Ledger[]): Map<string, ImportedSession[]> {
       const session = ledger.sessions[id]!;
       if (session.imported === undefined) continue;
       const of = importOf(id);
-      found.set(of, [...(found.get(of) ?? []), { ledger, session }]);
+      const sessions = found.get(of) ?? [];
+      sessions.push({ ledger, session });
+      found.set(of, sessions);
     }
   }
   return found;
