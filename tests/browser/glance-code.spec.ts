@@ -28,7 +28,8 @@ async function scanned(page: Page): Promise<string> {
 test('the coach asks for a code on the Wall, a phone opens that session by it, and the Wall says so and puts it away', async ({ page, server, coach, device, browser }) => {
   await changeupIsNext(coach, device);
   await page.goto(`${server.address}/wall/north-1`);
-  await page.locator('.wall-last').waitFor();
+  // Who may ask for a code is known once the server has said who sits here.
+  await page.getByRole('button', { name: 'Show Glance code' }).waitFor({ state: 'attached' });
   await page.keyboard.press('q');
   const dialog = page.getByRole('dialog', { name: 'Glance for Wren Abelow' });
   const picture = dialog.getByRole('img', { name: 'QR code that opens Glance for Wren Abelow' });
