@@ -1,7 +1,16 @@
 import type { Exposed } from '../server/access/addresses.ts';
+import type { ReadAnew } from '../server/catch-up.ts';
 import type { RunningServer } from '../server/serve.ts';
 
 const MOUND = 'north-1';
+
+/** Why a server is not ready yet: what was kept of the records cannot be used, after an update for one. */
+export function readingLine(so: ReadAnew): string {
+  if (so.kind === 'reading') return `Reading the records anew: ${counted(so.facts)} of ${counted(so.of)} facts.`;
+  return `Read ${counted(so.facts)} facts of ${so.mounds} ${so.mounds === 1 ? 'mound' : 'mounds'} in ${Math.round(so.tookMs / 1000)} s.`;
+}
+
+const counted = (facts: number): string => facts.toLocaleString('en');
 
 /** What a person needs once a server can be used. `mound` says what throws there. */
 export function readyLines({ address, tokenFile, exposed }: RunningServer, dataFolder: string, mound: string): string[] {

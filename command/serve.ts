@@ -2,10 +2,10 @@ import type { Command } from 'commander';
 import { fileURLToPath } from 'node:url';
 import type { RunningServer } from '../server/serve.ts';
 import { Failure } from './failure.ts';
-import { readyLines } from './ready-lines.ts';
+import { readingLine, readyLines } from './ready-lines.ts';
 import { tlsOf, withServing, type Serving } from './serving.ts';
 import { aborted, askedToStop } from './stop.ts';
-import { say, sayJson } from './talk.ts';
+import { remark, say, sayJson } from './talk.ts';
 import { amount, wholeNumber } from './values.ts';
 
 const SCREENS = new URL('../../web', import.meta.url);
@@ -49,11 +49,13 @@ async function serve(asked: Serving, mound: string, beside: Beside | null): Prom
   const [{ startServer }, { StartFailure }, { askPassphrase }] = await Promise.all([import('../server/serve.ts'), import('../server/start-failure.ts'), import('../server/access/ask-passphrase.ts')]);
   const somebodySitsHere = process.stdin.isTTY && process.stderr.isTTY;
   const server = await startServer({
-    port, host, dataFolder: data, webFolder: fileURLToPath(SCREENS), ...(passphraseFile === undefined ? {} : { passphraseFile }), ...(tls === undefined ? {} : { tls }),
+    stop, onReading: (so) => void (json ? null : remark(readingLine(so))), port, host, dataFolder: data, webFolder: fileURLToPath(SCREENS), ...(passphraseFile === undefined ? {} : { passphraseFile }), ...(tls === undefined ? {} : { tls }),
     ...(somebodySitsHere ? { askPassphrase: () => askPassphrase({ input: process.stdin, output: process.stderr }) } : {}),
   }).catch((error: unknown) => {
+    if (stop.aborted && error === stop.reason) return null;
     throw error instanceof StartFailure ? new Failure(error.message) : error;
   });
+  if (server === null) return json ? undefined : say('Stopped before all records were read; the next start goes on from there.');
   const { address, tokenFile, exposed } = server;
   const ready = { kind: 'ready', address, tokenFile, exposed };
   process.send?.(ready);

@@ -4,6 +4,7 @@ import { SCIENCE_VERSION } from '../core/session/analyse.ts';
 import { emptyLedger, thrownBy, type Ledger, type Thrown } from '../core/session/ledger.ts';
 import type { SessionSlice } from '../core/session/recorded.ts';
 import { Brought } from './brought.ts';
+import { catchUp, type Behind, type Watched } from './catch-up.ts';
 import { codeOfCore } from './code-of-core.ts';
 import type { FactLog } from './log/fact-log.ts';
 import { openShelf } from './log/shelf.ts';
@@ -29,8 +30,9 @@ export interface Ledgers {
  * Takes every mound's state as it was kept, or folds the whole log, then follows it.
  * @param file where states are kept between two starts
  * @param throwsAtHand throws of closed sessions that stay in memory
+ * @throws the reason of `stop` where that is asked for before all is read; what was read is kept
  */
-export function followLedgers(log: FactLog, file: string, onTrouble: (error: unknown) => void, throwsAtHand?: number): Ledgers {
+export async function followLedgers(log: FactLog, file: string, onTrouble: (error: unknown) => void, watched: Watched, throwsAtHand?: number): Promise<Ledgers> {
   const code = codeOfCore();
   /** Of another log, another science, other facts, another program, nothing that was kept is believed. */
   const stamp = (): string => [log.id, SCIENCE_VERSION, FACT_VERSION, code, process.versions.v8].join(' ');
@@ -50,12 +52,34 @@ export function followLedgers(log: FactLog, file: string, onTrouble: (error: unk
   /** The file is damaged where these throws were: the log has them. */
   function lost(mound: string, session: string): Thrown {
     onTrouble(new Error(`What was put away of ${mound} could not be read back, so its log is read anew.`));
-    start(mound, 'log');
+    readAnew(mound);
     return thrownBy(of(mound), session);
   }
 
-  function start(mound: string, from: 'kept' | 'log'): void {
-    shelf.together(() => mounds.set(mound, new MoundState(mound, partsOf(mound), from)));
+  /** As it was kept; the facts behind that are still to be read. */
+  function asKept(mound: string): Behind {
+    shelf.together(() => mounds.set(mound, new MoundState(mound, partsOf(mound), 'kept')));
+    const state = (): MoundState => mounds.get(mound)!;
+    return {
+      from: of(mound).place,
+      through: log.newest(mound),
+      read: (through) => shelf.together(() => state().read(through)),
+      end: () => state().keepFound(),
+    };
+  }
+
+  function readAnew(mound: string): void {
+    shelf.together(() => {
+      const state = new MoundState(mound, partsOf(mound), 'nothing');
+      state.read();
+      state.keepFound();
+      mounds.set(mound, state);
+    });
+  }
+
+  function keepAll(): void {
+    for (const state of mounds.values()) state.keep();
+    shelf.close();
   }
 
   function take(fact: Fact): void {
@@ -76,7 +100,7 @@ export function followLedgers(log: FactLog, file: string, onTrouble: (error: unk
   /** Nothing that was put away of these mounds may be found again. */
   function refold(changed: readonly string[]): void {
     brought.clear();
-    for (const mound of erasedFrom(changed) ? changed : mounds.keys()) start(mound, 'log');
+    for (const mound of erasedFrom(changed) ? changed : mounds.keys()) readAnew(mound);
     for (const listener of refolded) listener();
   }
 
@@ -94,9 +118,16 @@ export function followLedgers(log: FactLog, file: string, onTrouble: (error: unk
     }
   }
 
-  for (const mound of log.mounds()) start(mound, 'kept');
+  const behind = log.mounds().map(asKept);
+  const unreadThrough = new Map([...mounds.keys()].map((mound) => [mound, of(mound).place]));
+  try {
+    await catchUp(behind, watched);
+  } catch (error) {
+    keepAll();
+    throw error;
+  }
   let open = true;
-  lookThrough(log, new Map([...mounds].map(([mound, { unreadThrough }]) => [mound, unreadThrough])), () => open).catch(onTrouble);
+  lookThrough(log, unreadThrough, () => open).catch(onTrouble);
   const stops = [log.onAppended(follow), log.onErased(refold)];
 
   return {
@@ -116,8 +147,7 @@ export function followLedgers(log: FactLog, file: string, onTrouble: (error: unk
       open = false;
       for (const stop of stops) stop();
       for (const stream of streams.values()) stream.complete();
-      for (const state of mounds.values()) state.keep();
-      shelf.close();
+      keepAll();
     },
   };
 }

@@ -40,11 +40,9 @@ export class MoundState {
   #past: MoundPast;
   /** Place of the state that is kept. */
   #keptPlace = 0;
-  /** Facts up to here were not read when it started, because what they say was kept. */
-  readonly unreadThrough: number;
 
-  /** From what was kept, where that can be believed, or from the log alone, up to its newest fact; or from nothing, for a mound that begins. */
-  constructor(mound: string, parts: MoundParts, from: 'kept' | 'log' | 'nothing') {
+  /** As it was kept, where that can be believed, or from nothing. */
+  constructor(mound: string, parts: MoundParts, from: 'kept' | 'nothing') {
     this.#mound = mound;
     this.#parts = parts;
     this.#shelf = { bring: (session, pack) => this.#bring(session, pack) };
@@ -52,14 +50,20 @@ export class MoundState {
     this.#ledger = kept === null ? emptyLedger(mound) : this.#withShelf(kept.ledger);
     this.#past = this.#pastOf(kept?.past);
     this.#keptPlace = this.#ledger.place;
-    this.unreadThrough = this.#ledger.place;
-    if (from === 'nothing') return;
-    for (const fact of parts.log.read(mound, this.#ledger.place)) this.#fold(fact);
-    if (this.#ledger.place - this.#keptPlace >= KEPT_WHEN_STARTING) this.keep();
   }
 
   get ledger(): Ledger {
     return this.#ledger;
+  }
+
+  /** Takes what the log has behind its place, up to another one or to the end. */
+  read(through?: number): void {
+    for (const fact of this.#parts.log.read(this.#mound, this.#ledger.place, through)) this.#fold(fact);
+  }
+
+  /** Keeps what took many facts to find. */
+  keepFound(): void {
+    if (this.#ledger.place - this.#keptPlace >= KEPT_WHEN_STARTING) this.keep();
   }
 
   /** A fact that cannot be folded is reported and passed over: the log still has it. */

@@ -2,7 +2,7 @@ import type { IncomingMessage } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import path from 'node:path';
 import type { Duplex } from 'node:stream';
-import type { DestinationStream } from 'pino';
+import type { DestinationStream, Logger } from 'pino';
 import { exposed, hostsOf, type Exposed, type Listening } from './access/addresses.ts';
 import { selfMade } from './access/authority.ts';
 import { givenCertificate, type Secured } from './access/certificate.ts';
@@ -14,6 +14,7 @@ import { metricRoutes } from './api/metric-routes.ts';
 import { buildOf, pages } from './api/pages.ts';
 import { apiRoutes } from './api/routes.ts';
 import { newId, newSecret } from './chance.ts';
+import type { ReadAnew } from './catch-up.ts';
 import { systemClock, type Clock } from './clock.ts';
 import { openDiary } from './diary.ts';
 import { Imports } from './files-in/imports.ts';
@@ -45,6 +46,10 @@ export interface ServerOptions {
   readonly tls?: 'self-made' | { readonly certFile: string; readonly keyFile: string };
   /** Throws of closed sessions that stay in memory, over all mounds; left out, enough for whoever looks around. */
   readonly throwsAtHand?: number;
+  /** Told now and then while a start takes long because it reads the records anew, and when it has read them. */
+  onReading?(so: ReadAnew): void;
+  /** Ends a start that still reads records; its reason is thrown then, and what was read is kept for the next one. */
+  readonly stop?: AbortSignal;
   readonly clock?: Clock;
   readonly logLevel?: 'info' | 'silent';
   /** Where the diary goes; left out, to standard output. */
@@ -75,7 +80,11 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
   const { log, keptCopy } = opened;
   if (keptCopy !== null) diary.info({ keptCopy }, 'the log was brought to a newer format; a copy as it was is kept');
   try {
-    const ledgers = followLedgers(log, shelfBeside(path.join(dataFolder, 'facts.db')), onTrouble, options.throwsAtHand);
+    const onReading = (so: ReadAnew): void => {
+      writeReading(diary, so);
+      options.onReading?.(so);
+    };
+    const ledgers = await followLedgers(log, shelfBeside(path.join(dataFolder, 'facts.db')), onTrouble, { nowMs: clock.nowMs, onReading, ...(options.stop === undefined ? {} : { stop: options.stop }) }, options.throwsAtHand);
     const access = await keepAccess({ ...options, nowMs: clock.nowMs, isOpen: (mound, session) => ledgers.of(mound).sessions[session]?.closedAtMs === null });
     const { grants } = access;
     const secured = await securedBy(options, clock);
@@ -121,6 +130,11 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     log.close();
     throw error;
   }
+}
+
+function writeReading(diary: Logger, so: ReadAnew): void {
+  if (so.kind === 'reading') diary.info({ facts: so.facts, of: so.of }, 'reading the records anew');
+  else diary.info({ facts: so.facts, mounds: so.mounds, tookMs: so.tookMs }, 'the records are read');
 }
 
 function securedBy({ tls, host, dataFolder }: ServerOptions, { nowMs }: Clock): Promise<Secured | null> | Secured | null {

@@ -94,6 +94,8 @@ export interface FactLog {
   /** Facts of a mound behind a place, 0 for all, and up to another one, in order, without damaged ones. */
   read(mound: string, afterPlace: number, throughPlace?: number): Iterable<Fact>;
   mounds(): string[];
+  /** Place of the newest fact of a mound, damaged or not; 0 without one. */
+  newest(mound: string): number;
   settled(device: string, run: string): Settled;
   /** What became of a number; null when it never came to an end. */
   find(identity: Identity): Whereabouts | null;

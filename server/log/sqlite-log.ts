@@ -42,6 +42,7 @@ function logOver({ database, flusher, letGo }: OpenDatabase, { nowMs, newId, onT
   const write = writer(database, numbers);
   const selectFacts = database.prepare(`SELECT ${FACT_COLUMNS} FROM facts WHERE mound = ? AND place > ? AND place <= ? ORDER BY place LIMIT ${ROWS_AT_ONCE}`);
   const selectMounds = database.prepare(MOUNDS);
+  const selectNewest = database.prepare('SELECT coalesce(max(place), 0) AS place FROM facts WHERE mound = ?');
   const selectRequest = database.prepare('SELECT mound, place FROM requests WHERE request = ?');
   const countRefusals = database.prepare('SELECT code, count(*) AS count FROM refusals GROUP BY code ORDER BY code');
   const listeners = new Set<(fact: Fact) => void>();
@@ -179,6 +180,7 @@ function logOver({ database, flusher, letGo }: OpenDatabase, { nowMs, newId, onT
     isBusy: () => commits.isBusy,
     read: factsOf,
     mounds: () => (selectMounds.all() as { mound: string }[]).map(({ mound }) => mound),
+    newest: (mound) => (selectNewest.get(mound) as { place: number }).place,
     settled(device, run) {
       // Who hears that a number is settled forgets its throw.
       commits.flush();

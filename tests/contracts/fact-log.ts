@@ -36,6 +36,7 @@ export function factLogContract(name: string, newPlace: () => LogPlace): void {
       ]);
       expect(log.mounds()).toEqual(['north-1', 'south-2']);
       expect([...log.read('north-1', 1)].map(({ place }) => place)).toEqual([2]);
+      expect(['north-1', 'south-2', 'east-3'].map((mound) => log.newest(mound))).toEqual([2, 1, 0]);
     });
 
     test('reads after reopening what it was told, word for word, under the same id', async () => {

@@ -7,12 +7,14 @@ import type { Fact } from '../../../core/facts/fact.ts';
 import { listSessions } from '../../../core/session/recorded.ts';
 import { moundView } from '../../../core/session/view.ts';
 import { followLedgers } from '../../../server/ledgers.ts';
+import type { FactLog } from '../../../server/log/fact-log.ts';
 import { removeWhole } from '../../../server/log/whole-file.ts';
 import { openSqliteLog } from '../../../server/log/sqlite-log.ts';
 import { busyDay } from '../../parity/sessions.ts';
 import { folderForTest } from '../folder.ts';
 
-const { facts, sessions } = busyDay(3, 'north-1', 'summary', 60);
+/** More than is looked through at once. */
+const { facts, sessions } = busyDay(3, 'north-1', 'summary', 150);
 const HALF = Math.floor(facts.length * 0.6);
 
 /** A data folder whose log can be followed again and again. */
@@ -32,10 +34,14 @@ class Past {
     return opened.log;
   }
 
+  #followed(log: FactLog) {
+    return followLedgers(log, this.shelf, (error) => void this.#troubles.push(String(error)), { nowMs: () => 0 });
+  }
+
   /** Writes facts, followed by a server that keeps what it made of them, or by nobody. */
   async add(more: readonly Fact[], isFollowed: boolean): Promise<void> {
     const log = this.#open();
-    const ledgers = isFollowed ? followLedgers(log, this.shelf, (error) => void this.#troubles.push(String(error))) : null;
+    const ledgers = isFollowed ? await this.#followed(log) : null;
     for (const { mound, by, said, atMs } of more) {
       this.#nowMs = atMs;
       // oxlint-disable-next-line no-await-in-loop -- each has its own time
@@ -46,14 +52,15 @@ class Past {
   }
 
   /** All that a server says of it, and whether it had to read the whole log for it. */
-  said(meanwhile: () => void = () => {}): { readonly told: string; readonly readAll: boolean } {
+  async said(meanwhile: () => void = () => {}): Promise<{ readonly told: string; readonly readAll: boolean }> {
     const log = this.#open();
-    let readAll = false;
+    let [readAll, isStarting] = [false, true];
     const read = (...[mound, after, through]: Parameters<typeof log.read>): Iterable<Fact> => {
-      readAll ||= after === 0 && (through ?? Infinity) > facts.length;
+      readAll ||= after === 0 && (through === undefined || (isStarting && through >= facts.length));
       return log.read(mound, after, through);
     };
-    const ledgers = followLedgers(Object.assign(Object.create(log) as typeof log, { read }), this.shelf, (error) => void this.#troubles.push(String(error)));
+    const ledgers = await this.#followed(Object.assign(Object.create(log) as typeof log, { read }));
+    isStarting = false;
     meanwhile();
     const ledger = (): ReturnType<typeof ledgers.of> => ledgers.of('north-1');
     const told = JSON.stringify([listSessions(ledger()), [null, ...sessions].map((session) => moundView(ledger(), session)), sessions.map((session) => ledgers.recorded(session))]);
@@ -71,7 +78,7 @@ async function crashed(): Promise<{ readonly past: Past; readonly fromScratch: s
   await past.add(facts.slice(HALF), false);
   copyFileSync(past.shelf, `${past.shelf}.kept`);
   removeWhole(past.shelf);
-  const { told, readAll } = past.said();
+  const { told, readAll } = await past.said();
   expect(readAll).toBe(true);
   removeWhole(past.shelf);
   copyFileSync(`${past.shelf}.kept`, past.shelf);
@@ -80,8 +87,8 @@ async function crashed(): Promise<{ readonly past: Past; readonly fromScratch: s
 
 test('what was kept, and the facts since, say to the last bit what the whole log says', async () => {
   const { past, fromScratch } = await crashed();
-  expect(past.said()).toEqual({ told: fromScratch, readAll: false });
-  expect(past.said()).toEqual({ told: fromScratch, readAll: false });
+  expect(await past.said()).toEqual({ told: fromScratch, readAll: false });
+  expect(await past.said()).toEqual({ told: fromScratch, readAll: false });
   expect(past.troubles).toEqual([]);
 });
 
@@ -105,15 +112,15 @@ const DAMAGES: Readonly<Record<string, (shelf: string) => void>> = {
 test.each(Object.keys(DAMAGES))('%s in its place is never believed, and never keeps a server from starting', async (what) => {
   const { past, fromScratch } = await crashed();
   DAMAGES[what]!(past.shelf);
-  expect(past.said()).toEqual({ told: fromScratch, readAll: true });
+  expect(await past.said()).toEqual({ told: fromScratch, readAll: true });
 });
 
 test('throws that were put away and can no longer be read back are folded from the log again', async () => {
   const past = new Past();
   await past.add(facts, true);
-  const whole = past.said();
+  const whole = await past.said();
   expect(whole.readAll).toBe(false);
-  expect(past.said(() => changed(past.shelf, "UPDATE packs SET bytes = x'00'"))).toEqual({ ...whole, readAll: true });
+  expect(await past.said(() => changed(past.shelf, "UPDATE packs SET bytes = x'00'"))).toEqual({ ...whole, readAll: true });
   expect(past.troubles).toEqual([expect.stringContaining('could not be read back')]);
 });
 
@@ -122,9 +129,9 @@ test('the state of another log under the same name is not believed: a backup may
   const other = new Past();
   await other.add(facts.slice(0, HALF - 1), true);
   copyFileSync(other.shelf, past.shelf);
-  expect(past.said().told).toBe(fromScratch);
+  expect((await past.said()).told).toBe(fromScratch);
   const differing = new Past();
   await differing.add(facts.slice(0, HALF).map((fact, index) => (index === HALF - 1 ? { ...fact, atMs: fact.atMs + 1 } : fact)), true);
   copyFileSync(differing.shelf, past.shelf);
-  expect(past.said()).toEqual({ told: fromScratch, readAll: true });
+  expect(await past.said()).toEqual({ told: fromScratch, readAll: true });
 });
