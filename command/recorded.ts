@@ -2,7 +2,7 @@ import { createReadStream } from 'node:fs';
 import { createInterface } from 'node:readline';
 import type { Fact } from '../core/facts/fact.ts';
 import { foldOrPass } from '../core/session/fold-or-pass.ts';
-import { emptyLedger, type Ledger } from '../core/session/ledger.ts';
+import { emptyLedger, knowsSession, type Ledger } from '../core/session/ledger.ts';
 import { factsIn, FactsUnreadable } from '../server/files-out/read-facts.ts';
 import { openToRead } from '../server/log/read-beside.ts';
 import { Failure } from './failure.ts';
@@ -37,7 +37,7 @@ function folded(mound: string, facts: Iterable<Fact>): Ledger {
 
 /** The mound that holds a session. */
 export function ledgerWith(ledgers: readonly Ledger[], session: string, where: string): Ledger {
-  const found = ledgers.find(({ sessions }) => sessions[session] !== undefined);
+  const found = ledgers.find((ledger) => knowsSession(ledger, session));
   if (found !== undefined) return found;
   const known = ledgers.flatMap(({ order }) => order);
   throw new Failure(`There is no session ${session} in ${where}; ${known.length === 0 ? 'nothing has been recorded there' : `the newest there are ${known.slice(-5).toReversed().join(', ')}`}.`);

@@ -2,7 +2,7 @@ import type { Command } from 'commander';
 import { Option } from 'commander';
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
-import type { Ledger } from '../core/session/ledger.ts';
+import { sessionIn, type Ledger } from '../core/session/ledger.ts';
 import type { Sheet } from '../web/report/sheet.ts';
 import type { AthleteRecord } from '../web/trials/record.ts';
 import { Failure, wronglyAsked } from './failure.ts';
@@ -42,7 +42,7 @@ async function report(asked: Asked): Promise<void> {
   if ((session === undefined) === (athlete === undefined)) wronglyAsked('Say whose report: either --session or --athlete with an id.');
   const { ledgersIn, ledgerWith } = await import('./recorded.ts');
   const ledgers = ledgersIn(data);
-  const record = await recordOf(ledgers, athlete ?? ledgerWith(ledgers, session!, data).sessions[session!]!.athlete.id, data);
+  const record = await recordOf(ledgers, athlete ?? sessionIn(ledgerWith(ledgers, session!, data), session!)!.athlete.id, data);
   const { language, sheet } = await sheetOf(record, asked);
   if (html !== undefined) {
     writeFileSync(html, asPage(sheet, language), { mode: 0o600 });

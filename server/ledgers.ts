@@ -1,7 +1,7 @@
 import { Subject, type Observable } from 'rxjs';
 import { FACT_VERSION, type Fact } from '../core/facts/fact.ts';
 import { SCIENCE_VERSION } from '../core/session/analyse.ts';
-import { emptyLedger, thrownBy, type Ledger, type Thrown } from '../core/session/ledger.ts';
+import { emptyLedger, knowsSession, thrownBy, type Ledger, type Thrown } from '../core/session/ledger.ts';
 import type { SessionSlice } from '../core/session/recorded.ts';
 import { Brought } from './brought.ts';
 import { catchUp, type Behind, type Watched } from './catch-up.ts';
@@ -134,7 +134,7 @@ export async function followLedgers(log: FactLog, file: string, onTrouble: (erro
     of,
     all,
     recorded(session) {
-      const found = [...mounds].find(([, { ledger }]) => Object.hasOwn(ledger.sessions, session));
+      const found = [...mounds].find(([, { ledger }]) => knowsSession(ledger, session));
       return found === undefined ? null : { mound: found[0], slice: found[1].recorded(session) };
     },
     states(mound) {

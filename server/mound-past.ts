@@ -1,5 +1,5 @@
 import type { Fact } from '../core/facts/fact.ts';
-import { emptyLedger, thrownBy, type Ledger } from '../core/session/ledger.ts';
+import { emptyLedger, sessionIn, thrownBy, withSession, type Ledger } from '../core/session/ledger.ts';
 import { sliceFrom, touchedBy, type SessionSlice } from '../core/session/recorded.ts';
 import { standing } from '../core/session/standing.ts';
 
@@ -49,17 +49,17 @@ export class MoundPast {
     const touched = touchedBy(fact, before, after);
     for (const session of touched) last.set(session, fact.place);
     if (fact.said.kind === 'throws-moved') moved.set(fact.place, touched);
-    const { place, sessions } = bases.at(-1)!;
-    const isGone = (id: string): boolean => sessions[id] === undefined && (before.sessions[id]?.openedPlace ?? Infinity) <= place;
+    const newest = bases.at(-1)!;
+    const isGone = (id: string): boolean => sessionIn(newest, id) === undefined && (sessionIn(before, id)?.openedPlace ?? Infinity) <= newest.place;
     if ([...touched, ...comparedIn(fact)].some(isGone)) this.#kept.stale = true;
   }
 
   /** The recording of a session that a ledger of now knows. */
   slice(session: string, now: Ledger): SessionSlice {
-    const { openedPlace } = now.sessions[session]!;
+    const { openedPlace } = sessionIn(now, session)!;
     const facts = [...this.#reading.read(openedPlace - 1, this.#kept.last.get(session)!)];
     const atOpening = this.#at(openedPlace - 1);
-    const lacking = this.#movedAmong(facts).filter((id) => atOpening.sessions[id] === undefined && now.sessions[id] !== undefined && now.sessions[id].openedPlace < openedPlace);
+    const lacking = this.#movedAmong(facts).filter((id) => sessionIn(atOpening, id) === undefined && (sessionIn(now, id)?.openedPlace ?? Infinity) < openedPlace);
     return sliceFrom(lacking.length === 0 ? atOpening : this.#withOlder(atOpening, lacking, now), facts);
   }
 
@@ -84,14 +84,14 @@ export class MoundPast {
    */
   #withOlder(atOpening: Ledger, sessions: readonly string[], now: Ledger): Ledger {
     const related = this.#related(sessions);
-    const places = [...related].flatMap((id) => now.sessions[id]?.openedPlace ?? []);
+    const places = [...related].flatMap((id) => sessionIn(now, id)?.openedPlace ?? []);
     const base = this.#kept.bases.findLast(({ place }) => place < Math.min(...places))!;
     const older = this.#foldFrom(base, atOpening.place, (ledger, { said }) => (said.kind === 'session-closed' && !related.has(said.session) ? withoutThrows(ledger, said.session) : ledger));
-    const known = { ...atOpening.sessions, ...Object.fromEntries(sessions.map((id) => [id, older.sessions[id]!])) };
+    const known = sessions.map((id) => sessionIn(older, id)!).reduce((all, session) => ({ ...all, ...withSession(all, session) }), atOpening);
+    const openedPlace = (id: string): number => sessionIn(known, id)!.openedPlace;
     return {
-      ...atOpening,
-      sessions: known,
-      order: [...atOpening.order, ...sessions].sort((a, b) => known[a]!.openedPlace - known[b]!.openedPlace),
+      ...known,
+      order: [...atOpening.order, ...sessions].sort((a, b) => openedPlace(a) - openedPlace(b)),
       throws: { ...atOpening.throws, ...Object.fromEntries(sessions.map((id) => [id, thrownBy(older, id)])) },
     };
   }

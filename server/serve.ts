@@ -3,6 +3,7 @@ import type { AddressInfo } from 'node:net';
 import path from 'node:path';
 import type { Duplex } from 'node:stream';
 import type { DestinationStream, Logger } from 'pino';
+import { sessionIn } from '../core/session/ledger.ts';
 import { exposed, hostsOf, type Exposed, type Listening } from './access/addresses.ts';
 import { selfMade } from './access/authority.ts';
 import { givenCertificate, type Secured } from './access/certificate.ts';
@@ -85,7 +86,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
       options.onReading?.(so);
     };
     const ledgers = await followLedgers(log, shelfBeside(path.join(dataFolder, 'facts.db')), onTrouble, { nowMs: clock.nowMs, onReading, ...(options.stop === undefined ? {} : { stop: options.stop }) }, options.throwsAtHand);
-    const access = await keepAccess({ ...options, nowMs: clock.nowMs, isOpen: (mound, session) => ledgers.of(mound).sessions[session]?.closedAtMs === null });
+    const access = await keepAccess({ ...options, nowMs: clock.nowMs, isOpen: (mound, session) => sessionIn(ledgers.of(mound), session)?.closedAtMs === null });
     const { grants } = access;
     const secured = await securedBy(options, clock);
     const listening: Listening = { host, tls: secured !== null, authority: secured?.authority ?? null };

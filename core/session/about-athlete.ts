@@ -1,7 +1,7 @@
 import type { Erased } from '../facts/erased-says.ts';
 import type { Fact, Said } from '../facts/fact.ts';
 import { foldFact } from './fold.ts';
-import { emptyLedger, throwsOf, type ThrowEntry } from './ledger.ts';
+import { emptyLedger, sessionIn, throwsOf, type ThrowEntry } from './ledger.ts';
 import { numberOf } from './settled.ts';
 
 /** What of one mound's log is about an athlete. */
@@ -24,7 +24,7 @@ export interface AboutAthlete {
  */
 export function aboutAthlete(facts: readonly Fact[], athlete: string): AboutAthlete {
   const ledger = facts.filter(isNoWithdrawal).reduce(foldFact, emptyLedger(facts[0]?.mound ?? ''));
-  const sessions = new Set(ledger.order.filter((id) => ledger.sessions[id]?.athlete.id === athlete));
+  const sessions = new Set(ledger.order.filter((id) => sessionIn(ledger, id)?.athlete.id === athlete));
   const thrown = [...sessions].flatMap((id) => throwsOf(ledger, id));
   const isAbout = saysOf(athlete, sessions, thrown);
   const about = facts.filter(isAbout);

@@ -1,7 +1,7 @@
 import type { CoachSays } from '../facts/coach.ts';
 import type { Stage } from '../facts/vocabulary.ts';
 import { baselineNumbered } from './fastballs.ts';
-import { thrownBy, type Ledger, type SessionEntry } from './ledger.ts';
+import { sessionIn, thrownBy, type Ledger, type SessionEntry } from './ledger.ts';
 import type { Objection } from './objection.ts';
 import { NOTHING_ELSEWHERE } from './brought.ts';
 import { comparisonOf, nextComparison } from './planned.ts';
@@ -32,7 +32,7 @@ function nextNumber(ledger: Ledger, { planned, athlete }: SessionEntry): number 
 /** A session of another mound cannot be looked into from here and is taken at its word. */
 function dayOf(ledger: Ledger, { session: id, a, b, baseline }: Day, stage: Stage, athlete: string, path: string): Objection | null {
   if (a === b) return { code: 'one-trial', path: `${path}b`, sentence: `Trial ${a} cannot be compared with itself; choose another one.` };
-  const session = ledger.sessions[id];
+  const session = sessionIn(ledger, id);
   if (session === undefined) return null;
   if (session.athlete.id !== athlete) return { code: 'other-athlete', path: `${path}session`, sentence: `Session ${id} is of ${session.athlete.name}; a comparison is of one athlete.` };
   const missing = ([['a', a], ['b', b]] as const).find(([, letter]) => !session.trials.some((trial) => trial.letter === letter));

@@ -2,7 +2,7 @@ import { FASTBALLS_NEEDED } from '../coaching/baseline.ts';
 import type { CoachSays } from '../facts/coach.ts';
 import { fastballsIn } from './fastballs.ts';
 import { toComparison } from './admit-comparison.ts';
-import { throwIn, thrownBy, unclaimedThrough, type Ledger, type SessionEntry } from './ledger.ts';
+import { sessionIn, throwIn, thrownBy, unclaimedThrough, type Ledger, type SessionEntry } from './ledger.ts';
 import { isTimeZone } from './local-day.ts';
 import type { Objection } from './objection.ts';
 import { zoneIn } from './targets.ts';
@@ -12,19 +12,19 @@ export function objection(ledger: Ledger, says: CoachSays): Objection | null {
   if (says.kind === 'session-opened') return toOpening(ledger, says);
   if (says.kind === 'throws-moved') return toMoving(ledger, says);
   if (says.kind === 'air-set') return null;
-  const session = ledger.sessions[says.session];
+  const session = sessionIn(ledger, says.session);
   if (session === undefined) return unknownSession(says.session);
   return whileClosed(session, says) ?? inSession(ledger, session, says);
 }
 
 function toOpening(ledger: Ledger, says: Extract<CoachSays, { kind: 'session-opened' }>): Objection | null {
-  if (ledger.sessions[says.session] !== undefined) return { code: 'session-known', path: 'session', sentence: `There is already a session ${says.session} on this mound; choose another id.` };
+  if (sessionIn(ledger, says.session) !== undefined) return { code: 'session-known', path: 'session', sentence: `There is already a session ${says.session} on this mound; choose another id.` };
   if (!isTimeZone(says.timeZone)) return { code: 'unknown-time-zone', path: 'timeZone', sentence: `No time zone is called ${says.timeZone}; send a name such as America/Chicago.` };
   return null;
 }
 
 function toMoving(ledger: Ledger, says: Extract<CoachSays, { kind: 'throws-moved' }>): Objection | null {
-  if (says.session !== null && ledger.sessions[says.session] === undefined) return unknownSession(says.session);
+  if (says.session !== null && sessionIn(ledger, says.session) === undefined) return unknownSession(says.session);
   const stranger = says.places.findIndex((place) => throwIn(ledger, place) === undefined);
   if (stranger !== -1) return { code: 'no-throw-there', path: `places.${stranger}`, sentence: `Place ${says.places[stranger]} of this mound's log is not a throw.` };
   const { from } = says;

@@ -1,7 +1,7 @@
 import type { Fact } from '../facts/fact.ts';
 import { foldFact } from './fold.ts';
 import { held, type SessionGrowth } from './growth.ts';
-import { throwIn, unclaimedThrough, type Ledger } from './ledger.ts';
+import { sessionIn, throwIn, unclaimedThrough, type Ledger } from './ledger.ts';
 import type { Recording } from './playhead.ts';
 import type { SessionSlice } from './recorded.ts';
 import { ownTimeMs } from './own-time.ts';
@@ -60,12 +60,12 @@ export function ledgerAt({ facts, every, ledgers, newest }: Checkpoints, applied
 /** The recording as the playhead sees it. What is said after the close, however much later, comes at its end. */
 export function recordingOf({ facts, newest, session, entersAt }: Checkpoints, foldQuiet: boolean): RecordedTimes {
   const entering = new Set(entersAt.values());
-  const arrivedMs = facts.map((fact) => Math.min(ownTimeMs(fact), newest.sessions[session]?.closedAtMs ?? Infinity));
+  const arrivedMs = facts.map((fact) => Math.min(ownTimeMs(fact), sessionIn(newest, session)?.closedAtMs ?? Infinity));
   return {
     arrivedMs,
     timelineMs: timelineOf(arrivedMs, foldQuiet),
     isThrow: facts.map((_, index) => entering.has(index + 1)),
-    open: newest.sessions[session]?.closedAtMs === null,
+    open: sessionIn(newest, session)?.closedAtMs === null,
   };
 }
 

@@ -3,7 +3,7 @@ import { separationFrom } from '../coaching/separation.ts';
 import type { ComparisonEntry } from '../facts/advice-view.ts';
 import type { Stage } from '../facts/vocabulary.ts';
 import { baselineNumbered, isFastball, sessionBaselines } from './fastballs.ts';
-import { thrownBy, type Ledger, type SessionEntry } from './ledger.ts';
+import { sessionIn, thrownBy, type Ledger, type SessionEntry } from './ledger.ts';
 import { analysisOf } from './memory.ts';
 
 /** One throw that a comparison takes, and what it was in its session. */
@@ -28,7 +28,7 @@ export function newestBaseline(ledger: Ledger, session: SessionEntry, stage: Sta
  * Empty where the ledger knows neither session nor baseline.
  */
 function takenThrows(ledger: Ledger, day: ComparisonEntry['days'][number], stage: Stage): readonly TakenThrow[] {
-  const session = ledger.sessions[day.session];
+  const session = sessionIn(ledger, day.session);
   if (session === undefined) return [];
   const thrown = thrownBy(ledger, session.id);
   const baseline = baselineNumbered(thrown, session, stage, day.baseline);

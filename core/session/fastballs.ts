@@ -2,7 +2,7 @@ import { baselinesOf, NO_FASTBALLS, withFastball, type FastballBaseline, type Fa
 import type { Athlete } from '../facts/coach.ts';
 import { STAGES, type Stage } from '../facts/vocabulary.ts';
 import type { BaselinesByStage } from './brought.ts';
-import { thrownBy, type Ledger, type SessionEntry, type ThrowEntry, type Thrown } from './ledger.ts';
+import { sessionIn, thrownBy, type Ledger, type SessionEntry, type ThrowEntry, type Thrown } from './ledger.ts';
 import { knownOf, type Owner } from './memory.ts';
 import { rememberedFold } from './remembered-fold.ts';
 
@@ -84,7 +84,7 @@ export function newestOwn(thrown: Thrown, session: SessionEntry): BaselinesBySta
  */
 export function earlierBaselines(ledger: Ledger, athlete: string): BaselinesByStage {
   const own = ledger.order.flatMap((id) => {
-    const session = ledger.sessions[id];
+    const session = sessionIn(ledger, id);
     return session === undefined || session.athlete.id !== athlete || session.partly === true ? [] : [ledger.away[id]?.baselines ?? newestOwn(thrownBy(ledger, id), session)];
   });
   return newestOf([ledger.athletes[athlete]?.baselines ?? {}, ...own]);

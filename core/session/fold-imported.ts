@@ -2,7 +2,7 @@ import type { Fact } from '../facts/fact.ts';
 import { runOf } from '../facts/import-run.ts';
 import type { ImportWithdrawn, SessionImported, ThrowImported } from '../facts/import-says.ts';
 import { usualDecision } from '../flight/decision-point.ts';
-import { throwsOf, withEntry, withoutKey, type Ledger, type SessionEntry, type Tags } from './ledger.ts';
+import { sessionIn, throwsOf, withEntry, withoutKey, withSession, type Ledger, type SessionEntry, type Tags } from './ledger.ts';
 import { letterOf } from './letter.ts';
 import { dayIn } from './local-day.ts';
 import { NOTHING_ELSEWHERE } from './brought.ts';
@@ -36,15 +36,15 @@ export function importedSession(ledger: Ledger, fact: Fact, said: SessionImporte
   };
   // Somebody who is known is known by what was last said here, not by what a file says of earlier days.
   const known = ledger.athletes[athlete.id] ?? newAthlete(athlete);
-  return { ...ledger, order: [...ledger.order, id], sessions: { ...ledger.sessions, [id]: session }, athletes: { ...ledger.athletes, [athlete.id]: known } };
+  return { ...ledger, order: [...ledger.order, id], ...withSession(ledger, session), athletes: { ...ledger.athletes, [athlete.id]: known } };
 }
 
 /** A throw out of a file belongs to its session, whoever has the mound; where that session was erased, to nobody. What it was is what was meant from then on. */
 export function importedThrow(ledger: Ledger, { place }: Fact, said: ThrowImported): Ledger {
   const { source, body } = said;
-  const owner = ledger.sessions[said.session];
+  const owner = sessionIn(ledger, said.session);
   const meant = owner === undefined || (owner.intent === said.intent && owner.trial === said.trial);
-  const thrown = meant ? ledger : { ...ledger, sessions: { ...ledger.sessions, [owner.id]: { ...owner, intent: said.intent, trial: said.trial } } };
+  const thrown = meant ? ledger : { ...ledger, ...withSession(ledger, { ...owner, intent: said.intent, trial: said.trial }) };
   return withEntry(thrown, {
     place, source, body,
     atMs: source.time,
@@ -65,7 +65,7 @@ function tagsOf({ stage, distanceM, effort, timeZone }: SessionEntry, { source, 
  * took along from it when it opened stays as it was then.
  */
 export function withdrawnImport(ledger: Ledger, { session: id }: ImportWithdrawn): Ledger {
-  const session = ledger.sessions[id];
+  const session = sessionIn(ledger, id);
   if (session?.imported === undefined) return ledger;
   const run = runOf(session.imported.file);
   const strangers = throwsOf(ledger, id).filter(({ source }) => source.run !== run);
@@ -75,7 +75,7 @@ export function withdrawnImport(ledger: Ledger, { session: id }: ImportWithdrawn
   return {
     ...left,
     order: left.order.filter((one) => one !== id),
-    sessions: withoutKey(left.sessions, id),
+    closed: withoutKey(left.closed, id),
     throws: withoutKey(left.throws, id),
     away: withoutKey(left.away, id),
     athletes: { ...left.athletes, [session.athlete.id]: { ...athlete, plans } },

@@ -1,13 +1,13 @@
 import type { CoachSays } from '../facts/coach.ts';
 import type { DeviceSays, Fact } from '../facts/fact.ts';
-import { firstAway, throwIn, withEntry, withNewest, type Ledger, type SessionEntry, type Tags, type ThrowEntry, type Thrown } from './ledger.ts';
+import { firstAway, sessionIn, throwIn, withEntry, withNewest, type Ledger, type SessionEntry, type Tags, type ThrowEntry, type Thrown } from './ledger.ts';
 import { dayIn } from './local-day.ts';
 
 /** A throw belongs to whoever has the mound. */
 export function measured(ledger: Ledger, fact: Fact, said: Extract<DeviceSays, { kind: 'throw-measured' }>): Ledger {
   const { source, body } = said;
   const { air, active: session } = ledger;
-  const owner = session === null ? undefined : ledger.sessions[session];
+  const owner = session === null ? undefined : sessionIn(ledger, session);
   const entry: ThrowEntry = {
     place: fact.place,
     atMs: fact.atMs,
@@ -55,7 +55,7 @@ function measuredAs(ledger: Ledger, device: string, { run, sequence }: { readonl
 
 /** Into another session, or to nobody; what each session said of a throw stays with it. */
 export function moved(ledger: Ledger, said: Pick<Extract<CoachSays, { kind: 'throws-moved' }>, 'session' | 'places'>): Ledger {
-  const target = said.session === null ? undefined : ledger.sessions[said.session];
+  const target = said.session === null ? undefined : sessionIn(ledger, said.session);
   if (said.session !== null && target === undefined) return ledger;
   return mapThrows(ledger, said.places, (entry) => ({
     ...entry,

@@ -12,7 +12,7 @@ import { earlierBaselines } from './fastballs.ts';
 import { importedSession, importedThrow, withdrawnImport } from './fold-imported.ts';
 import { corrected, measured, moved, retag } from './fold-throws.ts';
 import { judgingOf } from './judged.ts';
-import { thrownBy, unclaimedThrough, type AthleteEntry, type Ledger, type SessionEntry } from './ledger.ts';
+import { sessionIn, thrownBy, unclaimedThrough, withSession, type AthleteEntry, type Ledger, type SessionEntry } from './ledger.ts';
 import { letterOf } from './letter.ts';
 import { dayIn } from './local-day.ts';
 import { heardElsewhere, newestBaselines, newestTargets, numbersGiven } from './other-mounds.ts';
@@ -33,7 +33,7 @@ export function foldFact(ledger: Ledger, fact: Fact): Ledger {
   switch (said.kind) {
     case 'throw-corrected': return corrected(next, said);
     case 'session-opened': return opened(next, fact, said);
-    case 'mound-passed': return ledger.sessions[said.session] === undefined ? next : { ...next, active: said.session, generation: next.generation + 1 };
+    case 'mound-passed': return sessionIn(ledger, said.session) === undefined ? next : { ...next, active: said.session, generation: next.generation + 1 };
     case 'throws-moved': return moved(next, said);
     case 'throws-claimed': return moved(next, { session: said.session, places: unclaimedThrough(ledger, said.through) });
     case 'throws-tagged': return retag(next, said, (tags) => ({ ...tags, intent: said.intent, trial: said.trial, taggedLater: said.intent !== null }));
@@ -101,7 +101,7 @@ function opened(ledger: Ledger, fact: Fact, said: Extract<CoachSays, { kind: 'se
     active: id,
     generation: ledger.generation + 1,
     order: [...ledger.order, id],
-    sessions: { ...ledger.sessions, [id]: session },
+    ...withSession(ledger, session),
     athletes: { ...ledger.athletes, [athlete.id]: { ...(known ?? newAthlete(athlete)), athlete } },
   };
 }
@@ -114,11 +114,11 @@ function erased(ledger: Ledger, { tookMound, seenBy }: Erased): Ledger {
 
 /** Changes a session together with what its athlete brings to the next one. */
 function withAthlete(ledger: Ledger, id: string, change: (session: SessionEntry, athlete: AthleteEntry) => { readonly session: SessionEntry; readonly athlete: AthleteEntry }): Ledger {
-  const session = ledger.sessions[id];
+  const session = sessionIn(ledger, id);
   const athlete = session === undefined ? undefined : ledger.athletes[session.athlete.id];
   if (session === undefined || athlete === undefined) return ledger;
   const after = change(session, athlete);
-  return { ...ledger, sessions: { ...ledger.sessions, [id]: after.session }, athletes: { ...ledger.athletes, [session.athlete.id]: after.athlete } };
+  return { ...ledger, ...withSession(ledger, after.session), athletes: { ...ledger.athletes, [session.athlete.id]: after.athlete } };
 }
 
 /** Pain and soreness go with the athlete into the next session. */
@@ -166,7 +166,7 @@ function withCompared(ledger: Ledger, plans: PlansBrought, planned: Planned, sai
   if (said.kind !== 'comparison-opened' && said.kind !== 'comparison-continued') return plans;
   const day = said.kind === 'comparison-opened' ? said : said.day;
   const entry = comparisonOf(planned, said.k);
-  const isClosed = (ledger.sessions[day.session]?.closedAtMs ?? null) !== null;
+  const isClosed = (sessionIn(ledger, day.session)?.closedAtMs ?? null) !== null;
   return entry === undefined || !isClosed ? plans : { ...plans, compared: [...plans.compared, ...comparedDays(ledger, entry, entry.days.at(-1)!)] };
 }
 

@@ -14,6 +14,6 @@ export function growthSince({ carry, facts }: SessionSlice, place: number): Sess
 }
 
 /** A carry only ever gains throws and sessions: one that holds as many as before is the same. */
-export function held({ throws, unclaimed, sessions }: Ledger): number {
-  return [...Object.values(throws), unclaimed].reduce((sum, thrown) => sum + countOf(thrown), Object.keys(sessions).length);
+export function held({ throws, unclaimed, order }: Ledger): number {
+  return [...Object.values(throws), unclaimed].reduce((sum, thrown) => sum + countOf(thrown), order.length);
 }

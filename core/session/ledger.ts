@@ -127,7 +127,9 @@ export interface Ledger {
   readonly active: string | null;
   /** Ids in the order of the log; imported ones were thrown earlier. */
   readonly order: readonly string[];
-  readonly sessions: Readonly<Record<string, SessionEntry>>;
+  /** Sessions, those that are closed apart: what is said of the few open ones shall not copy a long history. `sessionIn` finds either. */
+  readonly open: Readonly<Record<string, SessionEntry>>;
+  readonly closed: Readonly<Record<string, SessionEntry>>;
   /** By session; one without throws, or whose throws are put away, is not in it. */
   readonly throws: Readonly<Record<string, Thrown>>;
   /** By session: a long history would not fit into memory. Only a server puts away. */
@@ -146,7 +148,40 @@ export interface Ledger {
 }
 
 export function emptyLedger(mound: string): Ledger {
-  return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], sessions: {}, throws: {}, away: {}, shelf: null, unclaimed: [], athletes: {}, source: null, air: null, elsewhere: {}, otherMounds: {} };
+  return { mound, place: 0, atMs: 0, generation: 0, active: null, order: [], open: {}, closed: {}, throws: {}, away: {}, shelf: null, unclaimed: [], athletes: {}, source: null, air: null, elsewhere: {}, otherMounds: {} };
+}
+
+type Sessions = Pick<Ledger, 'open' | 'closed'>;
+
+export function sessionIn({ open, closed }: Sessions, id: string): SessionEntry | undefined {
+  return closed[id] ?? open[id];
+}
+
+/** For an id that somebody made up. */
+export function knowsSession({ open, closed }: Sessions, id: string): boolean {
+  return Object.hasOwn(open, id) || Object.hasOwn(closed, id);
+}
+
+/** All of them, in the order of the log. */
+export function sessionsIn(ledger: Sessions & Pick<Ledger, 'order'>): SessionEntry[] {
+  return ledger.order.flatMap((id) => sessionIn(ledger, id) ?? []);
+}
+
+/** With a session that is new, or as it is now; one that is closed stays closed. */
+export function withSession({ open, closed }: Sessions, session: SessionEntry): Sessions {
+  const { id } = session;
+  if (session.closedAtMs === null) return { open: { ...open, [id]: session }, closed };
+  return { open: open[id] === undefined ? open : withoutKey(open, id), closed: { ...closed, [id]: session } };
+}
+
+/** Only these of the sessions that are there, in this order. */
+export function onlySessions(ledger: Sessions, order: readonly string[], change: (session: SessionEntry) => SessionEntry = (session) => session): Sessions & Pick<Ledger, 'order'> {
+  const [open, closed]: [[string, SessionEntry][], [string, SessionEntry][]] = [[], []];
+  for (const id of order) {
+    const session = sessionIn(ledger, id);
+    if (session !== undefined) (session.closedAtMs === null ? open : closed).push([id, change(session)]);
+  }
+  return { order, open: Object.fromEntries(open), closed: Object.fromEntries(closed) };
 }
 
 /** Places of the throws that nobody has, up to a place. */
@@ -196,10 +231,10 @@ export function withEntry(ledger: Ledger, entry: ThrowEntry, before?: ThrowEntry
 
 /** With the throw that comes next in the log. Name by name, because every throw goes through here. */
 export function withNewest(ledger: Ledger, entry: ThrowEntry, atMs: number): Ledger {
-  const { mound, generation, active, order, sessions, athletes, air, elsewhere, otherMounds } = ledger;
+  const { mound, generation, active, order, open, closed, athletes, air, elsewhere, otherMounds } = ledger;
   const { throws, away, shelf, unclaimed } = withThrown(ledger, entry);
   const { device, sight, axis } = entry.source;
-  return { mound, place: entry.place, atMs, generation, active, order, sessions, throws, away, shelf, unclaimed, athletes, source: { device, sight, axis }, air, elsewhere, otherMounds };
+  return { mound, place: entry.place, atMs, generation, active, order, open, closed, throws, away, shelf, unclaimed, athletes, source: { device, sight, axis }, air, elsewhere, otherMounds };
 }
 
 function withThrown(before: Holding, entry: ThrowEntry): Holding {
@@ -224,9 +259,6 @@ export function withoutKey<One>(all: Readonly<Record<string, One>>, key: string)
 }
 
 /** The sessions that are not closed, in the order of opening. */
-export function openSessions({ order, sessions, active }: Ledger): MoundHead['openSessions'] {
-  return order.flatMap((id) => {
-    const session = sessions[id];
-    return session === undefined || session.closedAtMs !== null ? [] : [{ id, athleteName: session.athlete.name, active: id === active }];
-  });
+export function openSessions({ open, active }: Pick<Ledger, 'open' | 'active'>): MoundHead['openSessions'] {
+  return Object.values(open).sort((a, b) => a.openedPlace - b.openedPlace).map(({ id, athlete }) => ({ id, athleteName: athlete.name, active: id === active }));
 }

@@ -2,7 +2,7 @@ import type { AthleteElsewhere } from '../facts/elsewhere-says.ts';
 import type { PlansElsewhere } from '../facts/plans-elsewhere.ts';
 import { STAGES, type Stage } from '../facts/vocabulary.ts';
 import { NOTHING_ELSEWHERE, type AthleteBrought, type BaselinesByStage, type NumbersByStage } from './brought.ts';
-import type { Ledger } from './ledger.ts';
+import { sessionIn, withSession, type Ledger } from './ledger.ts';
 import { plannedHearing } from './planned.ts';
 import { plansTogether, type PlansKnown } from './plans-known.ts';
 import type { TargetsByStage } from './targets.ts';
@@ -10,10 +10,10 @@ import type { TargetsByStage } from './targets.ts';
 /** Told by the server: it holds for the athlete's next session here; a session that is named hears of plans and comparisons at once. */
 export function heardElsewhere(ledger: Ledger, said: AthleteElsewhere): Ledger {
   const otherMounds = { ...ledger.otherMounds, [said.athlete]: broughtBy(said, ledger.otherMounds[said.athlete] ?? NOTHING_ELSEWHERE) };
-  const session = said.session === null ? undefined : ledger.sessions[said.session];
+  const session = said.session === null ? undefined : sessionIn(ledger, said.session);
   if (session === undefined) return { ...ledger, otherMounds };
   const planned = plannedHearing(session.planned, otherMounds[said.athlete]!);
-  return { ...ledger, otherMounds, sessions: { ...ledger.sessions, [session.id]: { ...session, planned } } };
+  return { ...ledger, otherMounds, ...withSession(ledger, { ...session, planned }) };
 }
 
 /** A number that was given stays given. */

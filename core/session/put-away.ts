@@ -1,12 +1,11 @@
 import { countedIn } from './counted.ts';
 import { newestOwn } from './fastballs.ts';
-import type { Ledger, PutAway, Shelf, Thrown } from './ledger.ts';
+import { sessionIn, type Ledger, type PutAway, type Shelf, type Thrown } from './ledger.ts';
 import { countsOf } from './throwing-days.ts';
 
 /** The closed sessions whose throws are at hand, in the order of opening. */
-export function closedAtHand({ order, sessions, throws }: Ledger): string[] {
-  const isClosed = (id: string): boolean => throws[id] !== undefined && sessions[id]!.closedAtMs !== null;
-  return Object.keys(throws).length === 0 ? [] : order.filter(isClosed);
+export function closedAtHand({ closed, throws }: Ledger): string[] {
+  return Object.keys(throws).flatMap((id) => closed[id] ?? []).sort((a, b) => a.openedPlace - b.openedPlace).map(({ id }) => id);
 }
 
 /**
@@ -24,7 +23,7 @@ function summed(ledger: Ledger, session: string, thrown: Thrown, pack: number): 
   return {
     pack,
     ...countedIn(thrown, session),
-    baselines: newestOwn(thrown, ledger.sessions[session]!),
+    baselines: newestOwn(thrown, sessionIn(ledger, session)!),
     days: countsOf(thrown),
     first: thrown[0]![0]!.place,
     last: thrown.at(-1)!.at(-1)!.place,

@@ -3,14 +3,14 @@ import type { SessionListing } from '../facts/wire.ts';
 import { earlierBaselines } from './fastballs.ts';
 import { foldFact } from './fold.ts';
 import { countedIn } from './counted.ts';
-import { emptyLedger, throwIn, thrownBy, type AthleteEntry, type Ledger, type ThrowEntry, type Thrown } from './ledger.ts';
+import { emptyLedger, onlySessions, sessionIn, throwIn, thrownBy, type AthleteEntry, type Ledger, type ThrowEntry, type Thrown } from './ledger.ts';
 import { inRuns } from './thrown.ts';
 import { daysOf, lastDays, placedCounts } from './throwing-days.ts';
 
 /** The sessions of a mound, newest first. */
 export function listSessions(ledger: Ledger): SessionListing[] {
   return ledger.order.flatMap((id) => {
-    const session = ledger.sessions[id];
+    const session = sessionIn(ledger, id);
     if (session === undefined) return [];
     const { count, stages } = ledger.away[id] ?? countedIn(thrownBy(ledger, id), id);
     return [{
@@ -78,18 +78,18 @@ function trimmed(ledger: Ledger, next: readonly Fact[]): Ledger {
   const moves = next.flatMap(({ said }) => (said.kind === 'throws-moved' ? [said] : []));
   const movedTo = new Set(moves.map(({ session }) => session));
   const moved = new Set(moves.flatMap(({ places }) => places));
-  const open = new Set<string | null>(ledger.order.filter((id) => ledger.sessions[id]?.closedAtMs === null));
+  const open = new Set<string | null>(Object.keys(ledger.open));
   // Until it leaves, a throw counts for whoever threw it.
   const movedFrom = new Set([...moved].map((place) => throwIn(ledger, place)?.session));
   const order = ledger.order.filter((id) => open.has(id) || movedTo.has(id) || movedFrom.has(id));
   const kept = ({ place, session }: ThrowEntry): boolean => session === null || open.has(session) || moved.has(place);
-  const concerned = new Set([...order.map((id) => ledger.sessions[id]!.athlete.id), ...next.flatMap(({ said }) => (said.kind === 'session-opened' || said.kind === 'session-imported' ? [said.athlete.id] : []))]);
+  const concerned = new Set([...order.map((id) => sessionIn(ledger, id)!.athlete.id), ...next.flatMap(({ said }) => (said.kind === 'session-opened' || said.kind === 'session-imported' ? [said.athlete.id] : []))]);
   // Of those put away, only what leaves or enters has to be looked at throw by throw.
   const looked = new Set([...Object.keys(ledger.throws), ...order]);
   const thrown = [...looked].map((session): [string, Thrown] => [session, thrownBy(ledger, session)]);
   const partly = new Set(thrown.flatMap(([session, all]) => (all.flat().every(kept) ? [] : [session])));
   const athletes = Object.entries(ledger.athletes).filter(([id]) => concerned.has(id)).map(([id, entry]): [string, AthleteEntry] => {
-    const isOwn = (session: string): boolean => ledger.sessions[session]?.athlete.id === id;
+    const isOwn = (session: string): boolean => sessionIn(ledger, session)?.athlete.id === id;
     const dropped = [
       ...placedCounts(thrown.flatMap(([session, all]) => (isOwn(session) ? all.flat().filter((one) => !kept(one)) : []))),
       ...Object.entries(ledger.away).flatMap(([session, { days }]) => (isOwn(session) && !looked.has(session) ? days : [])),
@@ -98,8 +98,7 @@ function trimmed(ledger: Ledger, next: readonly Fact[]): Ledger {
   });
   return {
     ...ledger,
-    order,
-    sessions: Object.fromEntries(order.map((id) => [id, partly.has(id) ? { ...ledger.sessions[id]!, partly: true } : ledger.sessions[id]!])),
+    ...onlySessions(ledger, order, (session) => (partly.has(session.id) ? { ...session, partly: true } : session)),
     throws: Object.fromEntries(thrown.flatMap(([session, all]) => {
       const left = all.flat().filter(kept);
       return left.length === 0 ? [] : [[session, inRuns(left)]];

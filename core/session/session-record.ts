@@ -2,7 +2,7 @@ import type { MoundView } from '../facts/views.ts';
 import { STAGES } from '../facts/vocabulary.ts';
 import type { NumbersByStage } from './brought.ts';
 import { newestBaseline } from './compared.ts';
-import { emptyLedger, thrownBy, type Ledger, type SessionEntry } from './ledger.ts';
+import { emptyLedger, onlySessions, sessionIn, thrownBy, type Ledger, type SessionEntry } from './ledger.ts';
 import { moundView } from './view.ts';
 
 /** Where a session stands now: what a screen shows of it, and the state of it alone, on which a comparison over days rests. */
@@ -24,7 +24,7 @@ export interface SessionRecord {
  * @param keepThrows whether the throws go along as they were measured, which is most of what there is to send
  */
 export function sessionRecord(ledger: Ledger, session: string, keepThrows = true): SessionRecord | null {
-  const entry = ledger.sessions[session];
+  const entry = sessionIn(ledger, session);
   if (entry === undefined) return null;
   const { mound, place, atMs } = ledger;
   const thrown = thrownBy(ledger, session);
@@ -32,7 +32,7 @@ export function sessionRecord(ledger: Ledger, session: string, keepThrows = true
   return {
     session, mound, place, baselines: baselinesOf(own, entry),
     view: { ...moundView(own, session, Infinity), unclaimed: [] },
-    ledger: { ...emptyLedger(mound), place, atMs, order: [session], sessions: { [session]: entry }, throws: keepThrows ? { [session]: thrown } : {} },
+    ledger: { ...emptyLedger(mound), place, atMs, ...onlySessions(ledger, [session]), throws: keepThrows ? { [session]: thrown } : {} },
   };
 }
 

@@ -2,7 +2,7 @@ import { CRITERIA, type Criterion, type SessionFound, type SessionQuestion, type
 import type { IsoDay } from '../facts/care-view.ts';
 import type { SessionListing } from '../facts/wire.ts';
 import { countedIn } from './counted.ts';
-import { thrownBy, type Ledger } from './ledger.ts';
+import { sessionIn, thrownBy, type Ledger } from './ledger.ts';
 import { listSessions } from './recorded.ts';
 import type { TrialEntry } from './trial-entry.ts';
 
@@ -19,7 +19,7 @@ export interface FindableSession {
 /** The sessions of a mound as they can be found, newest first. */
 export function findableSessions(ledger: Ledger): FindableSession[] {
   return listSessions(ledger).map((listing) => {
-    const session = ledger.sessions[listing.id]!;
+    const session = sessionIn(ledger, listing.id)!;
     return {
       listing,
       day: session.openedDay,

@@ -1,6 +1,6 @@
 import type { Fact } from '../facts/fact.ts';
 import { earlierBaselines } from './fastballs.ts';
-import { throwsOf, type Ledger, type ThrowEntry } from './ledger.ts';
+import { onlySessions, sessionIn, throwsOf, type Ledger, type ThrowEntry } from './ledger.ts';
 import { daysOf, lastDays, placedCounts } from './throwing-days.ts';
 import { inRuns } from './thrown.ts';
 
@@ -60,18 +60,17 @@ export function withoutSettled(ledger: Ledger, settled: readonly string[], touch
   if (gone.size === 0) return next;
   return {
     ...next,
-    order: ledger.order.filter((id) => !gone.has(id)),
-    sessions: Object.fromEntries(Object.entries(ledger.sessions).filter(([id]) => !gone.has(id))),
+    ...onlySessions(ledger, ledger.order.filter((id) => !gone.has(id))),
     throws: Object.fromEntries(Object.entries(ledger.throws).filter(([id]) => !gone.has(id))),
     athletes: { ...ledger.athletes, ...broughtBy(ledger, settled) },
   };
 }
 
 function broughtBy(ledger: Ledger, settled: readonly string[]): Ledger['athletes'] {
-  const athletes = new Set(settled.map((id) => ledger.sessions[id]!.athlete.id));
+  const athletes = new Set(settled.map((id) => sessionIn(ledger, id)!.athlete.id));
   return Object.fromEntries([...athletes].map((id) => {
     const entry = ledger.athletes[id]!;
-    const thrown = settled.filter((session) => ledger.sessions[session]!.athlete.id === id).flatMap((session) => throwsOf(ledger, session));
+    const thrown = settled.filter((session) => sessionIn(ledger, session)!.athlete.id === id).flatMap((session) => throwsOf(ledger, session));
     return [id, { ...entry, baselines: earlierBaselines(ledger, id), arm: { ...entry.arm, days: lastDays([...entry.arm.days, ...daysOf(placedCounts(thrown))]) } }];
   }));
 }

@@ -3,7 +3,7 @@ import { daysBetween } from '../coaching/calendar.ts';
 import type { IsoDay } from '../facts/care-view.ts';
 import type { BaselinesByStage } from './brought.ts';
 import { newestOf } from './fastballs.ts';
-import type { AthleteEntry, Ledger } from './ledger.ts';
+import { onlySessions, sessionIn, type AthleteEntry, type Ledger } from './ledger.ts';
 
 /** One day more than arm care looks back, because two sessions can be in two time zones. */
 const DAYS_ASKED_ABOUT = DAYS_LOOKED_BACK + 1;
@@ -16,7 +16,7 @@ const DAYS_ASKED_ABOUT = DAYS_LOOKED_BACK + 1;
 export function standing(ledger: Ledger): Ledger {
   const newest = newestDays(ledger);
   const stays = (id: string): boolean => {
-    const session = ledger.sessions[id];
+    const session = sessionIn(ledger, id);
     const days = ledger.away[id]?.days;
     if (session === undefined || session.closedAtMs === null || ledger.throws[id] !== undefined) return session !== undefined;
     return days?.some(({ day }) => daysBetween(day, newest.get(session.athlete.id)!) <= DAYS_ASKED_ABOUT) ?? false;
@@ -26,23 +26,22 @@ export function standing(ledger: Ledger): Ledger {
   for (const id of ledger.order) {
     const put = ledger.away[id];
     if (put === undefined || stays(id)) continue;
-    const athlete = ledger.sessions[id]!.athlete.id;
+    const athlete = sessionIn(ledger, id)!.athlete.id;
     goes.set(athlete, [...(goes.get(athlete) ?? []), put.baselines]);
   }
   return {
     ...ledger,
-    order,
-    sessions: pick(ledger.sessions, order),
+    ...onlySessions(ledger, order),
     away: pick(ledger.away, order),
     athletes: Object.fromEntries(Object.entries(ledger.athletes).map(([id, entry]) => [id, withBaselines(entry, goes.get(id) ?? [])])),
   };
 }
 
 /** The newest day on which each athlete has thrown, among those that are put away. */
-function newestDays({ away, sessions }: Ledger): Map<string, IsoDay> {
+function newestDays(ledger: Ledger): Map<string, IsoDay> {
   const newest = new Map<string, IsoDay>();
-  for (const [id, { days }] of Object.entries(away)) {
-    const athlete = sessions[id]!.athlete.id;
+  for (const [id, { days }] of Object.entries(ledger.away)) {
+    const athlete = sessionIn(ledger, id)!.athlete.id;
     for (const { day } of days) if (day > (newest.get(athlete) ?? '')) newest.set(athlete, day);
   }
   return newest;

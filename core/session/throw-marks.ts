@@ -1,6 +1,6 @@
 import { isFastball } from './fastballs.ts';
 import { judged, judgingOf } from './judged.ts';
-import { thrownBy, type Ledger } from './ledger.ts';
+import { sessionIn, thrownBy, type Ledger } from './ledger.ts';
 
 /** What a throw is where it is no more than a mark among thousands. */
 export interface ThrowMark {
@@ -16,7 +16,7 @@ export interface ThrowMark {
 
 /** All throws of a session as marks: a hundredth of the work of showing each in full. None for a session unknown to the ledger. */
 export function throwMarks(ledger: Ledger, session: string): ThrowMark[] {
-  const entry = ledger.sessions[session];
+  const entry = sessionIn(ledger, session);
   if (entry === undefined) return [];
   const thrown = thrownBy(ledger, session);
   const judging = judgingOf(entry, thrown);

@@ -1,7 +1,7 @@
 import { DAYS_LOOKED_BACK } from '../coaching/arm-care.ts';
 import { daysBetween } from '../coaching/calendar.ts';
 import type { IsoDay, ThrowCount, ThrowingDay } from '../facts/care-view.ts';
-import type { Ledger, Tags, ThrowEntry, Thrown } from './ledger.ts';
+import { sessionIn, type Ledger, type Tags, type ThrowEntry, type Thrown } from './ledger.ts';
 import type { PlacedCount } from './placed-count.ts';
 
 /** What throws say about the days of whoever has them. An excluded throw loads the arm like any other. */
@@ -20,7 +20,9 @@ export function placedCounts(entries: Iterable<ThrowEntry>): PlacedCount[] {
 
 /** Throws by day, stage and effort, the earliest day first; within a day in the order in which they came. */
 export function daysOf(counts: readonly PlacedCount[]): ThrowingDay[] {
-  return inOrder(counts.toSorted((a, b) => a.place - b.place).reduce(withCounted, []));
+  const days = new Map<IsoDay, readonly ThrowCount[]>();
+  for (const { day, stage, effort, count } of counts.toSorted((a, b) => a.place - b.place)) days.set(day, withCount(days.get(day) ?? [], { stage, effort, count }));
+  return inOrder([...days].map(([day, throws]) => ({ day, throws })));
 }
 
 export function inOrder(days: readonly ThrowingDay[]): ThrowingDay[] {
@@ -29,13 +31,9 @@ export function inOrder(days: readonly ThrowingDay[]): ThrowingDay[] {
 
 /** One throw more. */
 export function withTags(days: readonly ThrowingDay[], { day, stage, effort }: Pick<Tags, 'day' | 'stage' | 'effort'>): readonly ThrowingDay[] {
-  return withCounted(days, { day, stage, effort, count: 1 });
-}
-
-function withCounted(days: readonly ThrowingDay[], { day, stage, effort, count }: ThrowCount & Pick<PlacedCount, 'day'>): readonly ThrowingDay[] {
   const index = days.findIndex((one) => one.day === day);
-  if (index === -1) return [...days, { day, throws: [{ stage, effort, count }] }];
-  return days.with(index, { day, throws: withCount(days[index]!.throws, { stage, effort, count }) });
+  const counted = withCount(days[index]?.throws ?? [], { stage, effort, count: 1 });
+  return index === -1 ? [...days, { day, throws: counted }] : days.with(index, { day, throws: counted });
 }
 
 function withCount(throws: readonly ThrowCount[], more: ThrowCount): readonly ThrowCount[] {
@@ -55,11 +53,11 @@ export function daysHere(ledger: Ledger, athlete: string): ThrowingDay[] {
 }
 
 /** What the athlete's throws that a ledger has, at hand or put away, say about days. */
-function countsHere({ sessions, throws, away }: Ledger, athlete: string): PlacedCount[] {
-  const isOwn = (session: string): boolean => sessions[session]?.athlete.id === athlete;
+function countsHere(ledger: Ledger, athlete: string): PlacedCount[] {
+  const isOwn = (session: string): boolean => sessionIn(ledger, session)?.athlete.id === athlete;
   return [
-    ...Object.entries(throws).flatMap(([session, thrown]) => (isOwn(session) ? countsOf(thrown) : [])),
-    ...Object.entries(away).flatMap(([session, { days }]) => (isOwn(session) ? days : [])),
+    ...Object.entries(ledger.throws).flatMap(([session, thrown]) => (isOwn(session) ? countsOf(thrown) : [])),
+    ...Object.entries(ledger.away).flatMap(([session, { days }]) => (isOwn(session) ? days : [])),
   ];
 }
 

@@ -7,7 +7,7 @@ import { SCIENCE_VERSION } from './analyse.ts';
 import { armCareView, armTalkView, comfortView, feedbackView } from './coaching-view.ts';
 import { fastballsIn } from './fastballs.ts';
 import { judgingOf, ownBaselines } from './judged.ts';
-import { openSessions, thrownBy, type Ledger, type SessionEntry } from './ledger.ts';
+import { openSessions, sessionIn, thrownBy, type Ledger, type SessionEntry } from './ledger.ts';
 import { nextDayView } from './next-day-view.ts';
 import { throwsPlanned } from './planned.ts';
 import { progressView } from './progress-view.ts';
@@ -33,7 +33,7 @@ const THROWS_SHOWN = 200;
  * @param most throws shown, the newest
  */
 export function moundView(ledger: Ledger, session: string | null, most = THROWS_SHOWN): MoundView {
-  const entry = ledger.sessions[session ?? ledger.active ?? lastClosed(ledger) ?? ''];
+  const entry = sessionIn(ledger, session ?? ledger.active ?? lastClosed(ledger) ?? '');
   const shown = entry === undefined ? null : sessionView(ledger, entry, most);
   const head = rounded<MoundView>({
     mound: ledger.mound,
@@ -55,8 +55,8 @@ export function moundView(ledger: Ledger, session: string | null, most = THROWS_
 }
 
 /** Nobody has the mound once the session that had it is closed. Another that is open waits to be passed to: it must not look as if it were thrown in; one out of a file never had it. */
-function lastClosed({ order, sessions }: Ledger): string | undefined {
-  return order.reduce<string | undefined>((last, id) => (closedAt(sessions[id]) >= closedAt(sessions[last ?? '']) ? id : last), undefined);
+function lastClosed({ order, closed }: Ledger): string | undefined {
+  return order.reduce<string | undefined>((last, id) => (closedAt(closed[id]) >= closedAt(closed[last ?? '']) ? id : last), undefined);
 }
 
 function closedAt(session: SessionEntry | undefined): number {

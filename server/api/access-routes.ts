@@ -1,6 +1,7 @@
 import { json, Router, type Request } from 'express';
 import { z } from 'zod';
 import { idSchema } from '../../core/facts/spelling.ts';
+import { sessionIn } from '../../core/session/ledger.ts';
 import { addressForPhones, type Listening } from '../access/addresses.ts';
 import { giveToken } from '../access/cookies.ts';
 import type { Entries } from '../access/entries.ts';
@@ -66,7 +67,7 @@ export function accessRoutes({ ledgers, grants, codes, listening }: AccessParts)
     const { id: session } = request.params;
     const ledger = moundOf(ledgers.all(), session);
     if (ledger === undefined) return unknownSession(response);
-    if (ledger.sessions[session]!.closedAtMs !== null) return refuse(response, 409, 'session-closed', 'id', 'This session is closed, and its Glance with it; open another one first.');
+    if (sessionIn(ledger, session)!.closedAtMs !== null) return refuse(response, 409, 'session-closed', 'id', 'This session is closed, and its Glance with it; open another one first.');
     const { id, code, endsAtMs } = codes.make(ledger.mound, session);
     response.status(201).json({ id, code, ...linkFor(request, code), expiresAtMs: endsAtMs });
   });

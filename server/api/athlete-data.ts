@@ -54,6 +54,6 @@ function whyNot(ledgers: readonly Ledger[], id: string, name: string): NotYet | 
   const athlete = listAthletes(ledgers).find((one) => one.id === id);
   if (athlete === undefined) return { kind: 'unknown' };
   if (name.normalize() !== athlete.name.normalize()) return { kind: 'not-yet', code: 'other-name', path: 'name', sentence: 'This is not the name of the athlete, so nothing was erased; type it as it stands in the list of athletes.' };
-  const open = ledgers.find(({ sessions }) => Object.values(sessions).some((session) => session.athlete.id === id && session.closedAtMs === null));
+  const open = ledgers.find(({ open }) => Object.values(open).some(({ athlete: one }) => one.id === id));
   return open === undefined ? null : { kind: 'not-yet', code: 'session-open', path: 'id', sentence: `A session of the athlete is open on ${open.mound}, so nothing was erased; close it first.` };
 }

@@ -1,4 +1,4 @@
-import type { Ledger } from '../../core/session/ledger.ts';
+import { sessionIn, type Ledger } from '../../core/session/ledger.ts';
 import { sessionRecord, type SessionRecord } from '../../core/session/session-record.ts';
 
 /**
@@ -9,7 +9,7 @@ export function athleteRecords(ledgers: readonly Ledger[], athlete: string): Ses
   const visited = ledgers.filter((ledger) => ledger.athletes[athlete] !== undefined);
   if (visited.length === 0) return null;
   const own = visited.flatMap((ledger) => ledger.order.flatMap((id) => {
-    const session = ledger.sessions[id];
+    const session = sessionIn(ledger, id);
     return session?.athlete.id === athlete ? [{ ledger, id, openedAtMs: session.openedAtMs }] : [];
   }));
   const compared = new Set(visited.flatMap(({ athletes }) => athletes[athlete]!.plans.comparisons.flatMap(({ days }) => days.map(({ session }) => session))));

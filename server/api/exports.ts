@@ -1,4 +1,5 @@
 import { Router, type NextFunction, type Request, type Response } from 'express';
+import { knowsSession } from '../../core/session/ledger.ts';
 import { exportFacts, exportThrows } from '../files-out/export.ts';
 import type { ReadableLog } from '../files-out/readable-log.ts';
 import type { Of } from '../files-out/rows.ts';
@@ -25,7 +26,7 @@ export function exportRoutes({ log, ledgers }: ExportParts): Router {
     get id() {
       return log.id;
     },
-    mounds: () => (of.kind === 'session' ? ledgers.all().flatMap(({ mound, sessions }) => (Object.hasOwn(sessions, of.id) ? [mound] : [])) : log.mounds()),
+    mounds: () => (of.kind === 'session' ? ledgers.all().flatMap((ledger) => (knowsSession(ledger, of.id) ? [ledger.mound] : [])) : log.mounds()),
     read: log.read,
   });
   const throws = (request: Request, response: Response, next: NextFunction, of: Of): void => {

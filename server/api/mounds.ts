@@ -1,7 +1,7 @@
 import type { Athlete } from '../../core/facts/coach.ts';
 import type { DeviceState, SessionListing } from '../../core/facts/wire.ts';
 import type { MoundHead } from '../../core/facts/views.ts';
-import { openSessions, type Ledger } from '../../core/session/ledger.ts';
+import { knowsSession, openSessions, sessionsIn, type Ledger } from '../../core/session/ledger.ts';
 import { listSessions } from '../../core/session/recorded.ts';
 import { findableSessions, type FindableSession } from '../../core/session/session-search.ts';
 
@@ -24,7 +24,7 @@ export function listMounds(ledgers: readonly Ledger[], heard: readonly string[],
 /** Every athlete once, as the newest session says, by name. Who is left without a session, because an import was taken back, can still be given out and erased. */
 export function listAthletes(ledgers: readonly Ledger[]): Athlete[] {
   const known = ledgers.flatMap((ledger) => Object.values(ledger.athletes));
-  const sessions = ledgers.flatMap((ledger) => Object.values(ledger.sessions)).sort((a, b) => a.openedAtMs - b.openedAtMs);
+  const sessions = ledgers.flatMap(sessionsIn).sort((a, b) => a.openedAtMs - b.openedAtMs);
   const newest = new Map([...known, ...sessions].map(({ athlete }) => [athlete.id, athlete]));
   return [...newest.values()].sort((a, b) => a.name.localeCompare(b.name, 'en'));
 }
@@ -47,5 +47,5 @@ export function listFindable(ledgers: readonly Ledger[]): FindableSession[] {
 
 /** The state of the mound that holds a session. */
 export function moundOf(ledgers: readonly Ledger[], session: string): Ledger | undefined {
-  return ledgers.find((ledger) => Object.hasOwn(ledger.sessions, session));
+  return ledgers.find((ledger) => knowsSession(ledger, session));
 }

@@ -1,5 +1,5 @@
 import type { Stage } from '../../core/facts/vocabulary.ts';
-import { throwIn, type Ledger } from '../../core/session/ledger.ts';
+import { sessionIn, throwIn, type Ledger } from '../../core/session/ledger.ts';
 
 export interface StageHere {
   readonly stage: Stage;
@@ -15,5 +15,5 @@ export function stageOf(ledger: Ledger, place: number | null): StageHere | null 
     const thrown = throwIn(ledger, place);
     return thrown === undefined || thrown.session === null ? null : (thrown.tags[thrown.session] ?? null);
   }
-  return ledger.active === null ? null : (ledger.sessions[ledger.active] ?? null);
+  return ledger.active === null ? null : (sessionIn(ledger, ledger.active) ?? null);
 }

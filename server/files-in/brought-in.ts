@@ -1,6 +1,6 @@
 import type { BroughtImport } from '../../core/facts/import-wire.ts';
 import { countedIn } from '../../core/session/counted.ts';
-import { thrownBy, type Ledger, type SessionEntry } from '../../core/session/ledger.ts';
+import { sessionIn, thrownBy, type Ledger, type SessionEntry } from '../../core/session/ledger.ts';
 import type { Entry, FactLog, StorageFailure } from '../log/fact-log.ts';
 
 interface ImportedSession {
@@ -55,7 +55,7 @@ function byImport(ledgers: readonly Ledger[]): Map<string, ImportedSession[]> {
   const found = new Map<string, ImportedSession[]>();
   for (const ledger of ledgers) {
     for (const id of ledger.order) {
-      const session = ledger.sessions[id]!;
+      const session = sessionIn(ledger, id)!;
       if (session.imported === undefined) continue;
       const of = importOf(id);
       const sessions = found.get(of) ?? [];

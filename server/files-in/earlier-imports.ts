@@ -1,5 +1,5 @@
 import type { ImportReport } from '../../core/facts/import-wire.ts';
-import type { Ledger } from '../../core/session/ledger.ts';
+import { sessionsIn, type Ledger } from '../../core/session/ledger.ts';
 import type { FactLog } from '../log/fact-log.ts';
 
 /** A session that came out of a file: which file, and when. */
@@ -29,8 +29,8 @@ export function withdrawnInLog(log: Pick<FactLog, 'mounds' | 'read'>): (mound: s
 }
 
 export function* importsInLedgers(ledgers: readonly Ledger[]): Generator<EarlierImport> {
-  for (const { sessions } of ledgers) {
-    for (const { imported } of Object.values(sessions)) if (imported !== undefined) yield { sha256: imported.file.sha256, atMs: imported.atMs };
+  for (const ledger of ledgers) {
+    for (const { imported } of sessionsIn(ledger)) if (imported !== undefined) yield { sha256: imported.file.sha256, atMs: imported.atMs };
   }
 }
 

@@ -1,6 +1,7 @@
 import { readdirSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import type { ImportChoices, Layout } from '../../core/imports/layout.ts';
+import { sessionIn } from '../../core/session/ledger.ts';
 import { newShortId } from '../chance.ts';
 import type { Ledgers } from '../ledgers.ts';
 import type { FactLog } from '../log/fact-log.ts';
@@ -54,7 +55,7 @@ export class Imports {
   async read(under: Import, bytes: AsyncIterable<Uint8Array>): Promise<CheckedFile> {
     this.#forget(under);
     const { name, layout, choices, breaking: { signal } } = under;
-    const checked = await checkFile(bytes, { name, layout, choices, signal, log: this.#log, earlier: () => importsInLedgers(this.#ledgers.all()), isWithdrawn: (mound, session) => this.#ledgers.of(mound).sessions[session] === undefined, folder: this.#folder, mostRows: MOST_ROWS });
+    const checked = await checkFile(bytes, { name, layout, choices, signal, log: this.#log, earlier: () => importsInLedgers(this.#ledgers.all()), isWithdrawn: (mound, session) => sessionIn(this.#ledgers.of(mound), session) === undefined, folder: this.#folder, mostRows: MOST_ROWS });
     // The same file can have been sent twice, and the import can have ended meanwhile.
     this.#forget(under);
     under.checked = checked;

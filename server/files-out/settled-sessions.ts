@@ -1,7 +1,7 @@
 import { setImmediate } from 'node:timers/promises';
 import type { Fact } from '../../core/facts/fact.ts';
 import { foldOrPass } from '../../core/session/fold-or-pass.ts';
-import { emptyLedger, thrownBy, type SessionEntry, type Thrown } from '../../core/session/ledger.ts';
+import { emptyLedger, sessionIn, thrownBy, type SessionEntry, type Thrown } from '../../core/session/ledger.ts';
 import { lastTouch, noTouches, noteTouches, settledIn, withoutSettled } from '../../core/session/settled.ts';
 import type { ReadableLog } from './readable-log.ts';
 
@@ -38,7 +38,7 @@ export async function* settledSessions(log: ReadableLog, mound: string, isAsked:
   for await (const page of pagesOf(log, mound, touches.through)) {
     ledger = page.reduce((before, fact) => foldOrPass(before, fact), ledger);
     const settled = settledIn(ledger, touches);
-    for (const id of settled) yield { mound, session: ledger.sessions[id]!, thrown: thrownBy(ledger, id), lastPlace: lastTouch(touches, ledger, id) };
+    for (const id of settled) yield { mound, session: sessionIn(ledger, id)!, thrown: thrownBy(ledger, id), lastPlace: lastTouch(touches, ledger, id) };
     ledger = withoutSettled(ledger, settled, touches);
   }
 }

@@ -2,7 +2,7 @@ import type { ArmElsewhere } from '../../core/facts/arm-says.ts';
 import type { CoachSays } from '../../core/facts/coach.ts';
 import type { AthleteElsewhere } from '../../core/facts/elsewhere-says.ts';
 import { NOTHING_ELSEWHERE } from '../../core/session/brought.ts';
-import type { Ledger } from '../../core/session/ledger.ts';
+import { openSessions, sessionIn, type Ledger } from '../../core/session/ledger.ts';
 import { daysHere, lastDays } from '../../core/session/throwing-days.ts';
 import { armTogether, NOTHING_BROUGHT } from '../../core/session/told.ts';
 import { athleteElsewhere, highestNumber } from './athlete-elsewhere.ts';
@@ -25,7 +25,7 @@ export function toldBefore(ledgers: readonly Ledger[], mound: string, says: Coac
   }
   if (says.kind !== 'comparison-opened' && says.kind !== 'comparison-continued') return [];
   const here = ledgers.find((ledger) => ledger.mound === mound);
-  const athlete = here?.sessions[says.session]?.athlete.id;
+  const athlete = here && sessionIn(here, says.session)?.athlete.id;
   if (here === undefined || athlete === undefined) return [];
   if (says.kind === 'comparison-continued') return plansElsewhere(ledgers, mound, athlete)?.comparisons.some(({ k }) => k === says.k) ? athleteTelling(mound, says.session, athlete, ledgers) : [];
   const given = highestNumber(ledgers.filter((ledger) => ledger !== here), athlete);
@@ -38,12 +38,13 @@ export function toldAfter(ledgers: readonly Ledger[], mound: string, says: Coach
   const tellingTo = tellerOf(says);
   if (tellingTo === null || !('session' in says) || says.session === null) return [];
   const { session } = says;
-  const athlete = ledgers.find((ledger) => ledger.mound === mound)?.sessions[session]?.athlete.id;
+  const here = ledgers.find((ledger) => ledger.mound === mound);
+  const athlete = here && sessionIn(here, session)?.athlete.id;
   if (athlete === undefined) return [];
   return ledgers.filter((ledger) => ledger.mound !== mound).flatMap((ledger) =>
-    ledger.order
-      .filter((id) => ledger.sessions[id]?.athlete.id === athlete && ledger.sessions[id].closedAtMs === null)
-      .flatMap((id) => tellingTo(ledger.mound, id, athlete, ledgers)));
+    openSessions(ledger)
+      .filter(({ id }) => ledger.open[id]!.athlete.id === athlete)
+      .flatMap(({ id }) => tellingTo(ledger.mound, id, athlete, ledgers)));
 }
 
 type Teller = (mound: string, session: string | null, athlete: string, ledgers: readonly Ledger[]) => Telling[];

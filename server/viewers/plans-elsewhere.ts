@@ -3,7 +3,7 @@ import type { PlansElsewhere } from '../../core/facts/plans-elsewhere.ts';
 import { NOTHING_ELSEWHERE } from '../../core/session/brought.ts';
 import { comparedDays } from '../../core/session/compared-days.ts';
 import type { ComparedDay } from '../../core/session/found-better.ts';
-import type { Ledger } from '../../core/session/ledger.ts';
+import { sessionIn, type Ledger } from '../../core/session/ledger.ts';
 import { NOTHING_KNOWN, plansTogether, type PlansKnown } from '../../core/session/plans-known.ts';
 
 /**
@@ -38,7 +38,7 @@ function plansOn(ledgers: readonly Ledger[], athlete: string): PlansKnown {
 function missingDays(ledgers: readonly Ledger[], { comparisons, compared }: PlansKnown): ComparedDay[] {
   return comparisons.flatMap((entry) => entry.days
     .filter(({ session }) => !compared.some((one) => one.k === entry.k && one.session === session))
-    .flatMap((day) => ledgers.flatMap((ledger) => ((ledger.sessions[day.session]?.closedAtMs ?? null) === null ? [] : comparedDays(ledger, entry, day)))));
+    .flatMap((day) => ledgers.flatMap((ledger) => ((sessionIn(ledger, day.session)?.closedAtMs ?? null) === null ? [] : comparedDays(ledger, entry, day)))));
 }
 
 /** By what they say: both sides are plain data from one fold. */

@@ -3,7 +3,7 @@ import { FACT_VERSION } from '../../core/facts/fact.ts';
 import { saySchema, type Refusal, type SayReply } from '../../core/facts/wire.ts';
 import { objection } from '../../core/session/admit.ts';
 import { foldFact } from '../../core/session/fold.ts';
-import type { Ledger } from '../../core/session/ledger.ts';
+import { sessionIn, type Ledger } from '../../core/session/ledger.ts';
 import { notTheirs } from '../access/may.ts';
 import { signature, type Who } from '../access/who.ts';
 import { complaint } from '../complaint.ts';
@@ -48,7 +48,7 @@ export function takeStatements(log: FactLog, ledgers: Ledgers, inTurn: OneAtATim
   /** A session has one mound; its id names it everywhere. */
   function elsewhere(mound: string, says: CoachSays): { code: string; path: string; sentence: string } | null {
     if (says.kind !== 'session-opened') return null;
-    const other = ledgers.all().find((ledger) => ledger.mound !== mound && ledger.sessions[says.session] !== undefined);
+    const other = ledgers.all().find((ledger) => ledger.mound !== mound && sessionIn(ledger, says.session) !== undefined);
     return other === undefined ? null : { code: 'session-known', path: 'session', sentence: `There is already a session ${says.session} on mound ${other.mound}; choose another id.` };
   }
 

@@ -6,7 +6,7 @@ import { DEFAULT_DISTANCE_M, type Family, type Intent } from '../../core/facts/v
 import { FAMILY_INTENT, STARTING_GRIP } from '../../core/coaching/starting-grip.ts';
 import { armCareView } from '../../core/session/coaching-view.ts';
 import { foldFact } from '../../core/session/fold.ts';
-import { emptyLedger, thrownBy, type Ledger, type SessionEntry } from '../../core/session/ledger.ts';
+import { emptyLedger, sessionIn, thrownBy, type Ledger, type SessionEntry } from '../../core/session/ledger.ts';
 import { countsOf, daysOf } from '../../core/session/throwing-days.ts';
 import type { Arm } from './arm.ts';
 
@@ -62,7 +62,7 @@ export function newBook(arm: Arm, { planned, source }: Bullpens): Book {
     sequence += 1;
     fold(`device:${source.device}`, { kind: 'throw-measured', source: { ...source, sequence, time: atMs }, body });
   };
-  const session = (): SessionEntry => ledger.sessions[id()]!;
+  const session = (): SessionEntry => sessionIn(ledger, id())!;
   return {
     get ledger() { return ledger; },
     get session() { return session(); },

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import type { Estimate, WindowView } from '../../core/facts/views.ts';
 import { judgingOf } from '../../core/session/judged.ts';
-import { thrownBy } from '../../core/session/ledger.ts';
+import { sessionIn, thrownBy } from '../../core/session/ledger.ts';
 import { sumsOf } from '../../core/session/sums.ts';
 import { windowsOf } from '../../core/session/windows.ts';
 import { exportQuestionSchema } from '../../server/api/export-question.ts';
@@ -47,7 +47,7 @@ const meanOf = (told: Estimate): Mean => (told.kind === 'estimate' ? { mean: tol
 /** The windows that core works out, in the form of the page's program. */
 function expected(story: Story): unknown[] {
   const ledger = story.ledger();
-  const [entry, thrown] = [ledger.sessions['s-1']!, thrownBy(ledger, 's-1')];
+  const [entry, thrown] = [sessionIn(ledger, 's-1')!, thrownBy(ledger, 's-1')];
   const { works } = sumsOf(entry, thrown, judgingOf(entry, thrown));
   return ['A', 'B'].flatMap((trial) => windowsOf(works[`mound/${trial}`]!.window, works[`mound/${trial}`]!.newest, true).map(({ size, count, speedMps, verticalM, armSideM, arrivalS, meanMiss, spread, onTarget }) => ({
     session: 's-1', stage: 'mound', trial, size, throws: count,

@@ -4,7 +4,7 @@ import type { DeviceFrame, Hello } from '../../core/facts/frames.ts';
 import { DEFAULT_DISTANCE_M, type Intent, type Stage } from '../../core/facts/vocabulary.ts';
 import { objection } from '../../core/session/admit.ts';
 import { foldFact } from '../../core/session/fold.ts';
-import { emptyLedger, throwsOf, type Ledger } from '../../core/session/ledger.ts';
+import { emptyLedger, sessionIn, throwsOf, type Ledger } from '../../core/session/ledger.ts';
 import { inchesToM } from '../../core/units/convert.ts';
 import { seeded } from '../core/flight/noise.ts';
 import { flown, FRAME_UNITS, frameOf, type Chance, type Shape } from './flown.ts';
@@ -145,7 +145,7 @@ class BusyDay implements Day {
   }
 
   #nextThrow(): MeasuredFrame {
-    const owner = this.#active === null ? undefined : this.#ledger.sessions[this.#active];
+    const owner = this.#active === null ? undefined : sessionIn(this.#ledger, this.#active);
     const thrown = flown(owner?.intent ?? null, owner?.athlete.hand ?? 'right', owner?.distanceM ?? DEFAULT_DISTANCE_M.mound, this.#chance);
     this.#sequence += 1;
     return { kind: 'throw', sequence: this.#sequence, time: this.#sequence * 15_000, body: frameOf(thrown, this.#shape, this.#chance) };
@@ -154,7 +154,7 @@ class BusyDay implements Day {
   #throw(): void {
     this.events.add('throw');
     if (this.#active === null) this.events.add('unclaimed');
-    else if (this.#ledger.sessions[this.#active]?.stage === 'catch-play') this.events.add('catch-play');
+    else if (sessionIn(this.#ledger, this.#active)?.stage === 'catch-play') this.events.add('catch-play');
     this.#send(this.#nextThrow());
   }
 
@@ -264,7 +264,7 @@ class BusyDay implements Day {
   #again(): void {
     if (this.sessions.length >= 4) return;
     const session = this.#session();
-    const { athlete, closedAtMs } = this.#ledger.sessions[session]!;
+    const { athlete, closedAtMs } = sessionIn(this.#ledger, session)!;
     if (closedAtMs !== null) return;
     this.#say({ kind: 'session-closed', session }, 'closed');
     this.#open(athlete);

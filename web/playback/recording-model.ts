@@ -2,7 +2,7 @@ import { createMemo, createSignal, onCleanup, type Accessor } from 'solid-js';
 import type { CoachSays } from '../../core/facts/coach.ts';
 import type { MoundView, ThrowView } from '../../core/facts/views.ts';
 import type { SayReply } from '../../core/facts/wire.ts';
-import type { SessionEntry } from '../../core/session/ledger.ts';
+import { sessionIn, type SessionEntry } from '../../core/session/ledger.ts';
 import { momentMs } from '../../core/session/timeline.ts';
 import { moundView } from '../../core/session/view.ts';
 import { playBack, type Playback, type PlaybackState } from '../live/playback.ts';
@@ -43,7 +43,7 @@ export function createRecording(recorded: RecordedSession, at: number | null): R
   const growth = state().recording.open ? followGrowth(recorded, catchUp) : null;
 
   const checkpoints = createMemo(() => state().checkpoints);
-  const session = createMemo(() => checkpoints().newest.sessions[recorded.session]!);
+  const session = createMemo(() => sessionIn(checkpoints().newest, recorded.session)!);
   const moment = createMemo(() => {
     const { recording: { arrivedMs, timelineMs }, playhead: { applied, reachedMs } } = state();
     return momentMs(arrivedMs, timelineMs, applied, reachedMs) ?? session().openedAtMs;

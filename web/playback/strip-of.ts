@@ -1,4 +1,5 @@
 import type { ThrowView } from '../../core/facts/views.ts';
+import { sessionIn } from '../../core/session/ledger.ts';
 import { throwMarks } from '../../core/session/throw-marks.ts';
 import { FOLDED_QUIET_MS, QUIET_AFTER_MS } from '../../core/session/timeline.ts';
 import type { FoldedQuiet, SessionStripData, StripThrow } from '../charts/strip-scale.ts';
@@ -13,7 +14,7 @@ const TOLD_FROM_MS = 120_000;
 /** The whole session along its timeline, as it is known by now. */
 export function stripOf({ checkpoints, recording, foldQuiet }: Pick<PlaybackState, 'checkpoints' | 'recording' | 'foldQuiet'>, { part, held }: { readonly part: SessionStripData['part']; readonly held: number | null }, speech: Speech): SessionStripData {
   const { timelineMs, arrivedMs } = recording;
-  const { notes } = checkpoints.newest.sessions[checkpoints.session]!;
+  const { notes } = sessionIn(checkpoints.newest, checkpoints.session)!;
   const noted = new Set(notes.flatMap(({ place }) => place ?? []));
   const at = (applied: number | undefined): number => timelineMs[(applied ?? timelineMs.length) - 1] ?? 0;
   return {

@@ -1,7 +1,7 @@
 import type { Athlete } from '../../core/facts/coach.ts';
 import type { MoundView, SessionView } from '../../core/facts/views.ts';
 import type { AthleteDays } from '../../core/facts/wire.ts';
-import type { Ledger, SessionEntry } from '../../core/session/ledger.ts';
+import { sessionIn, type Ledger, type SessionEntry } from '../../core/session/ledger.ts';
 import type { SessionRecord } from '../../core/session/session-record.ts';
 
 /** One session as it stands, its state and its view side by side. */
@@ -24,13 +24,13 @@ export interface AthleteRecord {
 
 /** A session of a record; null where the record does not hold what it names. */
 export function foldedSession({ session, mound, place, baselines, ledger, view }: SessionRecord): FoldedSession | null {
-  const entry = ledger.sessions[session];
+  const entry = sessionIn(ledger, session);
   return entry === undefined || view.session === null ? null : { recorded: { session, mound, place, baselines }, ledger, entry, view, shown: view.session };
 }
 
 /** Sessions that a grown one compares with and whose throws are not at hand yet: without them a verdict would leave out their days. */
 export function sessionsLacking({ sessions }: AthleteRecord, grown: SessionRecord): readonly string[] {
-  const days = grown.ledger.sessions[grown.session]?.planned.comparisons.flatMap((one) => one.days.map(({ session }) => session)) ?? [];
+  const days = sessionIn(grown.ledger, grown.session)?.planned.comparisons.flatMap((one) => one.days.map(({ session }) => session)) ?? [];
   const lacking = sessions.filter(({ ledger, view }) => view.throws.length > 0 && Object.keys(ledger.throws).length === 0).map(({ entry }) => entry.id);
   return lacking.filter((session) => session !== grown.session && days.includes(session));
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { CoachSays } from '../../../core/facts/coach.ts';
 import { objection } from '../../../core/session/admit.ts';
 import { allTaken, newestBaseline } from '../../../core/session/compared.ts';
+import { sessionIn } from '../../../core/session/ledger.ts';
 import { inchesToM } from '../../../core/units/convert.ts';
 import { fiveFastballs, Story, ZONE } from './story.ts';
 
@@ -34,7 +35,7 @@ describe('the throws that a comparison takes', () => {
     story.say({ kind: 'baseline-renewed', session: 's1', stage: 'mound' });
     const ledger = story.ledger();
     expect(takenIn(story)).toEqual(before);
-    expect(newestBaseline(ledger, ledger.sessions['s1']!, 'mound')).toBe(2);
+    expect(newestBaseline(ledger, sessionIn(ledger, 's1')!, 'mound')).toBe(2);
     expect(takenIn(story, [{ ...DAY, baseline: 2 }])[0]!.verticalM).toBeCloseTo(inchesToM(8 - 10), 9);
   });
 

@@ -4,6 +4,7 @@ import type { AthleteElsewhere } from '../../../core/facts/elsewhere-says.ts';
 import { athleteElsewhereSchema } from '../../../core/facts/elsewhere-says.ts';
 import { objection } from '../../../core/session/admit.ts';
 import { foldFact } from '../../../core/session/fold.ts';
+import { sessionIn } from '../../../core/session/ledger.ts';
 import { sliceOf } from '../../../core/session/recorded.ts';
 import { workOf } from '../../../core/session/work.ts';
 import { moundView } from '../../../core/session/view.ts';
@@ -148,7 +149,7 @@ it.each(['s1', 's2', 's3'])('%s played from its slice shows what was shown live,
     played = foldFact(played, fact);
     const live = facts.slice(0, fact.place).reduce(foldFact, new Story().ledger());
     expect(moundView(played, session).session).toEqual(moundView(live, session).session);
-    expect(played.sessions[session]!.planned).toEqual(live.sessions[session]!.planned);
+    expect(sessionIn(played, session)!.planned).toEqual(sessionIn(live, session)!.planned);
   }
   expect(moundView(played, session).session).toEqual(moundView(story.ledger(), session).session);
 });

@@ -2,14 +2,14 @@ import { describe, expect, test } from 'vitest';
 import type { Fact } from '../../../core/facts/fact.ts';
 import { foldFact } from '../../../core/session/fold.ts';
 import { judgingOf } from '../../../core/session/judged.ts';
-import { emptyLedger, thrownBy, type Ledger } from '../../../core/session/ledger.ts';
+import { emptyLedger, sessionIn, thrownBy, type Ledger } from '../../../core/session/ledger.ts';
 import { noTouches, noteTouches, settledIn, withoutSettled } from '../../../core/session/settled.ts';
 import { throwUnrounded } from '../../../core/session/throws.ts';
 import { busyDay } from '../../parity/sessions.ts';
 
 /** Every number of every throw of a session. */
 function readingsOf(ledger: Ledger, id: string): string {
-  const [session, thrown] = [ledger.sessions[id]!, thrownBy(ledger, id)];
+  const [session, thrown] = [sessionIn(ledger, id)!, thrownBy(ledger, id)];
   const judging = judgingOf(session, thrown);
   return JSON.stringify(thrown.flat().map((entry, index) => [throwUnrounded(entry, index + 1, judging, session.decision), entry.tags[id]]));
 }

@@ -4,7 +4,7 @@ import type { AthleteElsewhere } from '../../../core/facts/elsewhere-says.ts';
 import type { Fact, Said, Source } from '../../../core/facts/fact.ts';
 import type { ThrowBody } from '../../../core/facts/frames.ts';
 import { foldFact } from '../../../core/session/fold.ts';
-import { emptyLedger, type Ledger } from '../../../core/session/ledger.ts';
+import { emptyLedger, sessionIn, type Ledger } from '../../../core/session/ledger.ts';
 import { nextComparison } from '../../../core/session/planned.ts';
 import { inchesToM, mphToMps } from '../../../core/units/convert.ts';
 
@@ -101,6 +101,6 @@ export function fiveFastballs(story: Story, side = -1): number[] {
 
 /** The comparisons of an athlete as a session of the story knows them, and the number that the next one gets. */
 export function comparisonsIn(story: Story, session: string) {
-  const { planned } = story.ledger().sessions[session]!;
+  const { planned } = sessionIn(story.ledger(), session)!;
   return { nextK: nextComparison(planned), here: planned.comparisons, before: planned.comparisonsBefore };
 }

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import type { CoachSays } from '../../../core/facts/coach.ts';
 import { foldFact } from '../../../core/session/fold.ts';
-import { emptyLedger, type Ledger } from '../../../core/session/ledger.ts';
+import { emptyLedger, sessionIn, type Ledger } from '../../../core/session/ledger.ts';
 import { sliceOf } from '../../../core/session/recorded.ts';
 import { moundView } from '../../../core/session/view.ts';
 import { fiveFastballs, Story, ZONE } from './story.ts';
@@ -40,7 +40,7 @@ function week(): Story {
 
 it.each(['s1', 's2', 's3', 's4'])('%s played from its slice shows at every place the care, feedback and advice that were shown live', (session) => {
   const { facts } = week();
-  const shown = (ledger: Ledger) => [moundView(ledger, session).session, ledger.sessions[session]?.planned];
+  const shown = (ledger: Ledger) => [moundView(ledger, session).session, sessionIn(ledger, session)?.planned];
   const live = new Map<number, unknown>();
   let ledger = emptyLedger('north-1');
   for (const fact of facts) {

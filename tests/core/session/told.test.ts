@@ -38,7 +38,7 @@ describe('the arm on one mound', () => {
     story.throw(90, 16, -6);
     expect(sessionOf(story).armCare).toMatchObject({ moundThrows: 6 });
     const slice = sliceOf(story.facts, 's2')!;
-    expect(slice.carry.sessions).toEqual({});
+    expect([slice.carry.order, slice.carry.open, slice.carry.closed]).toEqual([[], {}, {}]);
     expect(moundView(slice.facts.reduce(foldFact, slice.carry), 's2').session!.armCare).toEqual(sessionOf(story).armCare);
   });
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { SessionSlice } from '../../../core/session/recorded.ts';
 import type { SessionRecord } from '../../../core/session/session-record.ts';
-import { throwsOf } from '../../../core/session/ledger.ts';
+import { sessionsIn, throwsOf } from '../../../core/session/ledger.ts';
 import { foldFact } from '../../../core/session/fold.ts';
 import { moundView } from '../../../core/session/view.ts';
 import { DeviceClient } from '../device-client.ts';
@@ -49,7 +49,7 @@ test('the record of one session is the one among those of its athlete', async ()
   const records = await get<SessionRecord[]>(server, '/api/athletes/ana-1/records');
   const own = await get<SessionRecord>(server, '/api/sessions/n-1/record');
   expect(own.view).toEqual(records[1]!.view);
-  expect(Object.keys(own.ledger.sessions)).toEqual(['n-1']);
+  expect(sessionsIn(own.ledger).map(({ id }) => id)).toEqual(['n-1']);
 });
 
 test('of an athlete or a session that nobody knows there is no record', async () => {

@@ -3,7 +3,7 @@ import path from 'node:path';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import type { ImportChoices, Layout } from '../../../core/imports/layout.ts';
 import { foldFact } from '../../../core/session/fold.ts';
-import { emptyLedger } from '../../../core/session/ledger.ts';
+import { emptyLedger, sessionsIn } from '../../../core/session/ledger.ts';
 import { importsInLog } from '../../../server/files-in/earlier-imports.ts';
 import { checkFile, type CheckedFile } from '../../../server/files-in/import-file.ts';
 import { Imports } from '../../../server/files-in/imports.ts';
@@ -67,7 +67,7 @@ describe('a file of throws', () => {
     ]);
     const facts = [...place.log.read('north-1', 0)];
     expect(new Set(facts.map(({ by, atMs }) => `${by} ${atMs}`))).toEqual(new Set(['coach:Ana 1790000000000']));
-    expect(Object.values(facts.reduce(foldFact, emptyLedger('north-1')).sessions)).toHaveLength(3);
+    expect(sessionsIn(facts.reduce(foldFact, emptyLedger('north-1')))).toHaveLength(3);
   });
 
   test('is not imported twice: every row is known again, in this file or in a longer one', async () => {

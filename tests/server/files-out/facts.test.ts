@@ -2,7 +2,7 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Fact } from '../../../core/facts/fact.ts';
 import { foldFact } from '../../../core/session/fold.ts';
-import { emptyLedger, type Ledger } from '../../../core/session/ledger.ts';
+import { emptyLedger, sessionIn, type Ledger } from '../../../core/session/ledger.ts';
 import { moundView } from '../../../core/session/view.ts';
 import { factsIn } from '../../../server/files-out/read-facts.ts';
 import { bringFacts } from '../../../server/log/bring-facts.ts';
@@ -86,7 +86,7 @@ describe('The facts of one athlete, and of one session,', () => {
     expect(lines.join('\n')).not.toContain('Mar Okonedo');
     const facts = (await broughtInto(folderForTest(), lines)).get('south-2')!;
     const [before, after] = [folded(south.facts), folded(facts)];
-    const own = south.sessions.filter((session) => before.sessions[session]!.athlete.id === 'lio');
+    const own = south.sessions.filter((session) => sessionIn(before, session)!.athlete.id === 'lio');
     expect(own.length).toBeGreaterThan(0);
     for (const session of own) expect(shown(after, session)).toEqual(shown(before, session));
   });
@@ -95,7 +95,7 @@ describe('The facts of one athlete, and of one session,', () => {
     const whole = folded(south.facts);
     const session = whole.order[0]!;
     const lines = await linesOf(log, { kind: 'session', id: session });
-    expect(JSON.parse(lines[0]!)).toMatchObject({ of: 'session', session, athlete: whole.sessions[session]!.athlete.id });
+    expect(JSON.parse(lines[0]!)).toMatchObject({ of: 'session', session, athlete: sessionIn(whole, session)!.athlete.id });
     const after = folded((await broughtInto(folderForTest(), lines)).get('south-2')!);
     expect(shown(after, session)).toEqual(shown(whole, session));
   });
