@@ -5,8 +5,6 @@ import { DEFAULT_DISTANCE_M } from '../core/facts/vocabulary.ts';
 import type { ImportReport } from '../core/facts/import-wire.ts';
 import { choicesSchema, type ImportChoices, type Layout } from '../core/imports/layout.ts';
 import { HEAD_BYTES } from '../core/imports/wire.ts';
-import { newId } from '../server/chance.ts';
-import { systemClock } from '../server/clock.ts';
 import { complaint } from '../server/complaint.ts';
 import { importsInLog, withdrawnInLog } from '../server/files-in/earlier-imports.ts';
 import { checkFile, type CheckedFile } from '../server/files-in/import-file.ts';
@@ -15,8 +13,8 @@ import { recipesIn, RecipesUnreadable, type Recipes } from '../server/files-in/r
 import { refusalsCsv } from '../server/files-in/report.ts';
 import { UnreadableFile } from '../server/files-in/rows-of.ts';
 import type { FactLog } from '../server/log/fact-log.ts';
-import { openSqliteLog } from '../server/log/sqlite-log.ts';
 import { EXIT, Failure, FoundWrong, wronglyAsked } from './failure.ts';
+import { BY, openedLog } from './own-log.ts';
 import { askedToStop } from './stop.ts';
 import { progress, remark, say, sayJson } from './talk.ts';
 
@@ -30,15 +28,13 @@ export interface RowsAsked {
   readonly json?: true;
 }
 
-/** Whoever types a command on the machine of the data folder. */
-const BY = 'coach:this-machine';
 const SHOWN_REFUSALS = 20;
 
 /** Brings recorded throws of a table into the log, or only says what would come of it. */
 export async function importRows(file: string, asked: RowsAsked): Promise<void> {
   const layout = await layoutOf(file, asked);
   const choices = await choicesOf(asked.choices);
-  const log = opened(asked.data);
+  const log = openedLog(asked.data);
   try {
     // It says itself how far it came: what is finished was not broken off, whenever somebody asks it to stop.
     await read(file, asked, layout, choices, log, askedToStop());
@@ -142,10 +138,4 @@ function json(text: string, file: string): object {
   } catch {
     return wronglyAsked(`${file} is not JSON; docs/import.md shows what it holds.`);
   }
-}
-
-function opened(data: string): FactLog {
-  const log = openSqliteLog({ file: path.join(data, 'facts.db'), nowMs: systemClock.nowMs, newId, onTrouble: (error) => remark((error as Error).message) });
-  if (log.kind === 'failed') throw new Failure(log.sentence);
-  return log.log;
 }

@@ -15,7 +15,8 @@ import { place } from './values.ts';
 const READ_TO_TELL = 4096;
 
 export function addImport(program: Command, home: string): void {
-  program.command('import')
+  const bringing = program.command('import')
+    .enablePositionalOptions()
     .description('Brings recorded throws (CSV or JSON Lines) into the log, or the facts of an export into an empty data folder.')
     .argument('<file>', 'with throws, or what `offpace export --format jsonl` wrote', place('The file'))
     .option('--data <folder>', 'where they go; no server may be using it', place('--data'), path.join(home, 'data/own'))
@@ -33,6 +34,34 @@ Examples:
   offpace import bullpens.csv --choices choices.json --keep-good --refused refused.csv
   offpace import everything.jsonl --data bullpen-again`)
     .action(bring);
+  addList(bringing, home);
+  addWithdraw(bringing, home);
+}
+
+function addList(bringing: Command, home: string): void {
+  bringing.command('list')
+    .description('Says which imports count, newest first, beside a running server too.')
+    .option('--data <folder>', 'where they were brought in', place('--data'), path.join(home, 'data/own'))
+    .option('--json', 'one line of JSON where a person would read a line for each')
+    .addHelpText('after', `
+Examples:
+  offpace import list
+  offpace import list --data bullpen --json`)
+    .action(async (asked: Pick<RowsAsked, 'data' | 'json'>) => (await import('./import-withdraw.ts')).listImports(asked));
+}
+
+function addWithdraw(bringing: Command, home: string): void {
+  bringing.command('withdraw')
+    .description('Takes an import back as a whole: nothing counts it from then on, and that cannot be undone. The log keeps what happened.')
+    .argument('<import>', 'as `offpace import list` names it')
+    .requiredOption('--file <name>', 'the name of its file, said again, so that nobody takes back another one by mistake')
+    .option('--data <folder>', 'where it was brought in; no server may be using it', place('--data'), path.join(home, 'data/own'))
+    .option('--json', 'one line of JSON where a person would read a sentence')
+    .addHelpText('after', `
+Examples:
+  offpace import withdraw 1f0c9a3e --file bullpens.csv
+  offpace import withdraw 1f0c9a3e --file bullpens.csv --data bullpen`)
+    .action(async (id: string, asked: Pick<RowsAsked, 'data' | 'json'> & { readonly file: string }) => (await import('./import-withdraw.ts')).withdrawImport(id, asked));
 }
 
 async function bring(file: string, asked: RowsAsked): Promise<void> {

@@ -23,6 +23,8 @@ export function offpace(home: string): Command {
     .description('Helps a pitching coordinator develop changeups: serves the screens, keeps what was thrown.')
     .version((JSON.parse(readFileSync(PACKAGE, 'utf8')) as { version: string }).version)
     .helpCommand(false)
+    // What stands behind the name of a command is that one's, not of one that it belongs to.
+    .enablePositionalOptions()
     .showSuggestionAfterError()
     .exitOverride()
     // A complaint is said once, in runOffpace.

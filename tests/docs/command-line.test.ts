@@ -4,6 +4,7 @@ import { expect, onTestFinished, test } from 'vitest';
 import { EXIT } from '../../command/failure.ts';
 import { offpace } from '../../command/offpace.ts';
 import { ledgersIn } from '../../command/recorded.ts';
+import { broughtIn } from '../../server/files-in/brought-in.ts';
 import { typed, typedHearing } from '../command/typed.ts';
 import { thirtyLineDevice } from '../conformance/thirty-lines.ts';
 import { folderForTest } from '../server/folder.ts';
@@ -18,7 +19,7 @@ const QUICKER: Readonly<Record<string, string>> = { 'conform device': '--listen 
 const SAY_MORE = ['conform device', 'export'];
 const FINDS_FAULTS = ['study'];
 
-const names = offpace('/').commands.flatMap((command) => (command.commands.length === 0 ? [command.name()] : command.commands.map((below) => `${command.name()} ${below.name()}`)));
+const names = offpace('/').commands.flatMap((command) => [...command.commands.map((below) => `${command.name()} ${below.name()}`), command.name()]);
 const namedBy = (words: string): string => names.find((name) => `${words} `.startsWith(`${name} `))!;
 
 test('the page names every command and every exit code', () => {
@@ -39,12 +40,12 @@ test('every command on the page does what it is there for, one after the other a
   for (const words of rest) {
     const name = namedBy(words);
     const session = (): string => ledgersIn(path.join(folder, 'bullpen')).flatMap(({ order }) => order)[0]!;
-    const meant = `${words} ${QUICKER[name] ?? ''}`.trim().replace('127.0.0.1:8100', host).replace('SESSION', () => session());
+    const meant = `${words} ${QUICKER[name] ?? ''}`.trim().replace('127.0.0.1:8100', host).replace('SESSION', () => session()).replace('IMPORT', () => broughtIn(ledgersIn(path.join(folder, 'bullpen-imported')))[0]!.id);
     const { code, err } = await typedHearing(beginDevice, ...meant.split(' ').map(here));
     expect({ words, code, err: SAY_MORE.includes(name) ? '' : err }).toEqual({ words, code: FINDS_FAULTS.includes(name) ? EXIT.refused : EXIT.done, err: '' });
     done.push(name);
   }
-  expect(done).toEqual(['simulate', 'replay', 'report', 'report', 'export', 'export', 'export', 'import', 'replay', 'import', 'backup', 'restore', 'conform server', 'conform device', 'study']);
+  expect(done).toEqual(['simulate', 'replay', 'report', 'report', 'export', 'export', 'export', 'import', 'replay', 'import', 'import list', 'import withdraw', 'backup', 'restore', 'conform server', 'conform device', 'study']);
   expect((await typed('report', '--session', 'nowhere', '--data', path.join(folder, 'bullpen-again'))).code).toBe(EXIT.refused);
 }, 120_000);
 
