@@ -9,7 +9,7 @@ import { complaint } from '../server/complaint.ts';
 import { importsInLog, withdrawnInLog } from '../server/files-in/earlier-imports.ts';
 import { checkFile, type CheckedFile } from '../server/files-in/import-file.ts';
 import { lookAt, shapeOf } from '../server/files-in/look.ts';
-import { recipesIn, RecipesUnreadable, type Recipes } from '../server/files-in/recipes.ts';
+import { readRecipes, RecipesUnreadable, type Recipes } from '../server/files-in/recipes.ts';
 import { refusalsCsv } from '../server/files-in/report.ts';
 import { UnreadableFile } from '../server/files-in/rows-of.ts';
 import type { FactLog } from '../server/log/fact-log.ts';
@@ -95,17 +95,15 @@ async function layoutOf(file: string, { data, recipe: named }: RowsAsked): Promi
   if (look === null) throw new Failure(`${file} has no head with rows below it; give a CSV file or JSON Lines.`);
   const recipes = readableRecipes(data);
   if (named === undefined) return recipes.forShape(look.shape)?.layout ?? look.layout;
-  const recipe = recipes.all().find(({ name }) => name === named);
-  if (recipe === undefined) return wronglyAsked(`--recipe is "${named}"; ${recipes.all().length === 0 ? 'none is kept in this data folder' : `kept are ${recipes.all().map(({ name }) => `"${name}"`).join(', ')}`}.`);
+  const recipe = recipes.all.find(({ name }) => name === named);
+  if (recipe === undefined) return wronglyAsked(`--recipe is "${named}"; ${recipes.all.length === 0 ? 'none is kept in this data folder' : `kept are ${recipes.all.map(({ name }) => `"${name}"`).join(', ')}`}.`);
   if (shapeOf(recipe.layout.columns.map(({ header }) => header)) !== look.shape) throw new Failure(`The recipe "${named}" is for files with other columns than ${file} has; leave it out, or choose another one.`);
   return recipe.layout;
 }
 
 function readableRecipes(data: string): Recipes {
-  const recipes = recipesIn(data);
   try {
-    recipes.all();
-    return recipes;
+    return readRecipes(data);
   } catch (error) {
     throw error instanceof RecipesUnreadable ? new Failure(error.message) : error;
   }

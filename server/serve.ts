@@ -19,7 +19,7 @@ import type { ReadAnew } from './catch-up.ts';
 import { systemClock, type Clock } from './clock.ts';
 import { openDiary } from './diary.ts';
 import { Imports } from './files-in/imports.ts';
-import { recipesIn } from './files-in/recipes.ts';
+import { readRecipes } from './files-in/recipes.ts';
 import { openDoor } from './devices/door.ts';
 import { keepPresence } from './devices/presence.ts';
 import { stageOf } from './devices/stage-of.ts';
@@ -95,8 +95,7 @@ export async function startServer(options: ServerOptions): Promise<RunningServer
     const metrics = keepMetrics();
     const inTurn = oneAtATime();
     const imports = new Imports(log, ledgers, dataFolder);
-    const recipes = recipesIn(dataFolder);
-    const http = httpServer(httpApp({ metrics: metricRoutes(metrics, access.whoAsks), api: apiRoutes({ ...access, entries: writeEntries(diary, clock.nowMs), log, ledgers, presence, build, listening, dataFolder, inTurn, imports, recipes }), pages: pages(webFolder, access.whoAsks), listening, onTrouble }));
+    const http = httpServer(httpApp({ metrics: metricRoutes(metrics, access.whoAsks), api: apiRoutes({ ...access, entries: writeEntries(diary, clock.nowMs), log, ledgers, presence, build, listening, dataFolder, inTurn, imports, readRecipes: () => readRecipes(dataFolder) }), pages: pages(webFolder, access.whoAsks), listening, onTrouble }));
     const door = openDoor({ log, clock, presence, metrics, diary, entryFor: access.devices.entryFor, stageOf: (mound, place) => stageOf(ledgers.of(mound), place), onTrouble });
     http.on('upgrade', (request: IncomingMessage, socket: Duplex, head: Buffer) => upgrade(request, socket, head, listening, door.upgrade));
     const screens = serveScreens(http, { log, ledgers, presence, clock, listening, whoAsks: access.whoAsks, metrics, build, inTurn, onTrouble });

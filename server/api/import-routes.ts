@@ -23,7 +23,8 @@ export interface ImportParts {
   readonly log: FactLog;
   readonly ledgers: Ledgers;
   readonly imports: Imports;
-  readonly recipes: Recipes;
+  /** As they are now. */
+  readonly readRecipes: () => Recipes;
   readonly whoAsks: WhoAsks;
   readonly inTurn: OneAtATime;
 }
@@ -44,7 +45,7 @@ const LACK: Readonly<Record<NonNullable<ReturnType<typeof lacks>>, string>> = {
 };
 
 /** Recorded throws come in: a look at the file, what its columns are, the file itself, and what becomes of its rows. A coach's alone. */
-export function importRoutes({ log, ledgers, imports, recipes, whoAsks, inTurn }: ImportParts): Router {
+export function importRoutes({ log, ledgers, imports, readRecipes, whoAsks, inTurn }: ImportParts): Router {
   const routes = Router();
   const jsonBody = json({ limit: '512kb' });
 
@@ -104,38 +105,40 @@ export function importRoutes({ log, ledgers, imports, recipes, whoAsks, inTurn }
     });
   });
 
-  routes.use('/recipes', (_, response, next) => {
-    const why = whyUnreadable();
-    if (why === null) next();
-    else refuse(response, 503, 'unreadable-recipes', '', why);
-  });
-  routes.get('/recipes', (_, response) => void response.json(recipes.all()));
-  routes.post('/recipes', jsonBody, (request, response) => {
+  routes.get('/recipes', (_, response) => withRecipes(response, ({ all }) => void response.json(all)));
+  routes.post('/recipes', jsonBody, (request, response) => withRecipes(response, (recipes) => {
     const said = readBody(newRecipeSchema, request, response);
     if (said !== null) response.status(201).json(recipes.keep(said.name, said.layout));
-  });
-  routes.patch('/recipes/:id', jsonBody, (request, response) => {
+  }));
+  routes.patch('/recipes/:id', jsonBody, (request, response) => withRecipes(response, (recipes) => {
     const said = readBody(renamingSchema, request, response);
     if (said === null) return;
     const renamed = recipes.rename(request.params.id, said.name);
     if (renamed === null) unknownRecipe(response);
     else response.json(renamed);
-  });
-  routes.delete('/recipes/:id', (request, response) => {
+  }));
+  routes.delete('/recipes/:id', (request, response) => withRecipes(response, (recipes) => {
     if (recipes.remove(request.params.id)) response.status(204).end();
     else unknownRecipe(response);
-  });
+  }));
   return routes;
 
   /** A file can come in without its recipe; that of recipes nothing can be read, is said where they are listed. */
   function recipeFor(shape: string): LookAnswer['recipe'] {
-    return whyUnreadable() === null ? recipes.forShape(shape) : null;
+    const recipes = readOrWhyNot();
+    return typeof recipes === 'string' ? null : recipes.forShape(shape);
   }
 
-  function whyUnreadable(): string | null {
+  /** What is changed is what was read: nothing else is answered in between. */
+  function withRecipes(response: Response, act: (recipes: Recipes) => void): void {
+    const recipes = readOrWhyNot();
+    if (typeof recipes === 'string') refuse(response, 503, 'unreadable-recipes', '', recipes);
+    else act(recipes);
+  }
+
+  function readOrWhyNot(): Recipes | string {
     try {
-      recipes.all();
-      return null;
+      return readRecipes();
     } catch (error) {
       if (error instanceof RecipesUnreadable) return error.message;
       throw error;

@@ -17,9 +17,9 @@ const fileSchema = z.strictObject({ version: z.literal(1), recipes: z.array(reci
 /** `import-recipes.json` is there and says no recipes. It is left as it is: nothing is kept over it. */
 export class RecipesUnreadable extends Error {}
 
-/** The recipes of a data folder, in `import-recipes.json`. Each of these throws RecipesUnreadable where that file cannot be read. */
+/** The recipes of a data folder as `import-recipes.json` had them when it was read. What is changed is written at once, and here once the file is read again. */
 export interface Recipes {
-  all(): readonly Recipe[];
+  readonly all: readonly Recipe[];
   /** Of files of this shape; the newest where there are several. */
   forShape(shape: string): Recipe | null;
   /** In place of one of the same name. */
@@ -29,10 +29,12 @@ export interface Recipes {
   remove(id: string): boolean;
 }
 
-export function recipesIn(folder: string): Recipes {
+/** @throws {RecipesUnreadable} where the file is there and cannot be read */
+export function readRecipes(folder: string): Recipes {
   const file = path.join(folder, 'import-recipes.json');
+  const all = read();
 
-  function all(): readonly Recipe[] {
+  function read(): readonly Recipe[] {
     const checked = fileSchema.safeParse(written());
     if (checked.success) return checked.data.recipes;
     const { path: where, sentence } = complaint(checked.error);
@@ -59,23 +61,22 @@ export function recipesIn(folder: string): Recipes {
 
   return {
     all,
-    forShape: (shape) => all().findLast((recipe) => recipe.shape === shape) ?? null,
+    forShape: (shape) => all.findLast((recipe) => recipe.shape === shape) ?? null,
     keep(name, layout) {
       const recipe = { id: newShortId(), name, shape: shapeOf(layout.columns.map(({ header }) => header)), layout };
-      write([...all().filter((one) => one.name !== name), recipe]);
+      write([...all.filter((one) => one.name !== name), recipe]);
       return recipe;
     },
     rename(id, name) {
-      const known = all().find((one) => one.id === id);
+      const known = all.find((one) => one.id === id);
       if (known === undefined) return null;
       const renamed = { ...known, name };
-      write(all().map((one) => (one.id === id ? renamed : one)));
+      write(all.map((one) => (one.id === id ? renamed : one)));
       return renamed;
     },
     remove(id) {
-      const before = all();
-      const left = before.filter((one) => one.id !== id);
-      if (left.length === before.length) return false;
+      const left = all.filter((one) => one.id !== id);
+      if (left.length === all.length) return false;
       write(left);
       return true;
     },

@@ -1,6 +1,7 @@
-import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import fs, { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { syncBuiltinESMExports } from 'node:module';
 import path from 'node:path';
-import { expect, test } from 'vitest';
+import { expect, onTestFinished, test, vi } from 'vitest';
 import type { ImportReport } from '../../../core/facts/import-wire.ts';
 import type { SessionListing } from '../../../core/facts/wire.ts';
 import type { FileLook } from '../../../core/imports/wire.ts';
@@ -146,6 +147,26 @@ test('recipes that cannot be read are said to be so, with where and why, and not
   }
   rmSync(file);
   expect((await ask(server, 'POST', '/recipes', { name: 'New', layout })).status).toBe(201);
+});
+
+test('each request for recipes reads their file once', async () => {
+  const server = await serverForTest();
+  const { body: { layout } } = await ask<FileLook>(server, 'POST', '/imports/look', TEXT);
+  const { body: { id } } = await ask<{ id: string }>(server, 'POST', '/recipes', { name: 'Bullpens', layout });
+  const reading = vi.spyOn(fs, 'readFileSync');
+  syncBuiltinESMExports();
+  onTestFinished(() => {
+    reading.mockRestore();
+    syncBuiltinESMExports();
+  });
+  const requests = [['GET', '/recipes'], ['POST', '/recipes', { name: 'Others', layout }], ['PATCH', `/recipes/${id}`, { name: 'Of May' }], ['POST', '/imports/look', TEXT], ['DELETE', `/recipes/${id}`]] as const;
+  for (const [method, address, body] of requests) {
+    reading.mockClear();
+    // oxlint-disable-next-line no-await-in-loop -- one after the other is what is counted
+    expect((await ask(server, method, address, body)).status).toBeLessThan(300);
+    const times = reading.mock.calls.filter(([file]) => String(file).endsWith('import-recipes.json')).length;
+    expect({ method, address, times }).toEqual({ method, address, times: 1 });
+  }
 });
 
 test('importing is a coach’s alone', async () => {
