@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { inRoot } from '../prepare/places.mjs';
 
@@ -8,6 +8,12 @@ const PAGE = inRoot('docs', 'prove.md');
 export class ProvedReporter {
   #said = new Map();
   #vitest = null;
+  #page;
+
+  /** @param {string} [page] the file that is written, there before or not */
+  constructor(page = PAGE) {
+    this.#page = page;
+  }
 
   /** @param {import('vitest/node').Vitest} vitest */
   onInit(vitest) {
@@ -23,9 +29,9 @@ export class ProvedReporter {
   onTestRunEnd(modules) {
     const { filenamePattern, config } = this.#vitest;
     if (config.testNamePattern !== undefined) return;
-    const sections = (filenamePattern ?? []).length === 0 ? new Map() : sectionsIn(readFileSync(PAGE, 'utf8'));
+    const sections = (filenamePattern ?? []).length === 0 ? new Map() : sectionsIn(this.#page);
     for (const module of modules) sections.set(module.relativeModuleId, sectionOf(module, this.#said));
-    writeFileSync(PAGE, pageOf(sections));
+    writeFileSync(this.#page, pageOf(sections));
   }
 }
 
@@ -40,7 +46,8 @@ ${sorted.map(([file, section]) => `## ${file}\n\n${section}\n`).join('\n')}`;
 }
 
 function sectionsIn(page) {
-  return new Map(page.split(/^## /m).slice(1).map((part) => [part.slice(0, part.indexOf('\n')), part.slice(part.indexOf('\n')).trim()]));
+  const written = existsSync(page) ? readFileSync(page, 'utf8') : '';
+  return new Map(written.split(/^## /m).slice(1).map((part) => [part.slice(0, part.indexOf('\n')), part.slice(part.indexOf('\n')).trim()]));
 }
 
 function sectionOf(module, said) {
