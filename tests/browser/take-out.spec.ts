@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, type Download, type Page } from '@playwright/test';
 import { easyFrame, WORKED_THROWS } from './by-hand.ts';
 import { changeupIsNext } from './changeup-next.ts';
-import { expectAccessible } from './fits.ts';
+import { expectAccessible, expectWordsApart } from './fits.ts';
 import { test } from './with-server.ts';
 
 async function savedBy(page: Page, role: 'button' | 'link', name: string): Promise<Download> {
@@ -45,6 +45,41 @@ test('a coach takes out of Playback the pictures as they are drawn, each with wh
   await page.getByLabel('Tables with names').uncheck();
   expect(readFileSync(await (await savedBy(page, 'link', 'CSV')).path(), 'utf8')).not.toContain('Wren');
 });
+
+/** Where each part of Playback begins and ends, from top to bottom of the page. */
+function partsOf(page: Page): Promise<readonly (readonly [part: string, top: number, bottom: number])[]> {
+  return page.evaluate(() => ['.player-title', '.player-picture', '.player-panel', '.deck', '.deck-more'].flatMap((part) => {
+    const box = document.querySelector(part)?.getBoundingClientRect();
+    return box === undefined ? [] : [[part, box.top + scrollY, box.bottom + scrollY] as const];
+  }));
+}
+
+for (const [width, height] of [[820, 1180], [820, 700], [1000, 700]] as const) {
+  test(`what can be taken out opens below everything else at ${width}×${height}, and the page scrolls to it`, async ({ page, server, coach, device }) => {
+    await page.setViewportSize({ width, height });
+    await changeupIsNext(coach, device);
+    for (const [index, worked] of WORKED_THROWS.entries()) await device.throws(6 + index, easyFrame(worked));
+    await coach.say({ kind: 'session-closed', session: 's1' });
+    await page.goto(`${server.address}/playback/s1?throw=13`);
+    await page.locator('g.mark').first().waitFor();
+    const apart = async (what: string): Promise<void> => {
+      await expectWordsApart(page, what);
+      const parts = await partsOf(page);
+      const over = parts.slice(1).flatMap(([part, top], index) => (top < parts[index]![2] - 1 ? [`${part} over ${parts[index]![0]}`] : []));
+      expect(over, what).toEqual([]);
+    };
+    await apart('shut');
+    await page.getByText('Take out', { exact: true }).click();
+    await expect(page.getByRole('button', { name: /^Save as SVG/ }).first()).toBeVisible();
+    await apart('open');
+    await page.locator('.keys').scrollIntoViewIfNeeded();
+    await expect(page.locator('.keys')).toBeInViewport({ ratio: 1 });
+    await page.getByRole('button', { name: 'Notes', exact: true }).click();
+    await expect(page.locator('.player-panel')).toBeVisible();
+    expect(await page.locator('.player-panel').evaluate((panel) => panel.clientHeight)).toBeGreaterThan(150);
+    await apart('with notes');
+  });
+}
 
 test('the Wall saves its pictures by a key, and by a button while a mouse moves; one that hangs without either offers nothing', async ({ page, server, coach, device }) => {
   await changeupIsNext(coach, device);
