@@ -72,6 +72,16 @@ export async function connectDevice({ address, token }: Pick<TestServer, 'addres
   };
 }
 
+const BEAT_MS = 1000;
+
+/** Lets a device send its heartbeats, one at once and then every second, until its connection ends. Without them it counts as silent after some seconds. */
+export function keepBeating(device: TestDevice): void {
+  const beat = (): void => device.sendOnly({ kind: 'heartbeat', time: 0 });
+  beat();
+  const beating = setInterval(beat, BEAT_MS);
+  void device.closed.then(() => clearInterval(beating));
+}
+
 /** The throws of a device that numbers them itself, from 1 on, each stored before the next is let go. */
 export type CountedThrows = (body: ThrowBody, times?: number) => Promise<void>;
 

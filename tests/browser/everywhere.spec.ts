@@ -2,6 +2,7 @@ import { expect, type Page } from '@playwright/test';
 import { easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { changeupIsNext } from './changeup-next.ts';
 import { opening } from './coach.ts';
+import { keepBeating } from './device.ts';
 import { drawn, expectAccessible } from './fits.ts';
 import { inProve } from './in-prove.ts';
 import { SCREENS } from './scenes.ts';
@@ -78,8 +79,7 @@ test('nothing moves under the eyes of a reader while throws arrive', async ({ se
   test.setTimeout(120_000);
   await changeupIsNext(coach, device, { session: 's-1' });
   await device.throws(6, easyFrame(WORKED_THROWS[0]!));
-  device.sendOnly({ kind: 'heartbeat', time: 0 });
-  const beating = setInterval(() => device.sendOnly({ kind: 'heartbeat', time: 0 }), 1000);
+  keepBeating(device);
   const pages = new Map<string, Page>();
   for (const [name, [path, viewport]] of Object.entries(READ)) {
     // A window of its own, so that each is in sight all the time.
@@ -123,7 +123,6 @@ test('nothing moves under the eyes of a reader while throws arrive', async ({ se
     }
     await page.context().close();
   }
-  clearInterval(beating);
   expect(moved.filter(({ value }) => value >= 0.01)).toEqual([]);
 });
 

@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { easyFrame, WORKED_THROWS } from './by-hand.ts';
 import { changeupIsNext } from './changeup-next.ts';
 import { ATHLETE, opening } from './coach.ts';
+import { keepBeating } from './device.ts';
 import { expectAccessible, expectWordsApart } from './fits.ts';
 import { startProcess, temporaryFolder } from './server.ts';
 import { test } from './with-server.ts';
@@ -123,7 +124,7 @@ test('Glance reads aloud by a tap, in the language of the athlete, what it shows
   await changeupIsNext(coach, device, { athlete: YOUTH });
   await device.throws(6, SHORT!);
   // Nothing is read of a device that has fallen silent.
-  const beating = setInterval(() => device.sendOnly({ kind: 'heartbeat', time: 0 }), 1000);
+  keepBeating(device);
   await page.goto(`${server.address}/glance/north-1`);
   await expect(lead(page)).toHaveText('2 in short');
   await expect(page.locator('.standing-word')).toHaveAttribute('data-standing', 'live');
@@ -145,7 +146,6 @@ test('Glance reads aloud by a tap, in the language of the athlete, what it shows
   await device.throws(9, SHORT!);
   await expect(lead(page)).toHaveText('2 in short');
   expect(await said()).toEqual([short, short]);
-  clearInterval(beating);
 });
 
 test('every answer is one tap, said back when it is stored, and corrected by another', async ({ page, server, coach, device }) => {

@@ -1,7 +1,7 @@
 import { expect, type Page } from '@playwright/test';
 import { inchesToM, mphToMps } from '../../core/units/convert.ts';
 import { connectCoach, opening } from './coach.ts';
-import { connectDevice, counted } from './device.ts';
+import { connectDevice, counted, keepBeating } from './device.ts';
 import { startServer, temporaryFolder, type TestServer } from './server.ts';
 import { FIVE_FASTBALLS, summedUp, type Summed } from './summed.ts';
 
@@ -19,11 +19,11 @@ const FIRST_GRIP = [[84.1, 9.8, 11.2], [83.2, 8.1, 12.9], [84.4, 10.9, 10.3], [8
 const SECOND_GRIP = [[82.9, 6.4, 13.9], [82.2, 5.1, 14.8], [83, 7.3, 13.1], [82.6, 2.2, 14.6]] as const;
 
 /**
- * Brings a mound into a scene and keeps it there until the returned function is called. In `stale` the device has been heard
+ * Brings a mound into a scene and keeps it there until the server stops. In `stale` the device has been heard
  * and is gone; screens say so once it is overdue. In the others it sends its heartbeats as a device does.
  */
-async function playScene(server: TestServer, scene: Scene): Promise<() => void> {
-  if (scene === 'empty') return () => {};
+async function playScene(server: TestServer, scene: Scene): Promise<void> {
+  if (scene === 'empty') return;
   const coach = await connectCoach(server, 'north-1');
   const device = await connectDevice(server);
   const throws = counted(device);
@@ -44,23 +44,18 @@ async function playScene(server: TestServer, scene: Scene): Promise<() => void> 
   await throwAll(SECOND_GRIP);
   if (scene === 'closed') await coach.say({ kind: 'session-closed', session: 's-1' });
   coach.close();
-  if (scene === 'stale') {
-    await device.close();
-    return () => {};
-  }
-  const beating = setInterval(() => device.sendOnly({ kind: 'heartbeat', time: 0 }), 1000);
-  return () => clearInterval(beating);
+  if (scene === 'stale') await device.close();
+  else keepBeating(device);
 }
 
 /** A server with a mound in a scene, for as long as `run` takes. */
 export async function withScene(scene: Scene, run: (server: TestServer) => Promise<void>): Promise<void> {
   const { folder, remove } = temporaryFolder();
   const server = await startServer(folder);
-  const end = await playScene(server, scene);
+  await playScene(server, scene);
   try {
     await run(server);
   } finally {
-    end();
     await server.stop();
     remove();
   }

@@ -6,7 +6,7 @@ import { inchesToM } from '../../core/units/convert.ts';
 import { CIRCLE, easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { targetIsSet } from './changeup-next.ts';
 import { ATHLETE, connectCoach, opening } from './coach.ts';
-import { connectDevice, counted, type TestDevice } from './device.ts';
+import { connectDevice, counted, keepBeating, type TestDevice } from './device.ts';
 import { expectAccessible, expectWordsApart } from './fits.ts';
 import { readTexts } from './reading.ts';
 import { startProcess, temporaryFolder, type TestServer } from './server.ts';
@@ -23,8 +23,7 @@ async function bullpenOn(server: TestServer, mound: string, language: 'en' | 'es
   await coach.say({ kind: 'intent-set', session, intent: 'changeup' });
   for (const [index, thrown] of WORKED_THROWS.slice(0, 4).entries()) await device.throws(6 + index, easyFrame(thrown));
   coach.close();
-  const beating = setInterval(() => device.sendOnly({ kind: 'heartbeat', time: 0 }), 1000);
-  void device.closed.then(() => clearInterval(beating));
+  keepBeating(device);
   return device;
 }
 
