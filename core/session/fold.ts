@@ -11,6 +11,7 @@ import type { ComparedDay } from './found-better.ts';
 import { earlierBaselines } from './fastballs.ts';
 import { importedSession, importedThrow, withdrawnImport } from './fold-imported.ts';
 import { corrected, measured, moved, retag } from './fold-throws.ts';
+import { withMore } from './gathered.ts';
 import { judgingOf } from './judged.ts';
 import { sessionIn, thrownBy, unclaimedThrough, withSession, type AthleteEntry, type Ledger, type SessionEntry } from './ledger.ts';
 import { letterOf } from './letter.ts';
@@ -183,10 +184,10 @@ function plansAtClosing(ledger: Ledger, session: SessionEntry, plans: PlansBroug
   const entries = thrown.flat();
   return {
     ...plans,
-    worked: [...plans.worked, ...workedIn(session, entries, judging)],
+    worked: withMore(plans.worked, workedIn(session, entries, judging)),
     compared: [...plans.compared, ...comparedIn(ledger, session)],
     comfort: comfortAfter(plans.comfort, session),
-    tried: [...plans.tried, ...triedHere(session, entries, judging)],
+    tried: withMore(plans.tried, triedHere(session, entries, judging)),
   };
 }
 

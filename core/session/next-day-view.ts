@@ -35,7 +35,7 @@ function offeredSet(session: SessionEntry, sums: Sums, care: ArmCare): NextDaySe
   const size = mayThrow(care) ? setSize(care) : null;
   if (size === null) return null;
   const { shareAbove } = session.planned.gates[session.stage]?.gate ?? DEFAULT_GATE;
-  const worked = session.planned.worked.filter(({ stage }) => stage === session.stage);
+  const worked = session.planned.worked.flat().filter(({ stage }) => stage === session.stage);
   const wanted = [...new Set(worked.map(({ work }) => work))].flatMap((work) => {
     const days = worked.filter((one) => one.work === work);
     const last = days.at(-1)!;
@@ -64,7 +64,7 @@ function nowMs({ openedAtMs, stage }: SessionEntry, { stages }: Sums): number {
 
 function workedBefore({ planned, stage }: SessionEntry, trial: TrialEntry): WorkedStage[] {
   const work = workOf(trial);
-  return planned.worked.filter((one) => one.stage === stage && one.work === work);
+  return planned.worked.flat().filter((one) => one.stage === stage && one.work === work);
 }
 
 function shown({ trial, day, hits, judged }: WorkedStage): Extract<NextDaySet, { kind: 'thrown' }>['before'] {

@@ -2,6 +2,7 @@ import type { AthleteElsewhere } from '../facts/elsewhere-says.ts';
 import type { PlansElsewhere } from '../facts/plans-elsewhere.ts';
 import { STAGES, type Stage } from '../facts/vocabulary.ts';
 import { NOTHING_ELSEWHERE, type AthleteBrought, type BaselinesByStage, type NumbersByStage } from './brought.ts';
+import { gathered } from './gathered.ts';
 import { sessionIn, withSession, type Ledger } from './ledger.ts';
 import { plannedHearing } from './planned.ts';
 import { plansTogether, type PlansKnown } from './plans-known.ts';
@@ -29,8 +30,8 @@ function broughtBy({ targets, baselines, tried, comparisons, plans }: AthleteEls
   };
 }
 
-function plansSaid({ gates, ...plans }: PlansElsewhere): PlansKnown {
-  return { ...plans, gates: Object.fromEntries(gates.map(({ stage, ...gate }) => [stage, gate])) };
+function plansSaid({ gates, worked, ...plans }: PlansElsewhere): PlansKnown {
+  return { ...plans, worked: gathered(worked), gates: Object.fromEntries(gates.map(({ stage, ...gate }) => [stage, gate])) };
 }
 
 /** Of two mounds the target that was said later holds, stage by stage. */

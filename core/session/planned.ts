@@ -4,6 +4,7 @@ import type { CoachSays } from '../facts/coach.ts';
 import type { Fact } from '../facts/fact.ts';
 import type { AthleteBrought, StageTried } from './brought.ts';
 import { foundBetter, type FoundBetter } from './found-better.ts';
+import { gathered, type Gathered } from './gathered.ts';
 import { comparisonsTogether, NOTHING_KNOWN, plansTogether, type PassedWork, type PlansKnown } from './plans-known.ts';
 import type { TrialEntry } from './trial-entry.ts';
 import { workOf } from './work.ts';
@@ -11,7 +12,7 @@ import { workOf } from './work.ts';
 /** What an athlete brings along of plans and comparisons from this mound, and how earlier trials did. */
 export interface PlansBrought extends PlansKnown {
   /** What closed sessions have shown of the families, oldest first, as they stood when they closed. */
-  readonly tried: readonly StageTried[];
+  readonly tried: Gathered<StageTried>;
 }
 export const NO_PLANS: PlansBrought = { ...NOTHING_KNOWN, tried: [] };
 
@@ -36,7 +37,7 @@ export function plannedAtOpening({ tried, ...own }: PlansBrought, elsewhere: Pic
     ...known,
     better: foundBetter(comparisons, compared),
     passed: [], passedBefore: passed, observations: [], comparisons: [], comparisonsBefore: comparisons,
-    tried: [...elsewhere.tried, ...tried],
+    tried: elsewhere.tried.length === 0 ? tried : gathered([...elsewhere.tried, ...tried.flat()]),
     comparisonsElsewhere: elsewhere.comparisons,
   };
 }

@@ -5,6 +5,7 @@ import type { Decision } from '../facts/decision-says.ts';
 import type { Gate } from '../facts/plan-says.ts';
 import { STAGES, type Stage } from '../facts/vocabulary.ts';
 import type { ComparedDay } from './found-better.ts';
+import { gathered, type Gathered } from './gathered.ts';
 import type { TrialEntry } from './trial-entry.ts';
 
 /** How one trial did in one stage of one session; the same intent, grip and cue on another day are the same work. */
@@ -55,7 +56,7 @@ export interface PlansKnown {
   /** What closed sessions have to say to those comparisons. */
   readonly compared: readonly ComparedDay[];
   /** Of closed sessions, as they stood when they closed. */
-  readonly worked: readonly WorkedStage[];
+  readonly worked: Gathered<WorkedStage>;
   readonly comfort: readonly StageComfort[];
   readonly passed: readonly PassedWork[];
 }
@@ -74,7 +75,7 @@ export function plansTogether(one: PlansKnown, other: PlansKnown): PlansKnown {
     decision: later(one.decision, other.decision),
     comparisons: comparisonsTogether([...one.comparisons, ...other.comparisons]),
     compared: eachOnce([...one.compared, ...other.compared], ({ k, session, day }) => `${k}/${session}/${day}`),
-    worked: eachOnce([...one.worked, ...other.worked], ({ stage, work, firstAtMs }) => `${stage}/${firstAtMs}/${work}`).sort((a, b) => a.firstAtMs - b.firstAtMs),
+    worked: gathered(eachOnce([...one.worked, ...other.worked].flat(), ({ stage, work, firstAtMs }) => `${stage}/${firstAtMs}/${work}`).sort((a, b) => a.firstAtMs - b.firstAtMs)),
     comfort: eachOnce([...one.comfort, ...other.comfort].sort((a, b) => a.atMs - b.atMs), ({ stage, work }) => `${stage}/${work}`),
     passed: eachOnce([...one.passed, ...other.passed], ({ stage, work, atMs }) => `${stage}/${atMs}/${work}`).sort((a, b) => a.atMs - b.atMs),
   };

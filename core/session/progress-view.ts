@@ -61,7 +61,7 @@ function toJudge({ stage, gate, hasZone }: Pick<StageProgress, 'stage' | 'gate' 
 /** Of earlier sessions, and today where it was thrown today. */
 function daysIn(session: SessionEntry, stage: Stage, { work, works }: PresentWork): NonNullable<StageProgress['work']>['days'] {
   const own = keptOfWork(works, stage, work, session.trials);
-  const before = session.planned.worked.filter((one) => one.stage === stage && one.work === work);
+  const before = session.planned.worked.flat().filter((one) => one.stage === stage && one.work === work);
   return [
     ...before.map(({ day, throws: count, hits, judged: of }) => ({ day, throws: count, hits, judged: of })),
     ...(own.throws === 0 ? [] : [{ day: session.openedDay, throws: own.throws, hits: own.hits, judged: own.judged }]),

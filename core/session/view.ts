@@ -93,7 +93,7 @@ function sessionView(ledger: Ledger, entry: SessionEntry, most: number): { sessi
     baselineDrift: driftOf(current, own),
     nextDaySet: nextDayView(entry, sums, care),
     plannedThrows: throwsPlanned(entry.planned, care.day),
-    triedBefore: triedOverDays(entry.planned.tried.flatMap((one) => (one.stage === stage ? [[one.tried]] : []))),
+    triedBefore: triedOverDays(entry.planned.tried.flat().flatMap((one) => (one.stage === stage ? [[one.tried]] : []))),
     observations: entry.planned.observations,
   };
   return { throws, session: imported === undefined ? session : { ...session, imported } };

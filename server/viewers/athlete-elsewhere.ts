@@ -40,6 +40,6 @@ function baselinesOf(ledgers: readonly Ledger[], athlete: string): AthleteElsewh
 }
 
 function triedOn(ledgers: readonly Ledger[], athlete: string): AthleteElsewhere['tried'] {
-  const days = ledgers.flatMap(({ athletes }) => athletes[athlete]?.plans.tried ?? []);
+  const days = ledgers.flatMap(({ athletes }) => athletes[athlete]?.plans.tried.flat() ?? []);
   return STAGES.flatMap((stage) => triedOverDays(days.flatMap((one) => (one.stage === stage ? [[one.tried]] : []))).map((tried) => ({ stage, tried })));
 }

@@ -23,7 +23,7 @@ export function plansElsewhere(ledgers: readonly Ledger[], mound: string, athlet
     decision: same(decision, told.decision) ? null : decision,
     comparisons: newsIn(comparisons, told.comparisons),
     compared: newsIn(compared, told.compared),
-    worked: newsIn(worked, told.worked),
+    worked: newsIn(worked.flat(), told.worked.flat()),
     comfort: newsIn(comfort, told.comfort),
     passed: newsIn(passed, told.passed),
   }) as PlansElsewhere;
