@@ -19,3 +19,14 @@ export const systemClock: Clock = {
     return () => clearInterval(timer);
   },
 };
+
+/** What work is measured by. */
+export interface Stopwatch extends Pick<Clock, 'after'> {
+  /** Milliseconds since some moment before; never fewer than a moment ago. */
+  nowMs(): number;
+}
+
+export const systemStopwatch: Stopwatch = {
+  nowMs: () => performance.now(),
+  after: systemClock.after,
+};

@@ -54,7 +54,8 @@ function under(value: unknown, rule: Rule): unknown {
   if (Array.isArray(value)) return value.map((item: unknown) => under(item, rule));
   const before = value as Record<string, unknown>;
   let after = before;
-  for (const name of Object.keys(before)) {
+  // A list of the names would be made anew for each of two hundred throws.
+  for (const name in before) {
     const one = before[name];
     if (one === null || (typeof one !== 'number' && typeof one !== 'object')) continue;
     const own = ruleOf(name);

@@ -3,10 +3,13 @@ import path from 'node:path';
 import { FACT_VERSION, type Fact, type Said } from '../../core/facts/fact.ts';
 import { Numbers } from './numbers.ts';
 import { openDatabase } from './open-database.ts';
-import { Rows } from './rows.ts';
-import { checksumOf, FACT_COLUMNS } from './stored-fact.ts';
+import { growing } from './rows.ts';
+import { checksumOf } from './stored-fact.ts';
 
 export type BroughtReply = { readonly kind: 'brought'; readonly facts: number; readonly mounds: number } | { readonly kind: 'failed'; readonly sentence: string };
+
+/** What is brought waits in memory for no more than so many. */
+const ROWS_AT_ONCE = 500;
 
 /** Facts that cannot follow each other in a log; the message is one sentence. */
 class OutOfOrder extends Error {}
@@ -22,14 +25,13 @@ export async function bringFacts(dataFolder: string, facts: AsyncIterable<Fact> 
   const file = path.join(dataFolder, 'facts.db');
   const opened = openDatabase(file, nowMs, null);
   if (opened.kind === 'failed') return opened;
-  const { database, flusher, letGo } = opened;
+  const { database, letGo } = opened;
   try {
     if (database.prepare('SELECT 1 FROM facts LIMIT 1').get() !== undefined) return { kind: 'failed', sentence: `The log in ${dataFolder} holds facts already, and facts keep their places; give an empty folder with --data.` };
     database.exec('BEGIN IMMEDIATE');
     const brought = await allOf(database, facts, nowMs);
     database.prepare('INSERT INTO log VALUES (1, ?, ?) ON CONFLICT DO UPDATE SET id = excluded.id').run(id, nowMs);
     database.exec('COMMIT');
-    flusher.flushNow();
     return { kind: 'brought', ...brought };
   } catch (error) {
     if (database.inTransaction) database.exec('ROLLBACK');
@@ -41,14 +43,19 @@ export async function bringFacts(dataFolder: string, facts: AsyncIterable<Fact> 
 }
 
 async function allOf(database: Database, facts: AsyncIterable<Fact> | Iterable<Fact>, nowMs: number): Promise<{ readonly facts: number; readonly mounds: number }> {
-  const rows = new Rows(database, 'facts', FACT_COLUMNS.split(', '));
-  const numbers = new Numbers(database);
+  const into = growing(database);
+  const numbers = new Numbers(database, into.numbers);
   const places = new Map<string, number>();
   let count = 0;
   const put = (mound: string, place: number, atMs: number, by: string, said: Said): void => {
     const row = { mound, place, at_ms: atMs, said_by: by, version: FACT_VERSION, said: JSON.stringify(said) };
-    rows.add(mound, place, atMs, by, FACT_VERSION, row.said, checksumOf(row));
+    into.facts.add(mound, place, atMs, by, FACT_VERSION, row.said, checksumOf(row));
     places.set(mound, place);
+  };
+  const intoFile = (): void => {
+    numbers.complete();
+    into.flush();
+    numbers.stand();
   };
   for await (const { mound, place, atMs, by, said } of facts) {
     const last = places.get(mound) ?? 0;
@@ -57,9 +64,9 @@ async function allOf(database: Database, facts: AsyncIterable<Fact> | Iterable<F
     settle(numbers, mound, place, said);
     put(mound, place, atMs, by, said);
     count += 1;
+    if (count % ROWS_AT_ONCE === 0) intoFile();
   }
-  rows.flush();
-  numbers.flush();
+  intoFile();
   return { facts: count, mounds: places.size };
 }
 

@@ -89,8 +89,8 @@ export interface FactLog {
    */
   appendAll(entries: Iterable<Entry>): AppendAllReply;
   refuse(refusal: RefusalEntry): Promise<RefuseReply>;
-  /** Whether something is on its way to the disk. */
-  isBusy(): boolean;
+  /** Whether so much is on its way to the disk that everything else has to wait. */
+  isCrowded(): boolean;
   /** Facts of a mound behind a place, 0 for all, and up to another one, in order, without damaged ones. */
   read(mound: string, afterPlace: number, throughPlace?: number): Iterable<Fact>;
   mounds(): string[];

@@ -1,11 +1,21 @@
-/** Where groups of writes go. */
+/** What became of a group. */
+export type GroupEnd<Written> =
+  /** It is on the disk for good. */
+  | { readonly kind: 'lasts'; readonly written: readonly Written[] }
+  /**
+   * Nothing of it was written: by a fault of its own, or because the group before it was not. Where nothing is `known`, it may be
+   * there all the same.
+   */
+  | { readonly kind: 'failed'; readonly error: unknown; readonly why: 'itself' | 'behind-another' | 'not-known' };
+
+/** Where groups of writes go, one behind the other. */
 export interface GroupStore<Write, Written> {
-  /** Writes a group in one transaction; throws when nothing of it was written. */
-  commit(writes: readonly Write[]): readonly Written[];
-  /** Resolves once all that was committed before is on the disk for good; rejects where nobody knows whether it is. */
-  flush(): Promise<void>;
-  /** The same at once, while everything waits. */
-  flushNow(): void;
+  /** Writes a group in one transaction and makes it last; tells its end, once, behind that of every group before it. */
+  write(writes: readonly Write[], ended: (end: GroupEnd<Written>) => void): void;
+  /** Waits, and everything with it, for a group that is under way: its end has been told when this returns. */
+  wait(): void;
+  /** Every group has ended, and the last ones have failed: what was thought to be written with them is not. */
+  forget(): void;
 }
 
 /** What becomes of a write. */
@@ -20,23 +30,26 @@ interface Waiting<Write, Reply> {
   readonly resolve: (reply: Reply) => void;
 }
 
-/** What was written, or why it was not; it is answered in its turn all the same. */
-interface Committed<Written, Reply> {
-  readonly result: { readonly written: Written } | { readonly error: unknown };
-  readonly resolve: (reply: Reply) => void;
-}
+/** Groups that are under way: while the disk works on one, the next ones lie ready for it. */
+const AT_ONCE = 4;
+/** So many do not wait for more: in one crowd that is answered together the disk would rest while it is read, and it while the disk works. */
+const CROWD = 96;
+/** Ten thousand throws a second leave fewer than this on their way, and a program that can do no more always leaves more. */
+const MANY = 64;
 
 /**
  * Lets writes that arrive together share one commit and one flush of the disk, because a flush costs the same however much is in
- * it. What arrives while one is under way waits for the next; a write is answered once it is flushed, in the order of arrival.
- * The next group is written, and its flush begun, before the last one is answered: so the disk works while its answers are given.
+ * it. A write is answered once it lasts, in the order of arrival; the next group is under way before the last one is answered.
  * A group that fails is tried write by write, so that one bad write does not take others with it.
  */
 export class GroupCommit<Write, Written, Reply> {
   #waiting: Waiting<Write, Reply>[] = [];
-  #committed: Committed<Written, Reply>[] = [];
+  /** Of groups that failed: each goes by itself, ahead of what waits. */
+  #alone: Waiting<Write, Reply>[] = [];
   #scheduled: NodeJS.Immediate | null = null;
-  #isFlushing = false;
+  #underWay = 0;
+  #writesUnderWay = 0;
+  #hasFailed = false;
   readonly #store: GroupStore<Write, Written>;
   readonly #outcomes: Outcomes<Written, Reply>;
 
@@ -45,71 +58,53 @@ export class GroupCommit<Write, Written, Reply> {
     this.#outcomes = outcomes;
   }
 
-  /** Whether something waits for its commit. */
-  get isBusy(): boolean {
-    return this.#waiting.length > 0;
+  /** Whether so much waits or is under way that what is less urgent shall rest. */
+  get isCrowded(): boolean {
+    return this.#waiting.length + this.#writesUnderWay > MANY;
   }
 
   /** Never rejects: a failure is a reply. */
   add(write: Write): Promise<Reply> {
     return new Promise((resolve) => {
       this.#waiting.push({ write, resolve });
-      this.#schedule();
+      if (this.#underWay === AT_ONCE) return;
+      if (this.#waiting.length >= CROWD) this.#begin();
+      else this.#scheduled ??= setImmediate(() => this.#begin());
     });
   }
 
-  /** Writes and flushes at once what waits or is under way. */
+  /** Brings to its end, at once, what waits or is under way. */
   flush(): void {
-    this.#commit();
-    if (this.#committed.length > 0) this.#settle(this.#committed.splice(0), () => this.#store.flushNow());
-  }
-
-  #schedule(): void {
-    if (this.#isFlushing || this.#waiting.length === 0) return;
-    this.#scheduled ??= setImmediate(() => this.#commitAndFlush());
-  }
-
-  #commitAndFlush(): void {
-    this.#commit();
-    if (this.#committed.length > 0) void this.#flushBehind();
-  }
-
-  async #flushBehind(): Promise<void> {
-    this.#isFlushing = true;
-    const failure = await this.#store.flush().then(() => null, (error: unknown) => ({ error }));
-    this.#isFlushing = false;
-    const flushed = this.#committed.splice(0);
-    this.#commitAndFlush();
-    this.#settle(flushed, () => {
-      if (failure !== null) throw failure.error;
-    });
-  }
-
-  #settle(group: readonly Committed<Written, Reply>[], demandFlushed: () => void): void {
-    try {
-      demandFlushed();
-    } catch (error) {
-      for (const { resolve } of group) resolve(this.#outcomes.failed(error));
-      return;
+    while (this.#underWay > 0 || this.#alone.length > 0 || this.#waiting.length > 0) {
+      this.#begin();
+      if (this.#underWay > 0) this.#store.wait();
     }
-    for (const { result, resolve } of group) resolve('error' in result ? this.#outcomes.failed(result.error) : this.#outcomes.lasts(result.written));
   }
 
-  #commit(): void {
+  #begin(): void {
     if (this.#scheduled !== null) clearImmediate(this.#scheduled);
     this.#scheduled = null;
-    const group = this.#waiting;
-    this.#waiting = [];
-    if (group.length > 0) this.#commitGroup(group);
+    // Behind a group that failed, what was thought to be written is first to be forgotten.
+    if (this.#hasFailed || this.#underWay >= (this.#alone.length > 0 ? 1 : AT_ONCE)) return;
+    const group = this.#alone.length > 0 ? this.#alone.splice(0, 1) : this.#waiting.splice(0);
+    if (group.length === 0) return;
+    this.#underWay += 1;
+    this.#writesUnderWay += group.length;
+    this.#store.write(group.map(({ write }) => write), (end) => this.#ended(group, end));
   }
 
-  #commitGroup(group: readonly Waiting<Write, Reply>[]): void {
-    try {
-      const written = this.#store.commit(group.map(({ write }) => write));
-      for (const [index, { resolve }] of group.entries()) this.#committed.push({ result: { written: written[index]! }, resolve });
-    } catch (error) {
-      if (group.length === 1) this.#committed.push({ result: { error }, resolve: group[0]!.resolve });
-      else for (const one of group) this.#commitGroup([one]);
+  #ended(group: readonly Waiting<Write, Reply>[], end: GroupEnd<Written>): void {
+    this.#underWay -= 1;
+    this.#writesUnderWay -= group.length;
+    const again = end.kind === 'failed' && (end.why === 'behind-another' || (end.why === 'itself' && group.length > 1));
+    if (again) this.#alone.push(...group);
+    if (end.kind === 'failed') this.#hasFailed = true;
+    if (this.#hasFailed && this.#underWay === 0) {
+      this.#hasFailed = false;
+      this.#store.forget();
     }
+    this.#begin();
+    if (again) return;
+    for (const [index, { resolve }] of group.entries()) resolve(end.kind === 'lasts' ? this.#outcomes.lasts(end.written[index]!) : this.#outcomes.failed(end.error));
   }
 }

@@ -1,6 +1,7 @@
 import type { Database, Statement } from 'libsql';
 import type { Identity, Settled } from './fact-log.ts';
-import { Rows } from './rows.ts';
+import { Fresh } from './fresh.ts';
+import type { Into } from './tables.ts';
 
 type SettledNumber =
   | { readonly kind: 'throw-measured' | 'throw-corrected'; readonly mound: string; readonly place: number }
@@ -31,13 +32,15 @@ interface Run {
 export class Numbers {
   readonly #runs = new Map<string, Run>();
   readonly #grown = new Set<Run>();
-  readonly #rows: Rows;
+  /** Those that grow no more. */
+  readonly #fresh = new Fresh<{ readonly run: Run; readonly stretch: Stretch }>();
+  readonly #rows: Into;
   readonly #select: Statement;
   readonly #selectHighest: Statement;
   readonly #selectGaps: Statement;
 
-  constructor(database: Database) {
-    this.#rows = new Rows(database, 'numbers', ['device', 'run', 'first', 'last', 'kind', 'mound', 'place'], 'ON CONFLICT DO UPDATE SET last = excluded.last');
+  constructor(database: Database, rows: Into) {
+    this.#rows = rows;
     this.#select = database.prepare('SELECT first, last, kind, mound, place FROM numbers WHERE device = ? AND run = ? AND first <= ? ORDER BY first DESC LIMIT 1');
     this.#selectHighest = database.prepare('SELECT coalesce(max(last), 0) AS highest FROM numbers WHERE device = ? AND run = ?');
     this.#selectGaps = database.prepare(`
@@ -48,10 +51,12 @@ export class Numbers {
 
   /** Null for a number that never came to an end. */
   find({ device, run, sequence }: Identity): SettledNumber | null {
-    if (sequence > this.#runOf(device, run).highest) return null;
-    this.flush();
-    const stretch = this.#select.get(device, run, sequence) as Stretch | undefined;
-    if (stretch === undefined || stretch.last < sequence) return null;
+    const known = this.#runOf(device, run);
+    if (sequence > known.highest) return null;
+    const has = (one: Stretch): boolean => one.first <= sequence && sequence <= one.last;
+    const growing = known.growing !== null && has(known.growing) ? known.growing : null;
+    const stretch = growing ?? this.#fresh.find((one) => one.run === known && has(one.stretch))?.stretch ?? (this.#select.get(device, run, sequence) as Stretch | undefined);
+    if (stretch === undefined || !has(stretch)) return null;
     const { kind, mound, place, first } = stretch;
     return kind === 'refused' ? { kind } : { kind, mound: mound!, place: place! + sequence - first };
   }
@@ -61,6 +66,7 @@ export class Numbers {
     const run = this.#runOf(device, name);
     if (!grows(run.growing, sequence, kind, mound, place)) {
       this.#write(run);
+      if (run.growing !== null) this.#fresh.add({ run, stretch: run.growing });
       run.growing = { first: sequence, last: sequence, kind, mound, place };
     }
     run.growing!.last = sequence;
@@ -74,15 +80,21 @@ export class Numbers {
     return { through: gaps[0] === undefined ? this.#runOf(device, run).highest : gaps[0][0] - 1, gaps };
   }
 
-  flush(): void {
+  /** Makes rows of what has grown: a group that comes into the file as a whole. */
+  complete(): void {
     for (const run of this.#grown) this.#write(run);
-    this.#rows.flush();
+    this.#fresh.complete();
   }
 
-  /** The transaction that was under way is undone. */
+  /** The oldest group is in the file. */
+  stand(): void {
+    this.#fresh.stand();
+  }
+
+  /** What is not in the file yet never will be. */
   forget(): void {
-    this.#rows.drop();
     this.#grown.clear();
+    this.#fresh.forget();
     this.#runs.clear();
   }
 
@@ -97,7 +109,7 @@ export class Numbers {
     const known = this.#runs.get(key);
     if (known !== undefined) return known;
     const { highest } = this.#selectHighest.get(device, run) as { highest: number };
-    const found = { device, run, highest, growing: null };
+    const found: Run = { device, run, highest, growing: null };
     this.#runs.set(key, found);
     return found;
   }

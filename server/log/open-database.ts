@@ -2,7 +2,6 @@ import Database from 'libsql';
 import { mkdirSync } from 'node:fs';
 import path from 'node:path';
 import { copyTo } from './copy.ts';
-import { openFlusher, type Flusher } from './flusher.ts';
 import { MOUNDS } from './mounds.ts';
 import { takeFolder } from './only-one.ts';
 import { formatOf, migrate, MIGRATIONS } from './schema.ts';
@@ -11,14 +10,12 @@ import { isUnswept, sweep } from './sweep.ts';
 import { closeWhole, removeWhole } from './whole-file.ts';
 
 /** Pages of 4 KiB that the write-ahead log gathers before they are put into the file itself: meanwhile nothing else is done. */
-const PAGES_BESIDE = 4000;
+export const PAGES_BESIDE = 4000;
 
 /** An open file of the log. */
 export interface OpenDatabase {
   readonly kind: 'open';
   readonly database: Database.Database;
-  /** Of the write-ahead log: a commit lasts once that is flushed. */
-  readonly flusher: Flusher;
   /** The copy of the file as it was before it was upgraded; null when it was not. */
   readonly keptCopy: string | null;
   /** Closes, and gives the folder back. */
@@ -55,12 +52,8 @@ export function openDatabase(file: string, nowMs: number, largestPages: number |
     sweep(database);
     const trouble = holes(database, file);
     if (trouble !== null) throw new Unusable(trouble);
-    const flusher = openFlusher(`${file}-wal`);
-    undo.push(flusher.close);
-    // From here on a commit is written, and flushed apart; of a file that is being upgraded everything waits for the disk.
-    database.pragma('synchronous = NORMAL');
     database.pragma(`wal_autocheckpoint = ${PAGES_BESIDE}`);
-    return { kind: 'open', database, flusher, keptCopy, letGo };
+    return { kind: 'open', database, keptCopy, letGo };
   } catch (error) {
     letGo();
     return { kind: 'failed', sentence: error instanceof Unusable ? error.message : whyNot(file, error) };

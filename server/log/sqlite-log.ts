@@ -2,15 +2,16 @@ import type { Database } from 'libsql';
 import type { Fact } from '../../core/facts/fact.ts';
 import { eraseFacts } from './erase.ts';
 import type { AppendAllReply, AppendReply, DamagedFact, Entry, EraseReply, FactLog, RefusalEntry, RefuseReply, StorageFailure } from './fact-log.ts';
-import { NotFlushed } from './flusher.ts';
-import { GroupCommit } from './group-commit.ts';
+import { GroupCommit, type GroupEnd } from './group-commit.ts';
 import { Numbers } from './numbers.ts';
-import { openDatabase, type OpenDatabase } from './open-database.ts';
+import { openDatabase, PAGES_BESIDE, type OpenDatabase } from './open-database.ts';
 import { MOUNDS } from './mounds.ts';
+import { growing } from './rows.ts';
 import { FACT_COLUMNS, storedFact, type FactRow } from './stored-fact.ts';
 import { markUnswept, sweep } from './sweep.ts';
 import { inTransaction } from './transaction.ts';
 import { writer, type Written } from './write.ts';
+import { NotFlushed, startWriting, Together } from './writing.ts';
 
 export interface LogOptions {
   readonly file: string;
@@ -36,10 +37,11 @@ const ROWS_AT_ONCE = 500;
 
 type Write = { readonly kind: 'fact'; readonly entry: Entry } | { readonly kind: 'refusal'; readonly refusal: RefusalEntry };
 
-function logOver({ database, flusher, letGo }: OpenDatabase, { nowMs, newId, onTrouble }: LogOptions): FactLog {
+function logOver({ database, letGo }: OpenDatabase, { file, nowMs, newId, onTrouble, largestPages }: LogOptions): FactLog {
   let id = identityOf(database, newId, nowMs());
-  const numbers = new Numbers(database);
-  const write = writer(database, numbers);
+  const together = new Together();
+  const numbers = new Numbers(database, together.numbers);
+  const write = writer(database, numbers, together);
   const selectFacts = database.prepare(`SELECT ${FACT_COLUMNS} FROM facts WHERE mound = ? AND place > ? AND place <= ? ORDER BY place LIMIT ${ROWS_AT_ONCE}`);
   const selectMounds = database.prepare(MOUNDS);
   const selectNewest = database.prepare('SELECT coalesce(max(place), 0) AS place FROM facts WHERE mound = ?');
@@ -50,42 +52,54 @@ function logOver({ database, flusher, letGo }: OpenDatabase, { nowMs, newId, onT
   const damaged = new Map<string, DamagedFact>();
   let open = true;
 
-  function writeAll(writes: readonly Write[]): Written<AppendReply | RefuseReply>[] {
+  function writeTogether(writes: readonly Write[], ended: (end: GroupEnd<Written<AppendReply | RefuseReply>>) => void): void {
     const atMs = nowMs();
+    let written: Written<AppendReply | RefuseReply>[];
     try {
-      return inTransaction(database, () => {
-        const written = writes.map((one) => (one.kind === 'fact' ? write.append(one.entry, atMs) : write.refuse(one.refusal, atMs)));
-        write.flush();
-        return written;
-      });
+      written = writes.map((one) => (one.kind === 'fact' ? write.append(one.entry, atMs) : write.refuse(one.refusal, atMs)));
+      write.complete();
     } catch (error) {
-      write.forget();
-      throw error;
+      together.take();
+      return ended({ kind: 'failed', error, why: 'itself' });
     }
+    writing.write(together.take(), (trouble) => {
+      if (trouble !== null) return ended({ kind: 'failed', ...trouble });
+      write.stand();
+      ended({ kind: 'lasts', written });
+    });
   }
 
+  /** By the program itself, which waits: nobody else is written for meanwhile. */
   function appendAll(entries: Iterable<Entry>): AppendAllReply {
     commits.flush();
     const atMs = nowMs();
     const behind = new Map<string, number>();
+    const into = growing(database);
+    const here = writer(database, new Numbers(database, into.numbers), into);
     let facts = 0;
+    const intoFile = (): void => {
+      here.complete();
+      into.flush();
+      here.stand();
+    };
     try {
       inTransaction(database, () => {
         for (const entry of entries) {
-          const { fact } = write.append(entry, atMs);
+          const { fact } = here.append(entry, atMs);
           if (fact === null) throw new AlreadyStored();
           if (!behind.has(fact.mound)) behind.set(fact.mound, fact.place - 1);
           facts += 1;
+          if (facts % ROWS_AT_ONCE === 0) intoFile();
         }
-        write.flush();
+        intoFile();
       });
-      flusher.flushNow();
     } catch (error) {
-      write.forget();
       if (error instanceof AlreadyStored) return { kind: 'known' };
       onTrouble(error);
       return failure(error);
     }
+    // The last places and numbers are other ones now.
+    write.forget();
     // Read back rather than kept meanwhile: they can be a million.
     if (listeners.size > 0) for (const [mound, place] of behind) for (const fact of factsOf(mound, place)) tell(fact);
     return { kind: 'stored', facts };
@@ -137,7 +151,6 @@ function logOver({ database, flusher, letGo }: OpenDatabase, { nowMs, newId, onT
         return facts;
       });
       if (erased === null) return { kind: 'unknown' };
-      flusher.flushNow();
       id = newLog;
       damaged.clear();
       for (const listener of erasedListeners) listener(erased.mounds);
@@ -158,7 +171,8 @@ function logOver({ database, flusher, letGo }: OpenDatabase, { nowMs, newId, onT
     }
   }
 
-  const commits = new GroupCommit<Write, Written<AppendReply | RefuseReply>, AppendReply | RefuseReply>({ ...flusher, commit: writeAll }, {
+  const writing = startWriting({ file, largestPages: largestPages ?? null, pagesBeside: PAGES_BESIDE });
+  const commits = new GroupCommit<Write, Written<AppendReply | RefuseReply>, AppendReply | RefuseReply>({ write: writeTogether, wait: writing.wait, forget: write.forget }, {
     lasts({ fact, reply }) {
       if (fact !== null) tell(fact);
       return reply;
@@ -177,7 +191,7 @@ function logOver({ database, flusher, letGo }: OpenDatabase, { nowMs, newId, onT
     append: (entry) => (open ? (commits.add({ kind: 'fact', entry }) as Promise<AppendReply>) : Promise.resolve(closed)),
     appendAll: (entries) => (open ? appendAll(entries) : closed),
     refuse: (refusal) => (open ? (commits.add({ kind: 'refusal', refusal }) as Promise<RefuseReply>) : Promise.resolve(closed)),
-    isBusy: () => commits.isBusy,
+    isCrowded: () => commits.isCrowded,
     read: factsOf,
     mounds: () => (selectMounds.all() as { mound: string }[]).map(({ mound }) => mound),
     newest: (mound) => (selectNewest.get(mound) as { place: number }).place,
@@ -212,6 +226,7 @@ function logOver({ database, flusher, letGo }: OpenDatabase, { nowMs, newId, onT
       if (!open) return;
       commits.flush();
       open = false;
+      writing.close();
       letGo();
     },
   };

@@ -47,8 +47,8 @@ export class StagedRows {
       CREATE INDEX sittings ON good (day, mound, athlete, session, at_ms, line);
       CREATE INDEX identities ON good (identity, line);
       BEGIN`);
-    this.#good = new Rows(this.#database, 'good', ['line', 'mound', 'athlete', 'day', 'session', 'at_ms', 'identity', 'row']);
-    this.#refused = new Rows(this.#database, 'refused', ['line', 'code', 'problem_column', 'sentence']);
+    this.#good = new Rows(this.#database, { name: 'good', columns: ['line', 'mound', 'athlete', 'day', 'session', 'at_ms', 'identity', 'row'] });
+    this.#refused = new Rows(this.#database, { name: 'refused', columns: ['line', 'code', 'problem_column', 'sentence'] });
   }
 
   get counts(): { readonly good: number; readonly refused: number } {

@@ -2,8 +2,10 @@ import type { Database } from 'libsql';
 import type { DeviceSays, Fact } from '../../core/facts/fact.ts';
 import type { AppendReply, ConflictCode, Entry, RefusalEntry, RefuseReply } from './fact-log.ts';
 import { FactRows } from './fact-rows.ts';
+import { Fresh } from './fresh.ts';
 import { contentOf, fingerprint } from './fingerprint.ts';
 import type { Numbers } from './numbers.ts';
+import type { Grown } from './tables.ts';
 
 export interface Written<Reply> {
   readonly reply: Reply;
@@ -11,21 +13,31 @@ export interface Written<Reply> {
   readonly fact: Fact | null;
 }
 
-/** What is written inside a transaction; the caller opens and commits it. */
+/** Makes rows of what is said, and answers as if they were in the file; the caller brings them there. */
 export interface Writer {
   append(entry: Entry, atMs: number): Written<AppendReply>;
   refuse(refusal: RefusalEntry, atMs: number): Written<RefuseReply>;
-  /** Before the commit: what is still collected goes into the file. */
-  flush(): void;
-  /** After a transaction that was undone. */
+  /** What was said since the last time is a group that comes into the file as a whole; all of it has become rows. */
+  complete(): void;
+  /** The oldest group is in the file. */
+  stand(): void;
+  /** What is not in the file yet never will be. */
   forget(): void;
 }
 
-export function writer(database: Database, numbers: Numbers): Writer {
-  const facts = new FactRows(database);
-  const findRequest = database.prepare('SELECT fingerprint, mound, place FROM requests WHERE request = ?');
-  const insertRequest = database.prepare('INSERT INTO requests VALUES (?, ?, ?, ?)');
-  const insertRefusal = database.prepare('INSERT INTO refusals (at_ms, mound, device, run, sequence, code, path, sentence, frame) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)');
+interface Request {
+  readonly request: string;
+  readonly fingerprint: string;
+  readonly mound: string;
+  readonly place: number;
+}
+
+/** @param into where the rows go; `database` is the file in which they will be */
+export function writer(database: Database, numbers: Numbers, into: Grown): Writer {
+  const facts = new FactRows(database, into.facts);
+  const requests = new Fresh<Request>();
+  const all = [facts, numbers, requests];
+  const findRequest = database.prepare('SELECT request, fingerprint, mound, place FROM requests WHERE request = ?');
 
   function measurement(entry: Entry, said: DeviceSays, atMs: number): Written<AppendReply> {
     const { device, run, sequence } = said.source;
@@ -54,13 +66,16 @@ export function writer(database: Database, numbers: Numbers): Writer {
   function statement(entry: Entry, atMs: number): Written<AppendReply> {
     const { request, mound, said } = entry;
     const print = fingerprint({ mound, said });
-    const known = request === undefined ? undefined : (findRequest.get(request) as { fingerprint: string; mound: string; place: number } | undefined);
+    const known = request === undefined ? undefined : (requests.find((one) => one.request === request) ?? (findRequest.get(request) as Request | undefined));
     if (known !== undefined) {
       if (known.fingerprint !== print) return conflict('request-differs', 'request', 'This request id was already used for another statement; choose a new one for each statement.');
       return { reply: { kind: 'stored', mound: known.mound, place: known.place, again: true }, fact: null };
     }
     const fact = facts.add(mound, entry.by, said, atMs);
-    if (request !== undefined) insertRequest.run(request, print, mound, fact.place);
+    if (request !== undefined) {
+      into.requests.add(request, print, mound, fact.place);
+      requests.add({ request, fingerprint: print, mound, place: fact.place });
+    }
     return { reply: { kind: 'stored', mound, place: fact.place, again: false }, fact };
   }
 
@@ -71,20 +86,15 @@ export function writer(database: Database, numbers: Numbers): Writer {
     },
     refuse(refusal, atMs) {
       const { mound, device, run, sequence, code, path, sentence, settles, frame } = refusal;
-      insertRefusal.run(atMs, mound, device, run, sequence, code, path, sentence, frame);
+      into.refusals.add(atMs, mound, device, run, sequence, code, path, sentence, frame);
       if (settles && device !== null && run !== null && sequence !== null && numbers.find({ device, run, sequence }) === null) {
         numbers.settle({ device, run, sequence }, 'refused', null, null);
       }
       return { reply: { kind: 'kept' }, fact: null };
     },
-    flush() {
-      facts.flush();
-      numbers.flush();
-    },
-    forget() {
-      facts.forget();
-      numbers.forget();
-    },
+    complete: () => all.forEach((rows) => rows.complete()),
+    stand: () => all.forEach((rows) => rows.stand()),
+    forget: () => all.forEach((rows) => rows.forget()),
   };
 }
 

@@ -76,7 +76,7 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
   });
   lines.watch(io);
   const channels = new Map<string, Channel>();
-  const turns = new Turns(log.isBusy);
+  const turns = new Turns(log.isCrowded);
   const watched = new Map<Viewer, Watched>();
   /** Who each screen is, asked at every use. */
   const screens = new Map<Screen, { readonly viewer: Viewer; who(): Who }>();

@@ -1,20 +1,24 @@
 import { Observable, type MonoTypeOperatorFunction } from 'rxjs';
+import { systemStopwatch, type Stopwatch } from '../clock.ts';
 
-/** Turns that throws on their way to the disk may take before one piece of work is done all the same. */
-const MOST_GIVEN_UP = 3;
+/** In a crowd this work takes one part in so many of the time. */
+const ONE_PART_IN = 8;
 
 /**
  * Work that takes turns: one piece of it between two looks at what devices and people have sent, the longest wished for first.
- * So throws that come in crowds are written at once, and are shown together as often as there is time.
+ * While throws come in a crowd it rests after each piece seven times as long as that took: so they are written and answered
+ * first, and are shown together as often as there is time.
  */
 export class Turns {
   readonly #wishes = new Set<() => void>();
-  #givenUp = 0;
-  readonly #isBusy: () => boolean;
+  readonly #isCrowded: () => boolean;
+  readonly #watch: Stopwatch;
+  #restsUntilMs = -Infinity;
 
-  /** @param isBusy whether something more urgent waits */
-  constructor(isBusy: () => boolean) {
-    this.#isBusy = isBusy;
+  /** @param isCrowded whether so much that is more urgent has come that this work has to rest */
+  constructor(isCrowded: () => boolean, watch: Stopwatch = systemStopwatch) {
+    this.#isCrowded = isCrowded;
+    this.#watch = watch;
   }
 
   /** Wished for twice before its turn, it is done once. */
@@ -30,15 +34,16 @@ export class Turns {
   #turn(): void {
     const [work] = this.#wishes;
     if (work === undefined) return;
-    if (this.#isBusy() && this.#givenUp < MOST_GIVEN_UP) {
-      this.#givenUp += 1;
-      setImmediate(() => this.#turn());
-      return;
-    }
-    this.#givenUp = 0;
+    const beganMs = this.#watch.nowMs();
+    if (beganMs < this.#restsUntilMs && this.#isCrowded()) return void this.#watch.after(1, () => this.#turn());
     this.#wishes.delete(work);
     if (this.#wishes.size > 0) setImmediate(() => this.#turn());
-    work();
+    try {
+      work();
+    } finally {
+      const endedMs = this.#watch.nowMs();
+      this.#restsUntilMs = endedMs + (ONE_PART_IN - 1) * (endedMs - beganMs);
+    }
   }
 }
 

@@ -5,6 +5,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Fact } from '../../core/facts/fact.ts';
 import { Numbers } from '../../server/log/numbers.ts';
+import { growing } from '../../server/log/rows.ts';
 import { openSqliteLog } from '../../server/log/sqlite-log.ts';
 import { inTransaction } from '../../server/log/transaction.ts';
 import { writer } from '../../server/log/write.ts';
@@ -32,14 +33,17 @@ export function seededFolder(logs: Iterable<readonly [mound: string, facts: Iter
   // Looks the last place up before each row; places stand one after the other here anyway.
   const { sql } = database.prepare("SELECT sql FROM sqlite_schema WHERE name = 'facts_without_holes'").get() as { sql: string };
   database.exec('DROP TRIGGER facts_without_holes');
-  const write = writer(database, new Numbers(database));
+  const into = growing(database);
+  const write = writer(database, new Numbers(database, into.numbers), into);
   for (const [mound, facts] of logs) {
     inTransaction(database, () => {
       for (const { by, said, atMs } of facts) {
         const { reply } = write.append({ mound, by, said }, atMs);
         if (reply.kind !== 'stored') throw new Error(`A fact of the history was not stored: ${JSON.stringify(reply)}`);
       }
-      write.flush();
+      write.complete();
+      into.flush();
+      write.stand();
     });
   }
   database.exec(sql);

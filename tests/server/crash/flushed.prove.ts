@@ -39,9 +39,9 @@ function unflushedBuild(): string {
   mkdirSync(folder, { recursive: true });
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
   cpSync(BUILT, folder, { recursive: true });
-  const file = path.join(folder, 'server', 'log', 'flusher.js');
+  const file = path.join(folder, 'server', 'log', 'writing-thread.mjs');
   const before = readFileSync(file, 'utf8');
-  const after = before.replace('fdatasync(opened, (error) =>', 'setImmediate((error = null) =>');
+  const after = before.replace('fdatasyncSync(beside);', ';');
   expect(after).not.toBe(before);
   writeFileSync(file, after);
   return path.join(folder, 'command', 'main.js');

@@ -1,44 +1,34 @@
-import { writeFileSync } from 'node:fs';
-import path from 'node:path';
-import { expect, onTestFinished, test } from 'vitest';
-import { NotFlushed, openFlusher } from '../../../server/log/flusher.ts';
-import { GroupCommit } from '../../../server/log/group-commit.ts';
-import { folderForTest } from '../folder.ts';
+import { setImmediate as nextTurn } from 'node:timers/promises';
+import { expect, test } from 'vitest';
+import { GroupCommit, type GroupEnd } from '../../../server/log/group-commit.ts';
 
-/** A store that says what is done to it; each flush ends when the test ends it. */
+type End = GroupEnd<string>;
+
+/** A store that says what is done to it; each group ends when the test ends it, or when somebody waits for it. */
 class HandStore {
   readonly done: string[] = [];
-  readonly #flushes: { resolve(): void; reject(error: Error): void }[] = [];
-  #onFlush = (): void => {};
+  readonly #underWay: { readonly writes: readonly string[]; readonly ended: (end: End) => void }[] = [];
 
-  readonly commit = (writes: readonly string[]): readonly string[] => {
-    if (writes.includes('bad')) throw new Error('a bad write');
-    this.done.push(`commit ${writes.join(' ')}`);
-    return writes;
+  readonly write = (writes: readonly string[], ended: (end: End) => void): void => {
+    this.done.push(writes.join(' '));
+    this.#underWay.push({ writes, ended });
   };
 
-  readonly flush = (): Promise<void> => new Promise((resolve, reject) => {
-    this.done.push('flush');
-    this.#flushes.push({ resolve, reject });
-    this.#onFlush();
-  });
+  readonly wait = (): void => {
+    this.done.push('waited');
+    this.end();
+  };
 
-  readonly flushNow = (): void => void this.done.push('flush now');
+  readonly forget = (): void => void this.done.push('forgot');
 
-  /** Resolves once the next flush is under way. */
-  begun(): Promise<void> {
-    return this.#flushes.length > 0 ? Promise.resolve() : new Promise((resolve) => {
-      this.#onFlush = resolve;
-    });
-  }
-
-  async end(failure?: Error): Promise<void> {
-    await this.begun();
-    const flush = this.#flushes.shift()!;
-    if (failure === undefined) flush.resolve();
-    else flush.reject(failure);
+  /** Ends the oldest group that is under way: well, when nothing bad is in it. */
+  end(as?: End): void {
+    const { writes, ended } = this.#underWay.shift()!;
+    ended(as ?? (writes.includes('bad') ? failed('itself') : { kind: 'lasts', written: writes }));
   }
 }
+
+const failed = (why: 'itself' | 'behind-another' | 'not-known'): End => ({ kind: 'failed', error: new Error(why), why });
 
 function over(store: HandStore) {
   const lasting: string[] = [];
@@ -52,89 +42,87 @@ function over(store: HandStore) {
   return { commits, lasting };
 }
 
-test('writes that arrive together share a commit and a flush, and those that arrive meanwhile the next', async () => {
+test('writes that arrive together share a group, and what comes meanwhile lies ready behind it', async () => {
   const store = new HandStore();
   const { commits, lasting } = over(store);
   const first = [commits.add('a'), commits.add('b')];
-  await store.begun();
+  await nextTurn();
   const second = [commits.add('c'), commits.add('d')];
-  expect(commits.isBusy).toBe(true);
+  await nextTurn();
+  expect(store.done).toEqual(['a b', 'c d']);
   expect(lasting).toEqual([]);
-  await store.end();
+  store.end();
   expect(await Promise.all(first)).toEqual(['a stored', 'b stored']);
-  await store.end();
+  expect(lasting).toEqual(['a', 'b']);
+  store.end();
   expect(await Promise.all(second)).toEqual(['c stored', 'd stored']);
-  expect(store.done).toEqual(['commit a b', 'flush', 'commit c d', 'flush']);
 });
 
-test('the next group is on its way to the disk before the last one is answered, and is answered behind it', async () => {
+test('no more than four groups are under way; the fifth is, before the first is answered, once that has ended', async () => {
+  const store = new HandStore();
+  const { commits } = over(store);
+  const begun: string[] = [];
+  const replies: Promise<string>[] = [];
+  for (const write of ['a', 'b', 'c', 'd', 'e', 'f']) {
+    replies.push(commits.add(write));
+    await nextTurn();
+  }
+  expect(store.done).toEqual(['a', 'b', 'c', 'd']);
+  void replies[0]!.then(() => begun.push(...store.done));
+  store.end();
+  await replies[0];
+  expect(begun).toEqual(['a', 'b', 'c', 'd', 'e f']);
+});
+
+test('a crowd does not wait until all of it has come', () => {
+  const store = new HandStore();
+  const { commits } = over(store);
+  for (let write = 1; write <= 100; write += 1) void commits.add(`${write}`);
+  expect(store.done).toHaveLength(1);
+  expect(store.done[0]!.split(' ')).toHaveLength(96);
+});
+
+test('a bad write fails alone, and what was written behind it is written anew and in order', async () => {
   const store = new HandStore();
   const { commits, lasting } = over(store);
-  const first = commits.add('a');
-  await store.begun();
-  const second = [commits.add('bad'), commits.add('b')];
-  const answered: string[] = [];
-  const doneWhenAnswered = first.then((reply) => {
-    answered.push(reply);
-    return [...store.done];
-  });
-  for (const reply of second) void reply.then((said) => answered.push(said));
-  await store.end();
-  expect(await doneWhenAnswered).toEqual(['commit a', 'flush', 'commit b', 'flush']);
-  expect(lasting).toEqual(['a']);
-  await store.end();
-  await Promise.all(second);
-  expect(answered).toEqual(['a stored', 'failed: a bad write', 'b stored']);
+  const replies = [commits.add('a'), commits.add('bad'), commits.add('c')];
+  await nextTurn();
+  replies.push(commits.add('d'));
+  await nextTurn();
+  store.end();
+  // What was thought to be written is not forgotten while something that rests on it is under way, and nothing new is begun.
+  replies.push(commits.add('e'));
+  await nextTurn();
+  expect(store.done).toEqual(['a bad c', 'd']);
+  store.end(failed('behind-another'));
+  for (let group = 0; group < 5; group += 1) store.end();
+  expect(await Promise.all(replies)).toEqual(['a stored', 'failed: itself', 'c stored', 'd stored', 'e stored']);
+  expect(store.done).toEqual(['a bad c', 'd', 'forgot', 'a', 'bad', 'forgot', 'c', 'd', 'e']);
+  expect(lasting).toEqual(['a', 'c', 'd', 'e']);
 });
 
-test('a flush that fails fails what was committed before it, and nothing of that is told as lasting', async () => {
+test('of a group of which nobody knows whether it was written nothing is tried again, and nothing is told as lasting', async () => {
   const store = new HandStore();
   const { commits, lasting } = over(store);
   const replies = [commits.add('a'), commits.add('b')];
-  await store.end(new Error('the disk'));
-  expect(await Promise.all(replies)).toEqual(['failed: the disk', 'failed: the disk']);
+  await nextTurn();
+  store.end(failed('not-known'));
+  expect(await Promise.all(replies)).toEqual(['failed: not-known', 'failed: not-known']);
+  expect(store.done).toEqual(['a b', 'forgot']);
   expect(lasting).toEqual([]);
 });
 
-test('a bad write fails alone', async () => {
-  const store = new HandStore();
-  const { commits } = over(store);
-  const replies = [commits.add('a'), commits.add('bad'), commits.add('c')];
-  await store.end();
-  expect(await Promise.all(replies)).toEqual(['a stored', 'failed: a bad write', 'c stored']);
-});
-
-test('flushing at once settles what is under way and what waits, once and in order', async () => {
+test('flushing settles at once what is under way and what waits, in order, failures too', async () => {
   const store = new HandStore();
   const { commits, lasting } = over(store);
-  const first = commits.add('a');
-  await store.begun();
-  const second = commits.add('b');
+  const replies = [commits.add('a')];
+  await nextTurn();
+  replies.push(commits.add('b'), commits.add('bad'));
   commits.flush();
   expect(lasting).toEqual(['a', 'b']);
-  expect(store.done).toEqual(['commit a', 'flush', 'commit b', 'flush now']);
-  // The flush that was under way comes to its end with nothing left to settle.
-  await store.end();
-  const third = commits.add('c');
-  await store.end();
-  expect(await Promise.all([first, second, third])).toEqual(['a stored', 'b stored', 'c stored']);
-  expect(lasting).toEqual(['a', 'b', 'c']);
-});
-
-test('after one flush that failed none is believed any more', async () => {
-  // Asked to flush what no disk is behind, the system answers with an error.
-  const broken = openFlusher('/dev/null');
-  onTestFinished(broken.close);
-  await expect(broken.flush()).rejects.toThrow(NotFlushed);
-  await expect(broken.flush()).rejects.toThrow(NotFlushed);
-  expect(() => broken.flushNow()).toThrow(NotFlushed);
-});
-
-test('a flusher lets go of its file only when no flush is under way', async () => {
-  const file = path.join(folderForTest(), 'a-file');
-  writeFileSync(file, 'words');
-  const flusher = openFlusher(file);
-  const flushing = [flusher.flush(), flusher.flush()];
-  flusher.close();
-  expect(await Promise.all(flushing)).toEqual([undefined, undefined]);
+  expect(store.done).toEqual(['a', 'b bad', 'waited', 'waited', 'forgot', 'b', 'waited', 'bad', 'waited', 'forgot']);
+  replies.push(commits.add('c'));
+  await nextTurn();
+  store.end();
+  expect(await Promise.all(replies)).toEqual(['a stored', 'b stored', 'failed: itself', 'c stored']);
 });

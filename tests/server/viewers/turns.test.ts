@@ -1,11 +1,30 @@
 import { Subject } from 'rxjs';
 import { expect, test } from 'vitest';
 import { setImmediate as nextTurn } from 'node:timers/promises';
+import type { Stopwatch } from '../../../server/clock.ts';
 import { inTurns, Turns } from '../../../server/viewers/turns.ts';
 import { DeviceClient } from '../device-client.ts';
 import { opened, summary } from '../frames.ts';
 import { serverForTest } from '../running.ts';
 import { ScreenClient } from '../screen-client.ts';
+
+/** A stopwatch in the test's hand. */
+class HandWatch implements Stopwatch {
+  ms = 0;
+  readonly waiting: (() => void)[] = [];
+
+  readonly nowMs = (): number => this.ms;
+  readonly after = (_: number, then: () => void): (() => void) => {
+    this.waiting.push(then);
+    return () => {};
+  };
+
+  /** So much time goes by; then who waits looks again. */
+  pass(ms: number): void {
+    this.ms += ms;
+    for (const look of this.waiting.splice(0)) look();
+  }
+}
 
 test('one piece of work is done between two looks at what came in, the longest wished for first, each once', async () => {
   const turns = new Turns(() => false);
@@ -22,13 +41,32 @@ test('one piece of work is done between two looks at what came in, the longest w
   expect(done).toEqual(['first', 'first']);
 });
 
-test('work gives up three turns to what is more urgent, and then has its own', async () => {
-  const turns = new Turns(() => true);
-  const done: number[] = [];
-  let turn = 0;
-  turns.wish(() => void done.push(turn));
-  for (turn = 1; turn <= 5; turn += 1) await nextTurn();
-  expect(done).toEqual([4]);
+test('in a crowd work rests seven times as long as it took, and without one not at all', async () => {
+  const watch = new HandWatch();
+  let isCrowded = true;
+  const turns = new Turns(() => isCrowded, watch);
+  let done = 0;
+  const again = async (): Promise<void> => {
+    turns.wish(() => {
+      done += 1;
+      watch.ms += 4;
+    });
+    await nextTurn();
+  };
+  await again();
+  expect(done).toBe(1);
+  await again();
+  watch.pass(27);
+  expect(done).toBe(1);
+  watch.pass(1);
+  expect(done).toBe(2);
+  await again();
+  expect(done).toBe(2);
+  isCrowded = false;
+  watch.pass(1);
+  expect(done).toBe(3);
+  await again();
+  expect(done).toBe(4);
 });
 
 test('of what comes before its turn only the newest is passed on, and nothing once nobody listens', async () => {
