@@ -1,6 +1,7 @@
 import { io, type Socket } from 'socket.io-client';
 import type { CoachSays } from '../core/facts/coach.ts';
 import type { MoundHead } from '../core/facts/views.ts';
+import { withDifferences } from '../core/session/difference.ts';
 import type { SayReply, SayRequest, ViewMessage, WatchReply, WatchRequest } from '../core/facts/wire.ts';
 
 /** What a coach's tablet offers: the mound as it is, and saying something about it. */
@@ -40,7 +41,9 @@ export function openTablet(address: string, mound: string, name: string, print: 
     });
   });
   socket.on('view', (message) => {
-    head = message.kind === 'snapshot' ? message.view : message.head;
+    if (message.kind === 'snapshot') head = message.view;
+    else if (head?.place === message.from) head = withDifferences(head, message.head);
+    else return;
     for (const listener of listeners) listener(head);
   });
 

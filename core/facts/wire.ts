@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { coachSaysSchema } from './coach.ts';
 import type { ArmReport, ThrowingDay } from './care-view.ts';
 import { idSchema } from './spelling.ts';
-import type { MoundHead, MoundView, ThrowView } from './views.ts';
+import type { MoundView, ThrowView } from './views.ts';
 
 /** Between the server and its viewers. Events: `watch` and `say` up (both answered), `view` and `pulse` down. */
 
@@ -40,6 +40,12 @@ export interface Refusal {
 export type SayReply = { readonly kind: 'stored'; readonly place: number } | Refusal;
 export type WatchReply = { readonly kind: 'watching' } | Refusal;
 
+/** What became of a piece of plain data: of an object or a list, what differs in it by name; a new word, number or null; or, in brackets, a new whole. */
+export type Difference = string | number | boolean | null | readonly [unknown] | { readonly [name: string]: Difference };
+
+/** What differs in everything about a mound but its throws. Of a throw most of it stays, and each screen that watches has to read it all. */
+export type HeadChange = { readonly place: number } & Readonly<Record<string, Difference>>;
+
 export type ViewMessage =
   | {
       readonly kind: 'snapshot';
@@ -54,7 +60,7 @@ export type ViewMessage =
       readonly from: number;
       /** Views left out, of one for each fact, because the viewer was slow or there was no time to make them. */
       readonly skipped: number;
-      readonly head: MoundHead;
+      readonly head: HeadChange;
       readonly throws: readonly ThrowView[];
       readonly gone: readonly number[];
       readonly unclaimed: readonly ThrowView[];

@@ -1,8 +1,10 @@
-import type { MoundHead, MoundView, ThrowView } from '../facts/views.ts';
+import type { MoundView, ThrowView } from '../facts/views.ts';
+import type { HeadChange } from '../facts/wire.ts';
+import { differencesBetween, withDifferences } from './difference.ts';
 
 /** What turns one view of a mound into a later one of the same session. */
 export interface ViewChange {
-  readonly head: MoundHead;
+  readonly head: HeadChange;
   /** New or different throws. */
   readonly throws: readonly ThrowView[];
   /** Places of throws that left. */
@@ -12,7 +14,8 @@ export interface ViewChange {
 
 export function changeBetween(before: MoundView, after: MoundView): ViewChange {
   const { throws, unclaimed, ...head } = after;
-  return { head, ...throwsBetween(before.throws, throws), unclaimed };
+  const { throws: earlier, unclaimed: _, ...known } = before;
+  return { head: { ...differencesBetween(known, head), place: after.place }, ...throwsBetween(earlier, throws), unclaimed };
 }
 
 /** Both in the order of the log, so one walk along the two finds what is new, different or gone. */
@@ -40,5 +43,5 @@ export function applyChange(view: MoundView, change: ViewChange): MoundView {
   const byPlace = new Map(view.throws.map((thrown) => [thrown.place, thrown]));
   for (const place of change.gone) byPlace.delete(place);
   for (const thrown of change.throws) byPlace.set(thrown.place, thrown);
-  return { ...change.head, throws: [...byPlace.values()].sort((a, b) => a.place - b.place), unclaimed: change.unclaimed };
+  return { ...withDifferences(view, change.head), throws: [...byPlace.values()].sort((a, b) => a.place - b.place), unclaimed: change.unclaimed };
 }

@@ -23,9 +23,9 @@ beforeEach(async () => {
     socket.on('watch', (request, answer) => {
       watched.push(watchSchema.parse(request));
       answer({ kind: 'watching' });
-      const { throws, unclaimed, ...head } = moundView(emptyLedger('north-1'), null);
-      socket.emit('view', { kind: 'snapshot', log: 'log-1', reason: 'first', view: { ...head, throws, unclaimed } });
-      socket.emit('view', { kind: 'change', log: 'log-1', from: 0, skipped: 0, head: { ...head, place: 3 }, throws, gone: [], unclaimed });
+      const view = moundView(emptyLedger('north-1'), null);
+      socket.emit('view', { kind: 'snapshot', log: 'log-1', reason: 'first', view });
+      socket.emit('view', { kind: 'change', log: 'log-1', from: 0, skipped: 0, head: { place: 3 }, throws: [], gone: [], unclaimed: [] });
     });
     socket.on('say', (request, answer) => {
       heard.push(saySchema.parse(request));
