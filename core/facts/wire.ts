@@ -10,7 +10,12 @@ const SPEAKERS = ['coach', 'athlete'] as const;
 export type Speaker = (typeof SPEAKERS)[number];
 
 /** With what a screen connects: who speaks there. It gives up rights and never gains any: who a browser is, the server knows. */
-export const screenHelloSchema = z.object({ speaker: z.enum(SPEAKERS).default('coach') });
+export const screenHelloSchema = z.object({
+  speaker: z.enum(SPEAKERS).default('coach'),
+  /** It hangs where everybody looks at it: each view goes there first. */
+  hangs: z.boolean().default(false),
+});
+export type ScreenHello = z.input<typeof screenHelloSchema>;
 
 export const watchSchema = z.strictObject({
   mound: idSchema,

@@ -101,6 +101,7 @@ export class Channel {
       if (viewer.isSlow() || place === this.#ring.newest!.place) continue;
       const others = together.get(place);
       if (others === undefined) together.set(place, [viewer]);
+      else if (viewer.hangs) others.unshift(viewer);
       else others.push(viewer);
     }
     for (const [place, viewers] of together) this.#send(viewers, place);

@@ -7,6 +7,8 @@ const MOST_WAITING = 8;
 export interface Viewer {
   /** Names its connection. */
   readonly id: string;
+  /** Many look at it: it is sent a view before those who look alone. */
+  readonly hangs: boolean;
   /** Its connection does not take up what is sent. */
   isSlow(): boolean;
   pulse(pulse: Pulse): void;

@@ -151,10 +151,11 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
   function connected(screen: Screen): void {
     const hello = screenHelloSchema.safeParse(screen.handshake.auth);
     if (!hello.success) return void screen.disconnect(true);
-    const { speaker } = hello.data;
+    const { speaker, hangs } = hello.data;
     const backlog = backlogOf(screen.conn, () => watched.get(viewer)?.channel.catchUp(viewer));
     const viewer: Viewer = {
       id: screen.id,
+      hangs,
       isSlow: backlog.isSlow,
       pulse: (message) => void screen.emit('pulse', message),
     };

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Pulse, ViewMessage } from '../../core/facts/wire.ts';
 import { changeBetween } from '../../core/session/change.ts';
-import { freshnessOf, nextLink, UNLINKED, type LinkEvent, type LinkState } from '../../web/live/link.ts';
+import { freshnessOf, nextLink, sameFreshness, UNLINKED, type LinkEvent, type LinkState } from '../../web/live/link.ts';
 import { isDimmed, standingOf, standingWords } from '../../web/standing/standing.ts';
 import { speechIn } from '../../web/words/speech.ts';
 import { closedMound, InventedMound, liveMound } from './invented-mound.ts';
@@ -70,6 +70,19 @@ describe('freshness', () => {
     const once = linked({ kind: 'connected' }, snapshot(), pulse({ place: BEFORE.place + 5 }));
     expect(freshnessOf(once).behind).toBeNull();
     expect(freshnessOf(nextLink(once, pulse({ place: BEFORE.place + 6 }))).behind).toEqual({ have: BEFORE.place, of: BEFORE.place + 6 });
+  });
+
+  test('a throw more is the same freshness; another word of the device, or a server that went silent, is not', () => {
+    const heard = linked({ kind: 'connected' }, snapshot(), pulse());
+    const thrown = nextLink(heard, change());
+    expect(sameFreshness(freshnessOf(heard), freshnessOf(thrown))).toBe(true);
+    expect(sameFreshness(freshnessOf(heard), freshnessOf(nextLink(heard, pulse())))).toBe(true);
+    expect(sameFreshness(freshnessOf(heard), freshnessOf(nextLink(heard, pulse({ device: { verdict: 'stale', device: 'invented-1', sinceMs: AT } }))))).toBe(false);
+    expect(sameFreshness(freshnessOf(heard), freshnessOf(nextLink(heard, { kind: 'tick', atMs: AT + 5100 })))).toBe(false);
+    expect(sameFreshness(freshnessOf(heard), freshnessOf(nextLink(heard, { kind: 'disconnected' })))).toBe(false);
+    expect(sameFreshness(freshnessOf(heard), freshnessOf(nextLink(heard, { kind: 'refused', refusal: { kind: 'refused', code: 'not-let-in', path: '', sentence: '' } })))).toBe(false);
+    const once = nextLink(heard, pulse({ place: BEFORE.place + 5 }));
+    expect(sameFreshness(freshnessOf(once), freshnessOf(nextLink(once, pulse({ place: BEFORE.place + 6 }))))).toBe(false);
   });
 });
 

@@ -33,7 +33,7 @@ import './glance.css';
 export default function Glance(props: { readonly mound: string }) {
   const asked = settingsIn(location.search).session;
   const kept = keptView(props.mound, asked, localStorage);
-  const live = useMound(props.mound, asked, 'athlete', () => kept.read(nowMs()));
+  const live = useMound(props.mound, asked, { speaker: 'athlete' }, () => kept.read(nowMs()));
   const voice = createVoice(live.say);
   keepLast(live, kept);
   keepPage(() => live.link().server === 'fresh');

@@ -1,7 +1,8 @@
 import { io } from 'socket.io-client';
 import type { CoachSays } from '../../core/facts/coach.ts';
 import type { MoundView } from '../../core/facts/views.ts';
-import type { Pulse, Refusal, SayReply, Speaker, ViewMessage, WatchReply, WatchRequest } from '../../core/facts/wire.ts';
+import type { Pulse, Refusal, SayReply, ScreenHello, ViewMessage, WatchReply, WatchRequest } from '../../core/facts/wire.ts';
+import { askForFrame } from './ask-for-frame.ts';
 import { nowMs } from './clock.ts';
 import { heardRefusal } from './nobody-here.ts';
 import { nextLink, UNLINKED, type LinkEvent, type LinkState } from './link.ts';
@@ -30,8 +31,8 @@ export interface Remembered {
  * @param tell called with every new state, from the first that differs from an unlinked one
  * @param remember asked once where the server cannot be reached at first
  */
-export function connect(mound: string, session: string | null, speaker: Speaker, tell: (state: LinkState) => void = () => {}, remember: () => Remembered | null = () => null): Connection {
-  const socket = io({ auth: { speaker }, reconnectionDelay: 250, reconnectionDelayMax: 2000 });
+export function connect(mound: string, session: string | null, hello: ScreenHello, tell: (state: LinkState) => void = () => {}, remember: () => Remembered | null = () => null): Connection {
+  const socket = io({ auth: hello, reconnectionDelay: 250, reconnectionDelayMax: 2000 });
   let known: LinkState = UNLINKED;
   const watch = (): void => {
     const request: WatchRequest = { mound, session, place: known.view?.place ?? null, log: known.log };
@@ -52,7 +53,10 @@ export function connect(mound: string, session: string | null, speaker: Speaker,
     watch();
   });
   socket.on('disconnect', () => happened({ kind: 'disconnected' }));
-  socket.on('view', (message: ViewMessage) => happened({ kind: 'view', message, atMs: nowMs() }));
+  socket.on('view', (message: ViewMessage) => {
+    askForFrame();
+    happened({ kind: 'view', message, atMs: nowMs() });
+  });
   socket.on('pulse', (pulse: Pulse) => happened({ kind: 'pulse', pulse, atMs: nowMs() }));
   socket.on('ended', (refusal: Refusal) => happened({ kind: 'refused', refusal }));
   // Only a server that refuses says why; a line that breaks comes again by itself.

@@ -80,6 +80,12 @@ export interface Freshness {
   readonly refused: Refusal | null;
 }
 
+/** Asked at each throw, and nearly always so. */
+export function sameFreshness(a: Freshness, b: Freshness): boolean {
+  return a.server === b.server && a.sinceMs === b.sinceMs && a.refused === b.refused && a.behind?.have === b.behind?.have && a.behind?.of === b.behind?.of
+    && (a.device === b.device || JSON.stringify(a.device) === JSON.stringify(b.device));
+}
+
 /** The verdict on a link. The device is only as well known as the server that tells of it. */
 export function freshnessOf({ view, pulse, silent, heardAtMs, connected, behindPulses, refused }: LinkState): Freshness {
   const stale = silent || (heardAtMs !== null && !connected);

@@ -1,9 +1,9 @@
 import { createMemo, createSignal, onCleanup, type Accessor } from 'solid-js';
 import type { CoachSays } from '../../core/facts/coach.ts';
 import type { MoundView } from '../../core/facts/views.ts';
-import type { SayReply, Speaker } from '../../core/facts/wire.ts';
+import type { SayReply, ScreenHello } from '../../core/facts/wire.ts';
 import { connect, type Remembered } from './connection.ts';
-import { freshnessOf, UNLINKED, type Freshness } from './link.ts';
+import { freshnessOf, UNLINKED, sameFreshness, type Freshness } from './link.ts';
 
 /** A mound as a screen sees it. */
 export interface LiveMound {
@@ -19,9 +19,9 @@ export interface LiveMound {
  * Watches a mound for as long as the component lives; a session keeps to that session, null follows whoever has the mound.
  * @param remember what this screen still knows from an earlier time; asked where the server cannot be reached
  */
-export function useMound(mound: string, session: string | null = null, speaker: Speaker = 'coach', remember?: () => Remembered | null): LiveMound {
+export function useMound(mound: string, session: string | null = null, hello: ScreenHello = {}, remember?: () => Remembered | null): LiveMound {
   const [state, setState] = createSignal(UNLINKED);
-  const connection = connect(mound, session, speaker, setState, remember);
+  const connection = connect(mound, session, hello, setState, remember);
   onCleanup(connection.close);
   return {
     view: createMemo(() => state().view),
@@ -31,6 +31,3 @@ export function useMound(mound: string, session: string | null = null, speaker: 
   };
 }
 
-function sameFreshness(a: Freshness, b: Freshness): boolean {
-  return JSON.stringify(a) === JSON.stringify(b);
-}

@@ -21,7 +21,7 @@ import { WallRoom } from './wall-room.tsx';
 export default function Wall(props: { readonly mound: string }) {
   const asked = moundsOf(props.mound);
   const hung = asked.hung.map((mound): Hung => {
-    const live = useMound(mound);
+    const live = useMound(mound, null, { hangs: true });
     return { mound, live, standing: () => standingOf(live.view(), live.link()) };
   });
   const kiosk = kioskIn(location.search);
