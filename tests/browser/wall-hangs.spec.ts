@@ -139,6 +139,20 @@ test('a Wall rests where nothing was said for long, tells then how it stands, an
   await woken;
 });
 
+test('each throw puts the rest of a Wall off', async ({ server, page, device, coach }) => {
+  await coach.say(opening('s1'));
+  // Rests after six seconds.
+  await page.goto(`${server.address}/wall/north-1?kiosk&rest=0.1`);
+  await page.locator('.wall-forming').waitFor();
+  for (let thrown = 1; thrown <= 8; thrown += 1) {
+    await device.throws(thrown, easyFrame(FASTBALL));
+    await expect(page.locator('.wall-count')).toHaveAttribute('data-all', String(thrown));
+    await expect(page.locator('.wall-resting')).toHaveCount(0);
+    await page.waitForTimeout(1000);
+  }
+  await expect(page.locator('.wall-resting')).toContainText('Resting since');
+});
+
 test('a Wall shifts its picture by less than its margin, unseen, and not at all for who wants no motion', async ({ server, browser }) => {
   const shifted = async (reducedMotion: 'reduce' | 'no-preference', steps: number): Promise<{ x: number; y: number }[]> => {
     const page = await browser.newPage({ viewport: { width: 1920, height: 1080 }, reducedMotion });

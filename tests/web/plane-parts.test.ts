@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { dodge } from '../../web/charts/dodge.ts';
 import { linesOf } from '../../web/charts/lines.ts';
-import { overlap, placeLabel } from '../../web/charts/place-label.ts';
+import { coveredArea, overlap, placeLabel } from '../../web/charts/place-label.ts';
 import { planeScale, reachOf } from '../../web/charts/plane-scale.ts';
 import { ticksBetween } from '../../web/charts/ticks.ts';
 import { byKey } from '../../web/charts/zone-handles.ts';
@@ -55,6 +55,13 @@ describe('a label', () => {
 
   test('stays inside the picture', () => {
     expect(placeLabel(size, { x: 395, y: 295 }, [{ x: 390, y: 290 }], bounds, [])).toEqual({ x: 300, y: 260, ...size });
+  });
+
+  test('what is covered is added up by how much it minds, as far as it matters', () => {
+    const box = { x: 0, y: 0, width: 10, height: 10 };
+    const taken = [{ x: 0, y: 0, width: 5, height: 10 }, { x: 5, y: 0, width: 5, height: 4, minds: 2 }, { x: 0, y: 0, width: 10, height: 10 }];
+    expect(coveredArea(box, taken)).toBe(50 + 40 + 100);
+    expect(coveredArea(box, taken, 60)).toBe(50 + 40);
   });
 
   test('on the rail moves just far enough, and the first has the right of way', () => {

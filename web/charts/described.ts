@@ -44,10 +44,31 @@ export function say<Drawn extends Element, Datum, Parent extends BaseType>(texts
   });
 }
 
+/** The layers of a picture, so that they need not be looked for at each throw. */
+const LAYERS = new WeakMap<Element, Map<string, Layer>>();
+
 /** The layer of that name, made when it is first asked for; layers lie over each other in the order of asking. */
 export function layer(svg: Svg, name: string): Layer {
+  const node = svg.node()!;
+  const layers = LAYERS.get(node) ?? new Map<string, Layer>();
+  LAYERS.set(node, layers);
+  const known = layers.get(name);
+  if (known?.node()!.parentNode === node) return known;
   const found = svg.select<SVGGElement>(`g.${name}`);
-  return found.empty() ? svg.append('g').attr('class', name) : found;
+  const made: Layer = found.empty() ? svg.append('g').attr('class', name) : found;
+  layers.set(name, made);
+  return made;
+}
+
+/** What a layer was last drawn from. */
+const DRAWN_FROM = new WeakMap<Element, string>();
+
+/** Draws on a layer what seldom changes: only when it is drawn from something else than before. */
+export function drawnFrom(layer: Layer, from: readonly unknown[], draw: () => void): void {
+  const [node, key] = [layer.node()!, JSON.stringify(from)];
+  if (DRAWN_FROM.get(node) === key) return;
+  draw();
+  DRAWN_FROM.set(node, key);
 }
 
 /** Writes on a picture which generation it shows: another one after a jump, or of another session. */

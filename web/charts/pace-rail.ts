@@ -1,6 +1,6 @@
 import { scaleLinear } from 'd3';
 import { opacityOfAge } from './age.ts';
-import { describe, layer, ofGeneration, pictureOf, write, type Layer } from './described.ts';
+import { describe, drawnFrom, layer, ofGeneration, pictureOf, write, type Layer } from './described.ts';
 import { dodge } from './dodge.ts';
 import { linesOf, writeLines } from './lines.ts';
 import { ticksBetween, type Ruling } from './ticks.ts';
@@ -52,8 +52,10 @@ export function drawPaceRail(element: SVGSVGElement, data: RailData, options: Ra
   const [slow, fast] = reachOfSpeeds(data);
   const y = scaleLinear([fast, slow], [textPx * 0.7, height - textPx * 0.7]);
   const rail = { x: textPx * 0.75, y, half: textPx * 0.42 };
-  drawRail(layer(svg, 'rail'), data, rail, height);
-  drawBands(layer(svg, 'bands'), data, rail);
+  const { ruling, fastball, target } = data;
+  const [ruled, bands] = [layer(svg, 'rail'), layer(svg, 'bands')];
+  drawnFrom(ruled, [slow, fast, height, textPx, ruling, isKnown(data)], () => drawRail(ruled, data, rail, height));
+  drawnFrom(bands, [slow, fast, height, textPx, fastball, target], () => drawBands(bands, data, rail));
   drawThrows(layer(svg, 'throws'), data.throws, rail);
   drawLabels(layer(svg, 'labels'), labelsOf(data, y), rail.x + rail.half + textPx * 0.55, height, textPx);
 }
@@ -75,11 +77,15 @@ function reachOfSpeeds({ fastball, target, throws }: RailData): readonly [number
   return [Math.min(low - 1, high - 5.5), high + 0.6];
 }
 
-function drawRail(rail: Layer, { ruling, throws, fastball, target }: RailData, { x, y, half }: Rail, height: number): void {
+/** Without any speed there is nothing to rule. */
+function isKnown({ throws, fastball, target }: RailData): boolean {
+  return throws.length > 0 || fastball !== null || target !== null;
+}
+
+function drawRail(rail: Layer, data: RailData, { x, y, half }: Rail, height: number): void {
   write(rail.selectAll<SVGLineElement, number>('line.axis').data([0]).join('line'), { class: () => 'axis', x1: () => x, x2: () => x, y1: () => 0, y2: () => height });
   const pxPerMps = Math.abs(y(1) - y(0));
-  const known = throws.length > 0 || fastball !== null || target !== null;
-  const marks = !known ? [] : ticksBetween(0, 70, pxPerMps, 8, ruling).filter(({ si }) => y(si) > 0 && y(si) < height);
+  const marks = isKnown(data) ? ticksBetween(0, 70, pxPerMps, 8, data.ruling).filter(({ si }) => y(si) > 0 && y(si) < height) : [];
   write(rail.selectAll<SVGLineElement, (typeof marks)[number]>('line.tick').data(marks, ({ value }) => value).join('line'), {
     class: () => 'tick',
     x1: () => x, x2: ({ value }) => x - half * (value % 5 === 0 ? 0.8 : 0.4), y1: ({ si }) => y(si), y2: ({ si }) => y(si),

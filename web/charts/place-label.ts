@@ -40,7 +40,7 @@ export function placeLabel(size: { readonly width: number; readonly height: numb
   let least = Number.POSITIVE_INFINITY;
   const consider = (box: Box, cost: number): void => {
     if (cost >= least) return;
-    const whole = cost + COVERED_WEIGHS * coveredArea(box, taken);
+    const whole = cost + COVERED_WEIGHS * coveredArea(box, taken, (least - cost) / COVERED_WEIGHS);
     if (whole < least - 1e-6) [best, least] = [box, whole];
   };
   wishes.forEach((wish, index) => consider(inside(wish), index * height * LATER_WISH_WEIGHS));
@@ -56,9 +56,17 @@ export function placeLabel(size: { readonly width: number; readonly height: numb
   return best;
 }
 
-/** The area of a box that is covered, in square pixels, by how much what it covers minds. */
-export function coveredArea(box: Box, taken: readonly Taken[]): number {
-  return taken.reduce((sum, other) => sum + overlap(box, other) * (other.minds ?? 1), 0);
+/**
+ * The area of a box that is covered, in square pixels, by how much what it covers minds.
+ * @param enough from which on it does not matter how much
+ */
+export function coveredArea(box: Box, taken: readonly Taken[], enough = Number.POSITIVE_INFINITY): number {
+  let sum = 0;
+  for (const other of taken) {
+    sum += overlap(box, other) * (other.minds ?? 1);
+    if (sum >= enough) break;
+  }
+  return sum;
 }
 
 /** Shared area of two boxes, in square pixels. */

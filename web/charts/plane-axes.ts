@@ -37,10 +37,7 @@ export function drawAxes(axes: Layer, data: PlaneData, scale: PlaneScale, { widt
   const group = axes.node()!;
   const before = RULED.get(group);
   const key = JSON.stringify([rules, width, height, textPx, lettersNow()]);
-  if (before !== undefined && before.key === key) {
-    for (const { node, clashes } of before.ticks) node.classList.toggle('left-out', clashes);
-    return [...before.taken];
-  }
+  if (before !== undefined && before.key === key) return [...before.taken];
   axes.selectAll<SVGLineElement, readonly number[]>('line.axis')
     .data([[0, originY, width, originY], [originX, 0, originX, height]])
     .join('line').attr('class', 'axis')
@@ -77,10 +74,10 @@ function thinned(nodes: readonly SVGTextElement[]): { readonly kept: Taken[]; re
 
 /** Leaves out the words of ticks that something of more weight has been drawn over, or that the edge of a region would cut. */
 export function giveWay(axes: Layer, written: readonly Box[], regions: readonly Box[]): void {
-  const ticks = RULED.get(axes.node()!)?.ticks ?? axes.selectAll<SVGTextElement, unknown>('text.tick-text').nodes().map((node) => ({ node, box: node.getBBox() }));
-  for (const { node, box } of ticks) {
-    const cut = regions.some((region) => isCut(box, region));
-    if (cut || coveredArea(box, written) > 0) node.classList.add('left-out');
+  const ticks: Ruled['ticks'] = RULED.get(axes.node()!)?.ticks ?? axes.selectAll<SVGTextElement, unknown>('text.tick-text').nodes().map((node) => ({ node, box: node.getBBox(), clashes: node.classList.contains('left-out') }));
+  for (const { node, box, clashes } of ticks) {
+    // Said once how it is to be: a class that is taken off and put on again is styled anew at each throw.
+    node.classList.toggle('left-out', clashes || regions.some((region) => isCut(box, region)) || coveredArea(box, written) > 0);
   }
 }
 

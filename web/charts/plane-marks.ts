@@ -45,26 +45,48 @@ export function markRadius(textPx: number, newest: boolean): number {
 /** Marks: filled on target, hollow when missed, hatched when inferred; older is fainter. Gives where they stand. */
 export function drawMarks(group: Layer, marks: readonly PlaneMark[], scale: Placing, look: MarkLook): PlacedMark[] {
   const placed = placeMarks(marks, scale, look);
-  group.selectAll<SVGGElement, PlacedMark>('g.mark').data(placed, ({ place }) => String(place))
-    .join((enter) => {
-      const mark = enter.append('g').attr('class', 'mark');
-      mark.append('path');
-      mark.append('title');
-      return mark;
-    })
-    .each(function paint(mark) {
-      paintMark(this, mark, scale);
-    });
+  const layer = group.node()!;
+  const known = marksOf(layer, new Set(placed.map(({ place }) => place)));
+  let next = layer.firstElementChild;
+  for (const mark of placed) {
+    const drawn = known.get(mark.place) ?? newMark();
+    known.delete(mark.place);
+    // One that stands where it belongs is not put there again: to move it is to paint it anew.
+    if (drawn === next) next = next.nextElementSibling;
+    else layer.insertBefore(drawn, next);
+    paintMark(drawn, mark, scale);
+  }
   return placed;
+}
+
+/** The marks that are drawn, by place; those of other places are taken out. */
+function marksOf(layer: SVGGElement, places: ReadonlySet<number>): Map<number, SVGGElement> {
+  const known = new Map<number, SVGGElement>();
+  for (const drawn of [...layer.children] as SVGGElement[]) {
+    const { place } = LOOKS.get(drawn)!;
+    if (places.has(place) && !known.has(place)) known.set(place, drawn);
+    else drawn.remove();
+  }
+  return known;
+}
+
+function newMark(): SVGGElement {
+  const [mark, path, title] = ['g', 'path', 'title'].map((name) => document.createElementNS('http://www.w3.org/2000/svg', name)) as [SVGGElement, SVGPathElement, SVGTitleElement];
+  mark.setAttribute('class', 'mark');
+  mark.append(path, title);
+  return mark;
 }
 
 /** Of hundreds of marks a throw changes a handful; the others are not touched, so that the browser need not look at them. */
 function paintMark(group: SVGGElement, mark: PlacedMark, scale: Placing): void {
   const before = LOOKS.get(group);
-  if (before !== undefined && looksLike(before, mark)) return;
   LOOKS.set(group, mark);
-  const { x, y, place, trial, onTarget, fastball, inferred, beyond, newest, said } = mark;
   const [path, title] = group.children as unknown as [SVGPathElement, SVGTitleElement];
+  if (before !== undefined && looksLike(before, mark)) {
+    if (opacityOfAge(before.age) !== opacityOfAge(mark.age)) put(path, 'opacity', String(opacityOfAge(mark.age)));
+    return;
+  }
+  const { x, y, place, trial, onTarget, fastball, inferred, beyond, newest, said } = mark;
   put(group, 'transform', `translate(${x},${y})`);
   put(group, 'data-place', String(place));
   if (trial === null) group.removeAttribute('data-trial');
@@ -76,10 +98,10 @@ function paintMark(group: SVGGElement, mark: PlacedMark, scale: Placing): void {
   if (title.textContent !== said) title.textContent = said;
 }
 
-/** Whether a mark would be painted alike. What lies beyond the rim points to where it lies: that is asked anew each time. */
+/** Whether a mark would be painted alike but for its age. What lies beyond the rim points to where it lies: that is asked anew each time. */
 function looksLike(before: PlacedMark, now: PlacedMark): boolean {
   return !now.beyond && !before.beyond && before.x === now.x && before.y === now.y && before.radius === now.radius && before.newest === now.newest
-    && opacityOfAge(before.age) === opacityOfAge(now.age) && before.trial === now.trial && before.onTarget === now.onTarget
+    && before.trial === now.trial && before.onTarget === now.onTarget
     && before.fastball === now.fastball && before.inferred === now.inferred && before.said === now.said;
 }
 

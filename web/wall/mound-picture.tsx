@@ -116,11 +116,11 @@ function Head(props: { readonly session: SessionView; readonly standing: Standin
 
 function Words(props: { readonly view: MoundView; readonly session: SessionView; readonly windows: boolean; readonly withoutSpeed: boolean; readonly standing: Standing | null }) {
   const speech = useSpeech();
-  const last = () => lastThrow(props.view);
-  const said = () => {
+  const last = createMemo(() => lastThrow(props.view));
+  const said = createMemo(() => {
     const thrown = last();
     return thrown === null ? { lead: speech().words.plane.noThrow, pace: null } : lastThrowWords(thrown, speech());
-  };
+  });
   return (
     <div class="wall-words">
       <div class="wall-last" data-place={last()?.place} data-on-target={last()?.miss?.onTarget === undefined ? 'not-judged' : last()!.miss!.onTarget ? 'yes' : 'no'}>

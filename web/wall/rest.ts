@@ -16,12 +16,24 @@ export function createRest(place: Accessor<string>, minutes: number | null): Acc
   const afterMs = (minutes ?? REST_AFTER_MINUTES) * 60_000;
   const [resting, setResting] = createSignal<Resting>(null);
   if (afterMs === 0) return resting;
+  let sinceMs = nowMs();
+  let spoke = false;
   let falling: ReturnType<typeof setTimeout> | undefined;
+  // No timer is set anew at each throw: one that ends too early waits for the rest of the time.
+  const fall = (inMs: number): void => {
+    falling = setTimeout(() => {
+      falling = undefined;
+      if (!spoke) return void setResting({ sinceMs });
+      spoke = false;
+      const quietMs = nowMs() - sinceMs;
+      fall(quietMs >= 0 && quietMs <= inMs ? afterMs - quietMs : afterMs);
+    }, inMs);
+  };
   createEffect(on(place, () => {
-    clearTimeout(falling);
+    sinceMs = nowMs();
     setResting(null);
-    const sinceMs = nowMs();
-    falling = setTimeout(() => setResting({ sinceMs }), afterMs);
+    if (falling === undefined) fall(afterMs);
+    else spoke = true;
   }));
   onCleanup(() => clearTimeout(falling));
   return resting;
