@@ -28,3 +28,14 @@ export async function typedHearing(hear: (said: string) => void, ...args: string
     for (const spy of spies) spy.mockRestore();
   }
 }
+
+/** The same as a program of its own, for one that is asked to stop: what runs in this process afterwards was not. */
+export async function typedAlone(hear: (said: string) => void, ...args: string[]): Promise<Ended> {
+  vi.resetModules();
+  try {
+    const alone = await import('./typed.ts');
+    return await alone.typedHearing(hear, ...args);
+  } finally {
+    vi.resetModules();
+  }
+}
