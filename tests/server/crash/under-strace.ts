@@ -14,6 +14,11 @@ export function killedAtWrite(nth: number): RunBy {
   return { under: ['strace', '-f', '-o', '/dev/null', '-e', 'trace=pwrite64', '-e', `inject=pwrite64:signal=SIGKILL:when=${nth}`] };
 }
 
+/** The system calls the nth flush of the log a failure, and every other one a success. */
+export function flushFails(nth: number): RunBy {
+  return { under: ['strace', '-f', '-o', '/dev/null', '-e', 'trace=fdatasync', '-e', `inject=fdatasync:error=EIO:when=${nth}`] };
+}
+
 /** Writes down every call with the file that it went to and what was in it. */
 export function tracedTo(file: string, main?: string): RunBy {
   return { under: ['strace', '-f', '-y', '-s', '5000', '-o', file, '-e', `trace=${CALLS}`], ...(main === undefined ? {} : { main }) };
