@@ -51,6 +51,9 @@ export type Difference = string | number | boolean | null | readonly [unknown] |
 /** What differs in everything about a mound but its throws. Of a throw most of it stays, and each screen that watches has to read it all. */
 export type HeadChange = { readonly place: number } & Readonly<Record<string, Difference>>;
 
+/** What differs in a throw from the one before it: two throws have more in common than not. */
+export type ThrowChange = Readonly<Record<string, Difference>>;
+
 export type ViewMessage =
   | {
       readonly kind: 'snapshot';
@@ -66,7 +69,7 @@ export type ViewMessage =
       /** Views left out, of one for each fact, because the viewer was slow or there was no time to make them. */
       readonly skipped: number;
       readonly head: HeadChange;
-      readonly throws: readonly ThrowView[];
+      readonly throws: readonly ThrowChange[];
       readonly gone: readonly number[];
       readonly unclaimed: readonly ThrowView[];
     };

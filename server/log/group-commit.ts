@@ -34,8 +34,8 @@ interface Waiting<Write, Reply> {
 const AT_ONCE = 4;
 /** So many do not wait for more: in one crowd that is answered together the disk would rest while it is read, and it while the disk works. */
 const CROWD = 96;
-/** Ten thousand throws a second leave fewer than this on their way, and a program that can do no more always leaves more. */
-const MANY = 64;
+/** Ten thousand throws a second leave fewer than this on their way, a program that can do no more always leaves more. */
+const MANY = 160;
 
 /**
  * Lets writes that arrive together share one commit and one flush of the disk, because a flush costs the same however much is in

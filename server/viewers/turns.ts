@@ -6,7 +6,7 @@ const ONE_PART_IN = 8;
 
 /**
  * Work that takes turns: one piece of it between two looks at what devices and people have sent, the longest wished for first.
- * While throws come in a crowd it rests after each piece seven times as long as that took: so they are written and answered
+ * Where throws come in a crowd it rests after a piece seven times as long as that took: so they are written and answered
  * first, and are shown together as often as there is time.
  */
 export class Turns {
@@ -35,14 +35,14 @@ export class Turns {
     const [work] = this.#wishes;
     if (work === undefined) return;
     const beganMs = this.#watch.nowMs();
-    if (beganMs < this.#restsUntilMs && this.#isCrowded()) return void this.#watch.after(1, () => this.#turn());
+    if (beganMs < this.#restsUntilMs) return void this.#watch.after(1, () => this.#turn());
     this.#wishes.delete(work);
     if (this.#wishes.size > 0) setImmediate(() => this.#turn());
     try {
       work();
     } finally {
       const endedMs = this.#watch.nowMs();
-      this.#restsUntilMs = endedMs + (ONE_PART_IN - 1) * (endedMs - beganMs);
+      if (this.#isCrowded()) this.#restsUntilMs = endedMs + (ONE_PART_IN - 1) * (endedMs - beganMs);
     }
   }
 }

@@ -20,7 +20,7 @@ const FLOOR = inProject('tests/bench/ingest/floor.mjs');
 const SERVER = inProject('dist/node/command/main.js');
 const TMPFS = 0x01021994;
 const DEVICES = 64;
-const ROUNDS = 3;
+const ROUNDS = 5;
 /** A session opened and a fastball called. */
 const FACTS_BEFORE = 2;
 const SUMMARIES: Thrown = { devices: DEVICES, window: 6, warmUp: 100, measured: 500, body: JSON.stringify({ ...summary(84.5), spin: { rate: 1750 } }) };
