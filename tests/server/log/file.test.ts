@@ -1,5 +1,5 @@
 import Database from 'libsql';
-import { chmodSync, mkdirSync, statSync, writeFileSync } from 'node:fs';
+import { chmodSync, mkdirSync, readdirSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
 import { openSqliteLog, type LogOptions } from '../../../server/log/sqlite-log.ts';
@@ -129,6 +129,14 @@ test('a file that is no log, and a folder that is none, are each told in a sente
   expect(openSqliteLog(options(path.join(file, 'deeper', 'facts.db')))).toMatchObject({ kind: 'failed', sentence: expect.stringContaining('is not a folder') });
   mkdirSync(path.join(folder, 'taken.db'));
   expect(openSqliteLog(options(path.join(folder, 'taken.db')))).toMatchObject({ kind: 'failed', sentence: expect.stringContaining('cannot be opened') });
+});
+
+test('a log that was closed leaves one plain file, whatever else has just been closed with it', () => {
+  for (let time = 0; time < 20; time += 1) {
+    const folder = folderForTest();
+    openLog(path.join(folder, 'facts.db')).close();
+    expect(readdirSync(folder).filter((name) => name.startsWith('facts.db'))).toEqual(['facts.db']);
+  }
 });
 
 test('a folder that this account may not write in is one sentence', () => {
