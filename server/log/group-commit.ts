@@ -3,8 +3,8 @@ export type GroupEnd<Written> =
   /** It is on the disk for good. */
   | { readonly kind: 'lasts'; readonly written: readonly Written[] }
   /**
-   * Nothing of it was written: by a fault of its own, or because the group before it was not. Where nothing is `known`, it may be
-   * there all the same.
+   * Nothing of it was written: by a fault of its own, or because the group before it was not. What is `not-known` may be there all
+   * the same.
    */
   | { readonly kind: 'failed'; readonly error: unknown; readonly why: 'itself' | 'behind-another' | 'not-known' };
 

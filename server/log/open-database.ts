@@ -9,7 +9,7 @@ import { shelfBeside } from './shelf.ts';
 import { isUnswept, sweep } from './sweep.ts';
 import { closeWhole, removeWhole } from './whole-file.ts';
 
-/** Pages of 4 KiB that the write-ahead log gathers before they are put into the file itself: meanwhile nothing else is done. */
+/** Pages of 4 KiB that the write-ahead log gathers before they are put into the file itself: meanwhile nothing else is written. */
 export const PAGES_BESIDE = 4000;
 
 /** An open file of the log. */
