@@ -128,7 +128,7 @@ export async function followLedgers(log: FactLog, file: string, onTrouble: (erro
   }
   let open = true;
   lookThrough(log, unreadThrough, () => open).catch(onTrouble);
-  const stops = [log.onAppended(follow), log.onErased(refold)];
+  const stops = [log.onAppended(follow), log.onUnderWay((fact) => mounds.get(fact.mound)?.expect(fact)), log.onErased(refold)];
 
   return {
     of,

@@ -4,6 +4,7 @@ import { foldOrPass } from '../core/session/fold-or-pass.ts';
 import { emptyLedger, type Ledger, type Shelf, type Thrown } from '../core/session/ledger.ts';
 import { closedAtHand, putAway } from '../core/session/put-away.ts';
 import type { SessionSlice } from '../core/session/recorded.ts';
+import { prepareView } from '../core/session/view.ts';
 import type { Brought } from './brought.ts';
 import type { FactLog } from './log/fact-log.ts';
 import type { ShelfFile } from './log/shelf.ts';
@@ -38,6 +39,8 @@ export class MoundState {
   readonly #shelf: Shelf;
   #ledger: Ledger;
   #past: MoundPast;
+  /** What the ledger becomes if a fact comes to be that is on its way. */
+  #next: { readonly before: Ledger; readonly fact: Fact; readonly after: Ledger } | null = null;
   /** Place of the state that is kept. */
   #keptPlace = 0;
 
@@ -66,6 +69,15 @@ export class MoundState {
     if (this.#ledger.place - this.#keptPlace >= KEPT_WHEN_STARTING) this.keep();
   }
 
+  /** Works out ahead what a fact changes that is on its way, and may never come to be. */
+  expect(fact: Fact): void {
+    const before = this.#ledger;
+    if (fact.place !== before.place + 1 || fact.said.kind !== 'throw-measured') return;
+    const after = this.#folded(before, fact);
+    this.#next = { before, fact, after };
+    prepareView(after);
+  }
+
   /** A fact that cannot be folded is reported and passed over: the log still has it. */
   take(fact: Fact): void {
     this.#fold(fact);
@@ -75,7 +87,9 @@ export class MoundState {
   #fold(fact: Fact): void {
     if (fact.said.kind === 'session-opened' || fact.said.kind === 'session-imported') this.#tidy();
     const before = this.#ledger;
-    this.#ledger = this.#folded(before, fact);
+    const next = this.#next;
+    this.#next = null;
+    this.#ledger = next?.before === before && next.fact === fact ? next.after : this.#folded(before, fact);
     this.#past.take(fact, before, this.#ledger);
     if (fact.said.kind === 'session-closed') this.#tidy();
   }

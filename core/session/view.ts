@@ -54,6 +54,19 @@ export function moundView(ledger: Ledger, session: string | null, most = THROWS_
   return { ...head, throws: shown?.throws ?? [], unclaimed: unclaimedViews(ledger.unclaimed, UNCLAIMED_LISTED) };
 }
 
+/**
+ * Works out, and remembers, what the throws of whoever has the mound come to, for a view that is made of the same ledger later:
+ * most of what that costs.
+ */
+export function prepareView(ledger: Ledger): void {
+  const entry = ledger.active === null ? undefined : sessionIn(ledger, ledger.active);
+  if (entry === undefined) return;
+  const thrown = thrownBy(ledger, entry.id);
+  const judging = judgingOf(entry, thrown);
+  sumsOf(entry, thrown, judging);
+  throwViews(thrown, THROWS_SHOWN, judging, entry.decision);
+}
+
 /** Nobody has the mound once the session that had it is closed. Another that is open waits to be passed to: it must not look as if it were thrown in; one out of a file never had it. */
 function lastClosed({ order, closed }: Ledger): string | undefined {
   return order.reduce<string | undefined>((last, id) => (closedAt(closed[id]) >= closedAt(closed[last ?? '']) ? id : last), undefined);

@@ -3,6 +3,8 @@ import { risingRoot } from './rising-root.ts';
 
 /** From here on the expansion in 1/df is right to 1e-10, and the finite sum only slower. */
 const LARGE_DF = 200;
+/** By the finite sums, each worked out once: every window asks for the same few again at every throw. */
+const known = new Map<number, number>();
 
 /**
  * The t value between whose negative and positive lie 95 % of Student's t with `df` degrees of freedom: what an interval
@@ -12,7 +14,10 @@ const LARGE_DF = 200;
  */
 export function tQuantile975(df: number): number {
   checkFreedom(df);
-  return df >= LARGE_DF ? expansion(NORMAL_975, df) : tWithin(0.95, df);
+  if (df >= LARGE_DF) return expansion(NORMAL_975, df);
+  const quantile = known.get(df) ?? tWithin(0.95, df);
+  known.set(df, quantile);
+  return quantile;
 }
 
 /**

@@ -91,6 +91,8 @@ export interface FactLog {
   refuse(refusal: RefusalEntry): Promise<RefuseReply>;
   /** Whether so much is on its way to the disk that everything else has to wait. */
   isCrowded(): boolean;
+  /** Whether nothing is on its way to the disk. */
+  isQuiet(): boolean;
   /** Facts of a mound behind a place, 0 for all, and up to another one, in order, without damaged ones. */
   read(mound: string, afterPlace: number, throughPlace?: number): Iterable<Fact>;
   mounds(): string[];
@@ -109,6 +111,11 @@ export interface FactLog {
   refusals(): Record<string, number>;
   /** Calls with every fact once it is on disk, in the order of the log. Returns what ends it. */
   onAppended(listener: (fact: Fact) => void): () => void;
+  /**
+   * Calls with a fact that is on its way to the disk, by itself. It may never come to be, so nothing of it may be shown; but what
+   * takes time to work out can be worked out while the disk works. Returns what ends it.
+   */
+  onUnderWay(listener: (fact: Fact) => void): () => void;
   /** Puts out everything about an athlete, for good: all of it or, when it fails, nothing. `by` signs what stands in its place. */
   erase(athlete: string, by: string): EraseReply;
   /** Calls once an athlete is erased: what was read before of these mounds no longer stands. Returns what ends it. */

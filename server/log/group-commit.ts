@@ -10,8 +10,8 @@ export type GroupEnd<Written> =
 
 /** Where groups of writes go, one behind the other. */
 export interface GroupStore<Write, Written> {
-  /** Writes a group in one transaction and makes it last; tells its end, once, behind that of every group before it. */
-  write(writes: readonly Write[], ended: (end: GroupEnd<Written>) => void): void;
+  /** Writes a group in one transaction and makes it last, one write alone where nothing else waits or is under way; tells its end, once, behind that of every group before it. */
+  write(writes: readonly Write[], isAlone: boolean, ended: (end: GroupEnd<Written>) => void): void;
   /** Waits, and everything with it, for a group that is under way: its end has been told when this returns. */
   wait(): void;
   /** Every group has ended, and the last ones have failed: what was thought to be written with them is not. */
@@ -63,6 +63,11 @@ export class GroupCommit<Write, Written, Reply> {
     return this.#waiting.length + this.#writesUnderWay > MANY;
   }
 
+  /** Whether nothing waits or is under way. */
+  get isQuiet(): boolean {
+    return this.#waiting.length + this.#alone.length + this.#underWay === 0;
+  }
+
   /** Never rejects: a failure is a reply. */
   add(write: Write): Promise<Reply> {
     return new Promise((resolve) => {
@@ -88,9 +93,10 @@ export class GroupCommit<Write, Written, Reply> {
     if (this.#hasFailed || this.#underWay >= (this.#alone.length > 0 ? 1 : AT_ONCE)) return;
     const group = this.#alone.length > 0 ? this.#alone.splice(0, 1) : this.#waiting.splice(0);
     if (group.length === 0) return;
+    const isAlone = this.#underWay === 0 && group.length === 1;
     this.#underWay += 1;
     this.#writesUnderWay += group.length;
-    this.#store.write(group.map(({ write }) => write), (end) => this.#ended(group, end));
+    this.#store.write(group.map(({ write }) => write), isAlone, (end) => this.#ended(group, end));
   }
 
   #ended(group: readonly Waiting<Write, Reply>[], end: GroupEnd<Written>): void {

@@ -48,11 +48,12 @@ function logOver({ database, letGo }: OpenDatabase, { file, nowMs, newId, onTrou
   const selectRequest = database.prepare('SELECT mound, place FROM requests WHERE request = ?');
   const countRefusals = database.prepare('SELECT code, count(*) AS count FROM refusals GROUP BY code ORDER BY code');
   const listeners = new Set<(fact: Fact) => void>();
+  const underWayListeners = new Set<(fact: Fact) => void>();
   const erasedListeners = new Set<(mounds: readonly string[]) => void>();
   const damaged = new Map<string, DamagedFact>();
   let open = true;
 
-  function writeTogether(writes: readonly Write[], ended: (end: GroupEnd<Written<AppendReply | RefuseReply>>) => void): void {
+  function writeTogether(writes: readonly Write[], isAlone: boolean, ended: (end: GroupEnd<Written<AppendReply | RefuseReply>>) => void): void {
     const atMs = nowMs();
     let written: Written<AppendReply | RefuseReply>[];
     try {
@@ -67,6 +68,8 @@ function logOver({ database, letGo }: OpenDatabase, { file, nowMs, newId, onTrou
       write.stand();
       ended({ kind: 'lasts', written });
     });
+    const [{ fact }] = written as [Written<AppendReply | RefuseReply>];
+    if (isAlone && fact !== null) tell(underWayListeners, fact);
   }
 
   /** By the program itself, which waits: nobody else is written for meanwhile. */
@@ -101,7 +104,7 @@ function logOver({ database, letGo }: OpenDatabase, { file, nowMs, newId, onTrou
     // The last places and numbers are other ones now.
     write.forget();
     // Read back rather than kept meanwhile: they can be a million.
-    if (listeners.size > 0) for (const [mound, place] of behind) for (const fact of factsOf(mound, place)) tell(fact);
+    if (listeners.size > 0) for (const [mound, place] of behind) for (const fact of factsOf(mound, place)) tell(listeners, fact);
     return { kind: 'stored', facts };
   }
 
@@ -127,8 +130,8 @@ function logOver({ database, letGo }: OpenDatabase, { file, nowMs, newId, onTrou
   }
 
   /** What is on disk is acknowledged, whatever a listener makes of it. */
-  function tell(fact: Fact): void {
-    for (const listener of listeners) {
+  function tell(whom: ReadonlySet<(fact: Fact) => void>, fact: Fact): void {
+    for (const listener of whom) {
       try {
         listener(fact);
       } catch (error) {
@@ -174,7 +177,7 @@ function logOver({ database, letGo }: OpenDatabase, { file, nowMs, newId, onTrou
   const writing = startWriting({ file, largestPages: largestPages ?? null, pagesBeside: PAGES_BESIDE });
   const commits = new GroupCommit<Write, Written<AppendReply | RefuseReply>, AppendReply | RefuseReply>({ write: writeTogether, wait: writing.wait, forget: write.forget }, {
     lasts({ fact, reply }) {
-      if (fact !== null) tell(fact);
+      if (fact !== null) tell(listeners, fact);
       return reply;
     },
     failed(error) {
@@ -192,6 +195,7 @@ function logOver({ database, letGo }: OpenDatabase, { file, nowMs, newId, onTrou
     appendAll: (entries) => (open ? appendAll(entries) : closed),
     refuse: (refusal) => (open ? (commits.add({ kind: 'refusal', refusal }) as Promise<RefuseReply>) : Promise.resolve(closed)),
     isCrowded: () => commits.isCrowded,
+    isQuiet: () => commits.isQuiet,
     read: factsOf,
     mounds: () => (selectMounds.all() as { mound: string }[]).map(({ mound }) => mound),
     newest: (mound) => (selectNewest.get(mound) as { place: number }).place,
@@ -216,6 +220,10 @@ function logOver({ database, letGo }: OpenDatabase, { file, nowMs, newId, onTrou
     onAppended(listener) {
       listeners.add(listener);
       return () => listeners.delete(listener);
+    },
+    onUnderWay(listener) {
+      underWayListeners.add(listener);
+      return () => underWayListeners.delete(listener);
     },
     erase: (athlete, by) => (open ? erase(athlete, by) : closed),
     onErased(listener) {

@@ -2,13 +2,17 @@ import type { MonoTypeOperatorFunction, Observable, Subscription } from 'rxjs';
 import type { MoundView } from '../../core/facts/views.ts';
 import type { ViewMessage } from '../../core/facts/wire.ts';
 import { changeBetween, type ViewChange } from '../../core/session/change.ts';
+import { hasNewThrow } from '../../core/session/has-new-throw.ts';
 import type { Ledger } from '../../core/session/ledger.ts';
 import { viewsOf } from '../../core/session/stream.ts';
+import type { Stopwatch } from '../clock.ts';
 import type { Viewer } from './line.ts';
 import { Ring } from './ring.ts';
 
 /** How far back a returning viewer is given the difference instead of everything. */
 const VIEWS_KEPT = 64;
+/** A throw is painted on the Wall, often by the machine of the server itself, before that is busy with all who look alone. */
+const HANDS_WAIT_MS = 10;
 
 export interface ChannelSource {
   /** Names the log and the science its views are made with: a view of another one cannot be changed into one of ours. */
@@ -21,6 +25,7 @@ export interface ChannelSource {
   readonly states$: Observable<Ledger>;
   /** Leaves out views for which there is no time. */
   readonly spaced: MonoTypeOperatorFunction<Ledger>;
+  readonly watch: Pick<Stopwatch, 'after'>;
   /** Sends one message to all of them. */
   deliver(viewers: readonly Viewer[], message: ViewMessage): void;
   onTrouble(error: unknown): void;
@@ -76,9 +81,10 @@ export class Channel {
     const { states$, session, spaced, onTrouble } = this.#source;
     this.#following = viewsOf(states$, this.#source.ledger(), session, spaced).subscribe({
       next: ({ view }) => {
+        const isThrow = hasNewThrow(this.#ring.newest, view);
         this.#ring.add(this.#source.shown(view));
         this.#changes = new Map();
-        this.#offer();
+        this.#offer(isThrow);
       },
       error: (error: unknown) => {
         onTrouble(error);
@@ -95,16 +101,22 @@ export class Channel {
   }
 
   /** Those who stand at the same place get the same message, made and written out once for all of them. */
-  #offer(): void {
+  #offer(isThrow: boolean): void {
+    if (isThrow && this.#sendTo(({ hangs }) => hangs)) this.#source.watch.after(HANDS_WAIT_MS, () => this.#sendTo(() => true));
+    else this.#sendTo(() => true);
+  }
+
+  /** @returns whether something was to be sent to any of these */
+  #sendTo(these: (viewer: Viewer) => boolean): boolean {
     const together = new Map<number, Viewer[]>();
     for (const [viewer, place] of this.#watching) {
-      if (viewer.isSlow() || place === this.#ring.newest!.place) continue;
+      if (viewer.isSlow() || place === this.#ring.newest!.place || !these(viewer)) continue;
       const others = together.get(place);
       if (others === undefined) together.set(place, [viewer]);
-      else if (viewer.hangs) others.unshift(viewer);
       else others.push(viewer);
     }
     for (const [place, viewers] of together) this.#send(viewers, place);
+    return together.size > 0;
   }
 
   /** To viewers that all have the view of one place. Each fact would have been a view: those that were not sent, or not even made, are told as skipped. */

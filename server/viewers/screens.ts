@@ -9,7 +9,7 @@ import { NOT_LET_IN, notTheirs } from '../access/may.ts';
 import { shownTo } from '../access/shown-to.ts';
 import type { WhoAsks } from '../access/who-asks.ts';
 import { speakingAs, type Who } from '../access/who.ts';
-import type { Clock } from '../clock.ts';
+import { systemStopwatch, type Clock } from '../clock.ts';
 import { complaint } from '../complaint.ts';
 import type { Presence } from '../devices/presence.ts';
 import type { Ledgers } from '../ledgers.ts';
@@ -76,7 +76,7 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
   });
   lines.watch(io);
   const channels = new Map<string, Channel>();
-  const turns = new Turns(log.isCrowded);
+  const turns = new Turns(log);
   const watched = new Map<Viewer, Watched>();
   /** Who each screen is, asked at every use. */
   const screens = new Map<Screen, { readonly viewer: Viewer; who(): Who }>();
@@ -93,6 +93,7 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
       ledger: () => ledgers.of(mound),
       states$: ledgers.states(mound),
       spaced: inTurns(turns),
+      watch: systemStopwatch,
       // Each connection is a room of its own, and what goes to several rooms is encoded once.
       deliver: (viewers, message) => void io.to(viewers.map(({ id }) => id)).emit('view', message),
       onTrouble,

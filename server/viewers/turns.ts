@@ -1,4 +1,5 @@
 import { Observable, type MonoTypeOperatorFunction } from 'rxjs';
+import type { FactLog } from '../log/fact-log.ts';
 import { systemStopwatch, type Stopwatch } from '../clock.ts';
 
 /** In a crowd this work takes one part in so many of the time. */
@@ -11,19 +12,22 @@ const ONE_PART_IN = 8;
  */
 export class Turns {
   readonly #wishes = new Set<() => void>();
-  readonly #isCrowded: () => boolean;
+  readonly #log: Pick<FactLog, 'isCrowded' | 'isQuiet'>;
   readonly #watch: Stopwatch;
   #restsUntilMs = -Infinity;
 
-  /** @param isCrowded whether so much that is more urgent has come that this work has to rest */
-  constructor(isCrowded: () => boolean, watch: Stopwatch = systemStopwatch) {
-    this.#isCrowded = isCrowded;
+  constructor(log: Pick<FactLog, 'isCrowded' | 'isQuiet'>, watch: Stopwatch = systemStopwatch) {
+    this.#log = log;
     this.#watch = watch;
   }
 
   /** Wished for twice before its turn, it is done once. */
   wish(work: () => void): void {
-    if (this.#wishes.size === 0) setImmediate(() => this.#turn());
+    if (this.#wishes.size === 0) {
+      // Where nothing else is on its way, it goes ahead even of the answer to who brought it about.
+      if (this.#log.isQuiet()) queueMicrotask(() => this.#turn());
+      else setImmediate(() => this.#turn());
+    }
     this.#wishes.add(work);
   }
 
@@ -42,7 +46,7 @@ export class Turns {
       work();
     } finally {
       const endedMs = this.#watch.nowMs();
-      if (this.#isCrowded()) this.#restsUntilMs = endedMs + (ONE_PART_IN - 1) * (endedMs - beganMs);
+      if (this.#log.isCrowded()) this.#restsUntilMs = endedMs + (ONE_PART_IN - 1) * (endedMs - beganMs);
     }
   }
 }

@@ -9,7 +9,11 @@ class HandStore {
   readonly done: string[] = [];
   readonly #underWay: { readonly writes: readonly string[]; readonly ended: (end: End) => void }[] = [];
 
-  readonly write = (writes: readonly string[], ended: (end: End) => void): void => {
+  /** Those that were alone. */
+  readonly alone: string[] = [];
+
+  readonly write = (writes: readonly string[], isAlone: boolean, ended: (end: End) => void): void => {
+    if (isAlone) this.alone.push(...writes);
     this.done.push(writes.join(' '));
     this.#underWay.push({ writes, ended });
   };
@@ -41,6 +45,24 @@ function over(store: HandStore) {
   });
   return { commits, lasting };
 }
+
+test('a write is alone where nothing comes with it or is under way, and all is quiet once it has ended', async () => {
+  const store = new HandStore();
+  const { commits } = over(store);
+  expect(commits.isQuiet).toBe(true);
+  void commits.add('a');
+  expect(commits.isQuiet).toBe(false);
+  await nextTurn();
+  void commits.add('b');
+  await nextTurn();
+  store.end();
+  expect(commits.isQuiet).toBe(false);
+  store.end();
+  expect(commits.isQuiet).toBe(true);
+  for (const write of ['c', 'd']) void commits.add(write);
+  await nextTurn();
+  expect(store.alone).toEqual(['a']);
+});
 
 test('writes that arrive together share a group, and what comes meanwhile lies ready behind it', async () => {
   const store = new HandStore();

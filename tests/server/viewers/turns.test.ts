@@ -8,6 +8,9 @@ import { opened, summary } from '../frames.ts';
 import { serverForTest } from '../running.ts';
 import { ScreenClient } from '../screen-client.ts';
 
+/** A log on which so much is under way. */
+const busy = (isCrowded: () => boolean = () => false, isQuiet = false) => ({ isCrowded, isQuiet: () => isQuiet });
+
 /** A stopwatch in the test's hand. */
 class HandWatch implements Stopwatch {
   ms = 0;
@@ -27,7 +30,7 @@ class HandWatch implements Stopwatch {
 }
 
 test('one piece of work is done between two looks at what came in, the longest wished for first, each once', async () => {
-  const turns = new Turns(() => false);
+  const turns = new Turns(busy());
   const done: string[] = [];
   const [first, second] = ['first', 'second'].map((name) => () => void done.push(name)) as [() => void, () => void];
   for (const work of [first, second, first]) turns.wish(work);
@@ -41,10 +44,23 @@ test('one piece of work is done between two looks at what came in, the longest w
   expect(done).toEqual(['first', 'first']);
 });
 
+test('where nothing else is on its way the first piece goes ahead of whatever is answered next, and the others wait as ever', async () => {
+  const turns = new Turns(busy(() => false, true));
+  const done: string[] = [];
+  turns.wish(() => void done.push('first'));
+  turns.wish(() => void done.push('second'));
+  const answered = Promise.resolve().then(() => done.push('answer'));
+  expect(done).toEqual([]);
+  await answered;
+  expect(done).toEqual(['first', 'answer']);
+  await nextTurn();
+  expect(done).toEqual(['first', 'answer', 'second']);
+});
+
 test('in a crowd work rests seven times as long as it took, and without one not at all', async () => {
   const watch = new HandWatch();
   let isCrowded = true;
-  const turns = new Turns(() => isCrowded, watch);
+  const turns = new Turns(busy(() => isCrowded), watch);
   let done = 0;
   const again = async (): Promise<void> => {
     turns.wish(() => {
@@ -71,7 +87,7 @@ test('in a crowd work rests seven times as long as it took, and without one not 
 test('of what comes before its turn only the newest is passed on, and nothing once nobody listens', async () => {
   const source = new Subject<number>();
   const seen: number[] = [];
-  const listening = source.pipe(inTurns(new Turns(() => false))).subscribe((value) => seen.push(value));
+  const listening = source.pipe(inTurns(new Turns(busy()))).subscribe((value) => seen.push(value));
   for (const value of [1, 2, 3]) source.next(value);
   await nextTurn();
   expect(seen).toEqual([3]);
