@@ -66,7 +66,8 @@ test('the arrow of unexplained movement starts in its ellipse and ends at the ri
   const { foot, tip, ellipse, mark } = await page.evaluate(() => {
     const shaft = /M([-\d.]+),([-\d.]+)L([-\d.]+),([-\d.]+)M[^M]+$/.exec(document.querySelector('.unexplained-arrow')!.getAttribute('d')!)!.slice(1).map(Number);
     const placeOf = (selector: string): number[] => /translate\(([-\d.]+),([-\d.]+)\)/.exec(document.querySelector(selector)!.getAttribute('transform')!)!.slice(1).map(Number);
-    return { foot: shaft.slice(0, 2), tip: shaft.slice(2), ellipse: placeOf('ellipse.doubt'), mark: placeOf('.mark.newest') };
+    const { x, y, width, height } = document.querySelector<SVGGElement>('.mark.newest path')!.getBBox();
+    return { foot: shaft.slice(0, 2), tip: shaft.slice(2), ellipse: placeOf('ellipse.doubt'), mark: [x + width / 2, y + height / 2] };
   });
   const between = (a: readonly number[], b: readonly number[]): number => Math.hypot(a[0]! - b[0]!, a[1]! - b[1]!);
   expect(between(foot, ellipse)).toBeLessThan(0.01);

@@ -38,16 +38,15 @@ function readPicture(): Painted {
   const zone = picture.querySelector('ellipse.target-zone');
   const zoneAt = (name: string): number => Number(zone!.getAttribute(name));
   const marks = [...picture.querySelectorAll<SVGGElement>('.separation-plane g.mark')].map((mark): PaintedMark => {
-    const { x, y } = mark.getBoundingClientRect();
-    const [, dx, dy] = /translate\(([^,]+),([^)]+)\)/.exec(mark.getAttribute('transform')!) ?? [null, String(x), String(y)];
+    const { x, y, width, height } = mark.querySelector('path')!.getBBox();
     const radii = (value: number): number => Math.round(value * 1000) / 1000 + 0;
     return {
       place: Number(mark.dataset['place']),
       trial: mark.getAttribute('data-trial'),
       onTarget: mark.dataset['onTarget']!,
       newest: mark.classList.contains('newest'),
-      right: zone === null ? null : radii((Number(dx) - zoneAt('cx')) / zoneAt('rx')),
-      down: zone === null ? null : radii((Number(dy) - zoneAt('cy')) / zoneAt('ry')),
+      right: zone === null ? null : radii((x + width / 2 - zoneAt('cx')) / zoneAt('rx')),
+      down: zone === null ? null : radii((y + height / 2 - zoneAt('cy')) / zoneAt('ry')),
     };
   });
   return {

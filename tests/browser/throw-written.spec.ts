@@ -13,10 +13,56 @@ test('a throw writes into the pictures of the Wall only what says something else
   await device.throws(7, easyFrame(WORKED_THROWS[3]!));
   await expect(page.locator('.wall-count')).toContainText('7 throws');
   const seen = await page.evaluate(() => (globalThis as unknown as { seen: Seen }).seen);
-  expect(seen.written).toContain('g.mark.newest data-place');
+  expect(seen.written).toContain('g.marks childList');
   expect(seen.inVain).toEqual([]);
   expect(seen.moving).toBe(0);
 });
+
+test('the mark of a throw is painted in a frame before all that is said of it; where the plane is ruled anew for it, with it', async ({ page, server, coach, device }) => {
+  await page.setViewportSize({ width: 1920, height: 1080 });
+  await page.goto(`${server.address}/wall/north-1`);
+  await changeupIsNext(coach, device);
+  await device.throws(6, easyFrame(WORKED_THROWS[3]!));
+  await expect(page.locator('.wall-count')).toContainText('6 throws');
+  await page.evaluate(watchFrames);
+  const framesOf = async (place: number): Promise<Frames> => {
+    await expect(page.locator('.wall-last')).toHaveAttribute('data-place', String(place));
+    return page.evaluate((key) => (globalThis as unknown as { seenIn: Record<string, Frames> }).seenIn[key]!, String(place));
+  };
+  await device.throws(7, easyFrame(WORKED_THROWS[0]!));
+  const inReach = await framesOf(11);
+  expect(inReach.mark).toBeLessThan(inReach.words);
+  await device.throws(8, easyFrame({ ...WORKED_THROWS[0]!, upIn: -4 }));
+  const beyond = await framesOf(12);
+  expect(beyond.mark).toBe(beyond.words);
+});
+
+/** The frame in which mark and words of a throw were written. */
+interface Frames {
+  mark: number;
+  words: number;
+}
+
+/** Runs in the page: counts frames, and notes in which a throw's mark and its words come. */
+function watchFrames(): void {
+  const seenIn: Record<string, Frames> = {};
+  Object.assign(globalThis, { seenIn });
+  let frame = 0;
+  const count = (): void => {
+    frame += 1;
+    requestAnimationFrame(count);
+  };
+  requestAnimationFrame(count);
+  const note = (what: keyof Frames, selector: string): void => {
+    const place = document.querySelector(selector)?.getAttribute('data-place') ?? '';
+    seenIn[place] ??= { mark: -1, words: -1 };
+    if (seenIn[place][what] === -1) seenIn[place][what] = frame;
+  };
+  new MutationObserver(() => {
+    note('mark', '.separation-plane g.mark.newest');
+    note('words', '.wall-last');
+  }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ['data-place'] });
+}
 
 interface Seen {
   /** Attributes and texts, each by the element that it stands on. */

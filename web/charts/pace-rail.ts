@@ -1,5 +1,5 @@
 import { scaleLinear } from 'd3';
-import { opacityOfAge } from './age.ts';
+import { putAge } from './age.ts';
 import { describe, drawnFrom, layer, ofGeneration, pictureOf, write, type Layer } from './described.ts';
 import { dodge } from './dodge.ts';
 import { linesOf, writeLines } from './lines.ts';
@@ -114,7 +114,8 @@ function drawThrows(group: Layer, throws: readonly RailThrow[], { x, y, half }: 
     'data-on-pace': ({ onPace }) => (onPace === null ? 'not-judged' : onPace ? 'yes' : 'no'),
     'class': ({ fastball, place }) => `throw${fastball ? ' fastball' : ''}${place === newest ? ' newest' : ''}`,
     'x1': (thrown) => x - reach(thrown), 'x2': (thrown) => x + reach(thrown), 'y1': ({ speedMps }) => y(speedMps), 'y2': ({ speedMps }) => y(speedMps),
-    'opacity': ({ place }) => opacityOfAge(age.get(place)!),
+  }).each(function aged({ place }) {
+    putAge(this, age.get(place)!);
   }).order();
 }
 

@@ -1,11 +1,12 @@
+import { select } from 'd3';
 import { describe, layer, ofGeneration, pictureOf, type Layer, type Svg } from './described.ts';
 import type { Box, Taken } from './place-label.ts';
 import { drawAxes, giveWay } from './plane-axes.ts';
-import { coveredBy, drawCloud, drawMarks } from './plane-marks.ts';
+import { addMark, coveredBy, drawCloud, drawMarks } from './plane-marks.ts';
 import { drawLetters } from './plane-letters.ts';
 import { drawMiss } from './plane-miss.ts';
-import type { PlaneData, PlaneOptions, PlaneReach, PlaneUnexplained } from './plane-data.ts';
-import { planeScale, reachOf, type PlaneScale } from './plane-scale.ts';
+import type { PlaneData, PlaneMarks, PlaneOptions, PlaneReach, PlaneUnexplained } from './plane-data.ts';
+import { planeScale, reachOf, type PlaneScale, type Separation } from './plane-scale.ts';
 import { drawSpread } from './plane-spread.ts';
 import { drawZone } from './plane-zone.ts';
 
@@ -32,13 +33,31 @@ export interface PlaneParts {
  */
 export function drawPlane(element: SVGSVGElement, data: PlaneData, options: PlaneOptions, parts: PlaneParts | null): void {
   const svg = pictureOf(element, 'separation-plane');
-  const { width, height, textPx } = options;
+  const { textPx } = options;
   ofGeneration(svg, data.generation);
   describe(svg, options, data.texts.name, data.texts.description, options.onZone === undefined ? 'img' : 'group');
   svg.style('font-size', `${textPx}px`);
-  const scale = planeScale(reachOf([...data.marks, ...(data.unexplained === null ? [] : [data.unexplained.from])], data.zone), width, height, data.armSideOn === 'right' ? 1 : -1);
+  const scale = scaleOf(data, options, data.unexplained === null ? [] : [data.unexplained.from]);
+  RULED_BY.set(element, ruling(data, scale));
   drawContents(svg, data, options, scale, parts);
   parts?.handles.draw(svg, data, scale, options);
+}
+
+/** By what each plane was ruled last. */
+const RULED_BY = new WeakMap<SVGSVGElement, string>();
+
+function ruling({ generation }: PlaneMarks, { pxPerM, originX, originY, armSign }: PlaneScale): string {
+  return [pxPerM, originX, originY, armSign, generation].join(' ');
+}
+
+function scaleOf({ marks, zone, armSideOn }: PlaneMarks, { width, height }: PlaneOptions, besides: readonly Separation[]): PlaneScale {
+  return planeScale(reachOf([...marks, ...besides], zone), width, height, armSideOn === 'right' ? 1 : -1);
+}
+
+/** Draws the newest mark alone on a plane that holds all others, ahead of everything else that its throw changes; nothing where the plane has to be ruled anew for it. */
+export function addNewestMark(element: SVGSVGElement, data: PlaneMarks, options: PlaneOptions): void {
+  const scale = scaleOf(data, options, []);
+  if (RULED_BY.get(element) === ruling(data, scale)) addMark(layer(select(element), 'marks'), data.marks, scale, options);
 }
 
 /** From the ground up. Each name then finds its place among what is drawn, the more pressing first. */

@@ -1,4 +1,4 @@
-import { opacityOfAge } from './age.ts';
+import { opacityOfAge, putAge } from './age.ts';
 import { put, write, type Layer } from './described.ts';
 import type { Box, Taken } from './place-label.ts';
 import type { PlaneData, PlaneMark } from './plane-data.ts';
@@ -14,6 +14,8 @@ export interface PlacedMark extends PlaneMark {
   readonly beyond: boolean;
   readonly newest: boolean;
   readonly radius: number;
+  /** How far the stroke of its outline goes beyond that. */
+  readonly rimPx: number;
   readonly age: number;
   readonly lettered: boolean;
 }
@@ -42,6 +44,11 @@ export function markRadius(textPx: number, newest: boolean): number {
   return Math.max(5, textPx * 0.27) * (newest ? 1.35 : 1);
 }
 
+/** Width of a mark's outline by the size of the text, as charts.css draws it. */
+function strokeOf(newest: boolean): number {
+  return newest ? 0.13 : 0.095;
+}
+
 /** Marks: filled on target, hollow when missed, hatched when inferred; older is fainter. Gives where they stand. */
 export function drawMarks(group: Layer, marks: readonly PlaneMark[], scale: Placing, look: MarkLook): PlacedMark[] {
   const placed = placeMarks(marks, scale, look);
@@ -59,6 +66,18 @@ export function drawMarks(group: Layer, marks: readonly PlaneMark[], scale: Plac
   return placed;
 }
 
+/** Adds the newest mark to those that are drawn, and makes the one before it an older one; nothing where others are drawn than those before it. */
+export function addMark(group: Layer, marks: readonly PlaneMark[], scale: Placing, look: MarkLook): void {
+  const layer = group.node()!;
+  const last = layer.lastElementChild as SVGGElement | null;
+  const [newest, before] = placeMarks(marks.slice(-2), scale, look).reverse();
+  if (newest === undefined || (last === null ? undefined : LOOKS.get(last)?.place) !== before?.place) return;
+  if (last !== null && before !== undefined) paintMark(last, before, scale);
+  const drawn = newMark();
+  paintMark(drawn, newest, scale);
+  layer.append(drawn);
+}
+
 /** The marks that are drawn, by place; those of other places are taken out. */
 function marksOf(layer: SVGGElement, places: ReadonlySet<number>): Map<number, SVGGElement> {
   const known = new Map<number, SVGGElement>();
@@ -72,7 +91,6 @@ function marksOf(layer: SVGGElement, places: ReadonlySet<number>): Map<number, S
 
 function newMark(): SVGGElement {
   const [mark, path, title] = ['g', 'path', 'title'].map((name) => document.createElementNS('http://www.w3.org/2000/svg', name)) as [SVGGElement, SVGPathElement, SVGTitleElement];
-  mark.setAttribute('class', 'mark');
   mark.append(path, title);
   return mark;
 }
@@ -83,18 +101,17 @@ function paintMark(group: SVGGElement, mark: PlacedMark, scale: Placing): void {
   LOOKS.set(group, mark);
   const [path, title] = group.children as unknown as [SVGPathElement, SVGTitleElement];
   if (before !== undefined && looksLike(before, mark)) {
-    if (opacityOfAge(before.age) !== opacityOfAge(mark.age)) put(path, 'opacity', String(opacityOfAge(mark.age)));
+    if (opacityOfAge(before.age) !== opacityOfAge(mark.age)) putAge(path, mark.age);
     return;
   }
-  const { x, y, place, trial, onTarget, fastball, inferred, beyond, newest, said } = mark;
-  put(group, 'transform', `translate(${x},${y})`);
+  const { place, trial, onTarget, fastball, inferred, beyond, newest, said } = mark;
   put(group, 'data-place', String(place));
   if (trial === null) group.removeAttribute('data-trial');
   else put(group, 'data-trial', trial);
   put(group, 'data-on-target', onTarget === null ? 'not-judged' : onTarget ? 'yes' : 'no');
-  for (const [name, is] of Object.entries({ fastball, inferred, beyond, newest })) group.classList.toggle(name, is);
+  put(group, 'class', ['mark', fastball && 'fastball', inferred && 'inferred', beyond && 'beyond', newest && 'newest'].filter(Boolean).join(' '));
   put(path, 'd', shapeOf(mark, scale));
-  put(path, 'opacity', String(opacityOfAge(mark.age)));
+  putAge(path, mark.age);
   if (title.textContent !== said) title.textContent = said;
 }
 
@@ -113,9 +130,13 @@ export function coveredBy(placed: readonly PlacedMark[]): Taken[] {
   return placed.filter(({ fastball, age }) => !fastball && age < 12).map(({ x, y, radius, newest }) => ({ ...around(x, y, radius), minds: newest ? NEWEST_MINDS : 1 }));
 }
 
+/** Where it stands in the picture: moved there by a transform, each mark would be a layer of its own to the browser. */
 function shapeOf(mark: PlacedMark, scale: Placing): string {
-  if (mark.beyond) return pointer(mark.radius, mark, scale);
-  return mark.inferred && mark.onTarget === true ? circle(mark.radius) + hatch(mark.radius) : circle(mark.radius);
+  const { radius, x, y, onTarget, inferred, rimPx } = mark;
+  if (mark.beyond) return pointer(radius, mark, scale);
+  if (onTarget !== true) return circle(radius, x, y);
+  // Filled up to where the stroke of a hollow one ends.
+  return inferred ? circle(radius, x, y) + hatch(radius, x, y) : circle(radius + rimPx, x, y);
 }
 
 function around(x: number, y: number, radius: number): Box {
@@ -136,29 +157,29 @@ function placeMarks(marks: readonly PlaneMark[], scale: Placing, { width, height
     const inY = Math.max(rim, Math.min(height - rim, y));
     return {
       ...mark, x: inX, y: inY, beyond: inX !== x || inY !== y,
-      age: age.get(mark.place)!, newest, radius,
+      age: age.get(mark.place)!, newest, radius, rimPx: textPx * strokeOf(newest) * 0.5,
       lettered: mark.trial !== null && !mark.fastball && (letters === 'every' || newestOfTrial.get(mark.trial) === mark.place),
     };
   });
 }
 
-/** The path of a circle about the origin. */
-export function circle(r: number): string {
-  return `M${-r},0a${r},${r} 0 1,0 ${2 * r},0a${r},${r} 0 1,0 ${-2 * r},0Z`;
+/** The path of a circle about a point, the origin unless said. */
+export function circle(r: number, x = 0, y = 0): string {
+  return `M${x - r},${y}a${r},${r} 0 1,0 ${2 * r},0a${r},${r} 0 1,0 ${-2 * r},0Z`;
 }
 
 /** Lines across a circle, a slope of one. */
-function hatch(r: number): string {
+function hatch(r: number, x: number, y: number): string {
   return [-0.9, -0.3, 0.3, 0.9].map((offset) => {
     const half = Math.sqrt(r * r - (offset * r) ** 2 / 2) / Math.SQRT2;
     const middle = (offset * r) / 2;
-    return `M${middle - half},${-middle - half}L${middle + half},${-middle + half}`;
+    return `M${x + middle - half},${y - middle - half}L${x + middle + half},${y - middle + half}`;
   }).join('');
 }
 
 /** A wedge at the rim that points to where the throw lies. */
 function pointer(r: number, { armSideM, verticalM, x, y }: PlacedMark, scale: Placing): string {
   const angle = Math.atan2(scale.y(verticalM) - y, scale.x(armSideM) - x);
-  const at = (turn: number, length: number): string => `${Math.cos(angle + turn) * length},${Math.sin(angle + turn) * length}`;
+  const at = (turn: number, length: number): string => `${x + Math.cos(angle + turn) * length},${y + Math.sin(angle + turn) * length}`;
   return `M${at(0, r * 1.4)}L${at(2.4, r)}L${at(-2.4, r)}Z`;
 }

@@ -1,6 +1,7 @@
 import { createMemo, Match, Show, Switch } from 'solid-js';
 import { mayThrow } from '../../core/coaching/arm-care.ts';
 import { drawPaceRail } from '../charts/pace-rail.ts';
+import { addNewestMark } from '../charts/plain-plane.ts';
 import { drawSeparationPlane } from '../charts/separation-plane.ts';
 import type { MoundView, SessionView } from '../../core/facts/views.ts';
 import type { Standing } from '../standing/standing.ts';
@@ -12,7 +13,7 @@ import { withArrow } from './asked/with-arrow.ts';
 import { Drawn } from './drawn.tsx';
 import { lastThrow, lastThrowWords, paceFitsAboveWindows } from './last-throw.ts';
 import { PainPicture } from './pain-picture.tsx';
-import { planeOf } from './plane-of.ts';
+import { planeMarksOf, planeOf } from './plane-of.ts';
 import { railOf } from './rail-of.ts';
 import { unbroken } from './unbroken.ts';
 import { WallRoom } from './wall-room.tsx';
@@ -22,6 +23,8 @@ import { Windows } from './windows.tsx';
 /** What the Wall shows of a mound, from data alone: the same live and played back. */
 export interface MoundPictureProps {
   readonly view: MoundView;
+  /** The view of one more throw that will be `view` in the next frame: its mark is drawn already. */
+  readonly coming?: MoundView | null;
   readonly standing: Standing;
   /** Whether the windows are drawn too. */
   readonly windows: boolean;
@@ -84,7 +87,10 @@ function SessionPicture(props: MoundPictureProps & { readonly session: SessionVi
             {(forming) => <Forming have={forming().have} need={forming().need} mayThrow={mayThrow(props.session.armCare)} />}
           </Match>
           <Match when={true}>
-            <Drawn draw={(svg, { width, height }) => drawSeparationPlane(svg, plane(), { width, height, textPx: props.textPx, letters: 'newest' })} />
+            <Drawn
+              first={(svg, { width, height }) => props.coming && addNewestMark(svg, planeMarksOf(props.coming, speech()), { width, height, textPx: props.textPx, letters: 'newest' })}
+              draw={(svg, { width, height }) => drawSeparationPlane(svg, plane(), { width, height, textPx: props.textPx, letters: 'newest' })}
+            />
           </Match>
         </Switch>
       </div>

@@ -1,5 +1,5 @@
 import type { MoundView, ThrowView, WindowView } from '../../core/facts/views.ts';
-import type { PlaneData, PlaneMark, PlaneMiss, PlaneSpread } from '../charts/plane-data.ts';
+import type { PlaneData, PlaneMark, PlaneMarks, PlaneMiss, PlaneSpread } from '../charts/plane-data.ts';
 import { movementRuling } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
 import { missWords, missWays, sideWords, verticalWords, whatWords } from '../words/throw-words.ts';
@@ -12,15 +12,12 @@ export function planeOf(view: MoundView, speech: Speech, spreadOf: WindowView['s
   const { session } = view;
   const { plane } = speech.words;
   const baseline = session?.baseline.kind === 'baseline' ? session.baseline : null;
-  const drawn = view.throws.filter((thrown) => thrown.stage === session?.stage);
-  const marks = drawn.flatMap((thrown) => markKept(thrown, speech) ?? []);
+  const marked = planeMarksOf(view, speech);
+  const { marks } = marked;
   return {
-    generation: `${view.mound} ${session?.id} ${session?.stage} ${view.generation}`,
-    armSideOn: session?.athlete.hand === 'left' ? 'left' : 'right',
+    ...marked,
     cloud: baseline?.cloud ?? [],
     hasBaseline: baseline !== null,
-    zone: session?.zone ?? null,
-    marks,
     miss: missOf(view, marks.at(-1)?.place ?? null, speech),
     spread: spreadOf === null ? null : spreadIn(view, spreadOf, speech),
     reach: null,
@@ -31,6 +28,18 @@ export function planeOf(view: MoundView, speech: Speech, spreadOf: WindowView['s
       description: plane.description(descriptionOf(view, marks, speech)),
       ...planeNames(speech),
     },
+  };
+}
+
+/** What the marks of the plane are drawn by: throws of the stage that is thrown now. */
+export function planeMarksOf(view: MoundView, speech: Speech): PlaneMarks {
+  const { session } = view;
+  const drawn = view.throws.filter((thrown) => thrown.stage === session?.stage);
+  return {
+    generation: `${view.mound} ${session?.id} ${session?.stage} ${view.generation}`,
+    armSideOn: session?.athlete.hand === 'left' ? 'left' : 'right',
+    zone: session?.zone ?? null,
+    marks: drawn.flatMap((thrown) => markKept(thrown, speech) ?? []),
   };
 }
 

@@ -10,7 +10,7 @@ import { createSpeedRequest, SpeedButton } from './speed-request.tsx';
 import { TakeButton } from './taking/take-button.tsx';
 
 /** The picture of a mound with what was asked for. The keys W, S, G and P show and hide the windows, the seam map, the gap line and the plate; V shows the speed of an athlete who may be under 18; Q shows the code for the athlete's phone; T saves the pictures. */
-export function Requested(props: { readonly view: () => MoundView; readonly standing: () => Standing; readonly controls: boolean }) {
+export function Requested(props: { readonly view: () => MoundView; readonly coming: () => MoundView | null; readonly standing: () => Standing; readonly controls: boolean }) {
   const requests = createRequests();
   const speed = createSpeedRequest();
   onMount(() => {
@@ -24,7 +24,7 @@ export function Requested(props: { readonly view: () => MoundView; readonly stan
   const withoutSpeed = ({ session }: MoundView): boolean => session !== null && !showsSpeed(session, speed.asked());
   return (
     <>
-      <MoundPicture view={props.view()} standing={props.standing()} windows={requests.windows.asked()} picture={requests.picture()} withoutSpeed={withoutSpeed(props.view())} />
+      <MoundPicture view={props.view()} coming={props.coming()} standing={props.standing()} windows={requests.windows.asked()} picture={requests.picture()} withoutSpeed={withoutSpeed(props.view())} />
       <Show when={props.controls}>
         <RequestButtons requests={requests} />
         <CodeButton session={props.view().session} />

@@ -38,7 +38,7 @@ export default function Wall(props: { readonly mound: string }) {
 function One(props: { readonly hung: Hung; readonly kiosk: boolean }) {
   return (
     <OfMound hung={props.hung}>
-      {(view) => <Requested view={view} standing={props.hung.standing} controls={!props.kiosk} />}
+      {(view) => <Requested view={view} coming={props.hung.live.coming} standing={props.hung.standing} controls={!props.kiosk} />}
     </OfMound>
   );
 }
@@ -52,7 +52,7 @@ function Several(props: { readonly hung: readonly Hung[]; readonly leftOut: read
       <For each={props.hung}>
         {(hung) => (
           <OfMound hung={hung} tile>
-            {(view) => <MoundPicture tile view={view()} standing={hung.standing()} windows={false} picture={null} withoutSpeed={hidesSpeed(view())} />}
+            {(view) => <MoundPicture tile view={view()} coming={hung.live.coming()} standing={hung.standing()} windows={false} picture={null} withoutSpeed={hidesSpeed(view())} />}
           </OfMound>
         )}
       </For>
