@@ -1,5 +1,6 @@
 import { fork, type ChildProcess } from 'node:child_process';
 import { once } from 'node:events';
+import { setTimeout as atRest } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import { chromium, type Browser, type Page } from '@playwright/test';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -14,7 +15,13 @@ import { report } from './measure.ts';
 
 const MOUND = 'north-1';
 const OTHER_VIEWERS = 50;
-const THROWS = 150;
+/** From one to the next the system lays threads and cores out anew, which moves a ratio by a tenth; the middle one counts. */
+const ROUNDS = 5;
+const THROWS_OF_A_ROUND = 60;
+/** Before what is counted, so that both pages are at work. */
+const WARM = 10;
+/** Throws come seconds apart: neither path is measured in what the other, or the throw before, has left to be done. */
+const REST_MS = 70;
 const SCREEN = { width: 1920, height: 1080 };
 
 let browser: Browser;
@@ -106,10 +113,8 @@ async function paintedAt(page: Page, place: number): Promise<number> {
 
 const nowMs = (): number => performance.timeOrigin + performance.now();
 
-test(`with ${OTHER_VIEWERS} other viewers a throw's mark is painted within 1.5 times what the bare path takes, and 99 of 100 within 60 ms`, async () => {
-  await beside('crowd.mjs', server.address, MOUND, String(OTHER_VIEWERS));
-  const floor = await beside('floor.mjs');
-  await beside('crowd.mjs', floor, MOUND, String(OTHER_VIEWERS));
+/** Both pages as they are opened anew, and how long a throw and the bare path's circle took on them, in turn. */
+async function roundOfPaints(floor: string, round: number): Promise<{ readonly ours: readonly number[]; readonly floors: readonly number[] }> {
   const [wall, bare] = [await browser.newPage({ viewport: SCREEN }), await browser.newPage({ viewport: SCREEN })];
   await wall.goto(`${server.address}/wall/${MOUND}`);
   await wall.locator('.separation-plane').waitFor();
@@ -122,29 +127,46 @@ test(`with ${OTHER_VIEWERS} other viewers a throw's mark is painted within 1.5 t
 
   const frames = WORKED_THROWS.map(easyFrame);
   const [ours, floors]: [number[], number[]] = [[], []];
-  const WARM = 10;
-  let place = (await (await fetch(`${server.address}/api/mounds`)).json() as { place: number }[])[0]!.place;
-  for (let time = 0; time < THROWS + WARM; time += 1) {
+  let { place } = (await (await fetch(`${server.address}/api/mounds`)).json() as [{ place: number }])[0];
+  for (let time = 0; time < THROWS_OF_A_ROUND + WARM; time += 1) {
     thrown += 1;
     place += 1;
+    const circle = round * 1000 + time + 1;
+    await atRest(REST_MS);
     const sentMs = nowMs();
     device.sendOnly({ kind: 'throw', sequence: thrown, time: thrown * 1000, body: frames[time % frames.length]! });
     const oursMs = await paintedAt(wall, place) - sentMs;
+    await atRest(REST_MS);
     const bareMs = nowMs();
-    ball.send(JSON.stringify({ place: time + 1, x: (time * 37) % 800, y: (time * 53) % 600 }));
-    const floorMs = await paintedAt(bare, time + 1) - bareMs;
+    ball.send(JSON.stringify({ place: circle, x: (time * 37) % 800, y: (time * 53) % 600 }));
+    const floorMs = await paintedAt(bare, circle) - bareMs;
     if (time < WARM) continue;
     ours.push(oursMs);
     floors.push(floorMs);
   }
-  const [mine, bottom] = [inOrder(ours), inOrder(floors)];
-  const ratio = ofAll(mine, 0.5) / ofAll(bottom, 0.5);
-  report(`frame to painted mark with ${OTHER_VIEWERS} other viewers: median ${ofAll(mine, 0.5).toFixed(1)} ms, 99 of 100 within ${ofAll(mine, 0.99).toFixed(1)} ms; bare path ${ofAll(bottom, 0.5).toFixed(1)} ms; ratio ${ratio.toFixed(2)}`);
-  expect(ratio).toBeLessThanOrEqual(1.5);
-  expect(ofAll(mine, 0.99)).toBeLessThan(60);
+  ball.close();
   await wall.close();
   await bare.close();
-  ball.close();
+  return { ours, floors };
+}
+
+test(`with ${OTHER_VIEWERS} other viewers a throw's mark is painted within 1.5 times what the bare path takes, and 99 of 100 within 60 ms`, async () => {
+  await beside('crowd.mjs', server.address, MOUND, String(OTHER_VIEWERS));
+  const floor = await beside('floor.mjs');
+  await beside('crowd.mjs', floor, MOUND, String(OTHER_VIEWERS));
+  const all: number[] = [];
+  const ratios: number[] = [];
+  for (let round = 1; round <= ROUNDS; round += 1) {
+    const { ours, floors } = await roundOfPaints(floor, round);
+    const [mine, bottom] = [ofAll(inOrder(ours), 0.5), ofAll(inOrder(floors), 0.5)];
+    all.push(...ours);
+    ratios.push(mine / bottom);
+    report(`frame to painted mark with ${OTHER_VIEWERS} other viewers, round ${round} of ${ROUNDS}: median ${mine.toFixed(1)} ms, bare path ${bottom.toFixed(1)} ms, ratio ${(mine / bottom).toFixed(2)}`);
+  }
+  const [ratio, slow] = [ofAll(inOrder(ratios), 0.5), ofAll(inOrder(all), 0.99)];
+  report(`frame to painted mark with ${OTHER_VIEWERS} other viewers: ratio of the middle round ${ratio.toFixed(2)}, 99 of 100 within ${slow.toFixed(1)} ms`);
+  expect(ratio).toBeLessThanOrEqual(1.5);
+  expect(slow).toBeLessThan(60);
 });
 
 /** Bytes of the page's heap, and its nodes, after everything that is let go of was collected. */
