@@ -97,6 +97,11 @@ export async function followLedgers(log: FactLog, file: string, onTrouble: (erro
     for (const missed of [...log.read(fact.mound, place)]) if (missed.place <= fact.place) take(missed);
   }
 
+  /** Nobody makes views of a mound that nobody follows. */
+  function expect(fact: Fact): void {
+    if (streams.get(fact.mound)?.observed === true) mounds.get(fact.mound)?.expect(fact);
+  }
+
   /** Nothing that was put away of these mounds may be found again. */
   function refold(changed: readonly string[]): void {
     brought.clear();
@@ -128,7 +133,7 @@ export async function followLedgers(log: FactLog, file: string, onTrouble: (erro
   }
   let open = true;
   lookThrough(log, unreadThrough, () => open).catch(onTrouble);
-  const stops = [log.onAppended(follow), log.onUnderWay((fact) => mounds.get(fact.mound)?.expect(fact)), log.onErased(refold)];
+  const stops = [log.onAppended(follow), log.onUnderWay(expect), log.onErased(refold)];
 
   return {
     of,

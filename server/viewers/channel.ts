@@ -25,6 +25,7 @@ export interface ChannelSource {
   readonly states$: Observable<Ledger>;
   /** Leaves out views for which there is no time. */
   readonly spaced: MonoTypeOperatorFunction<Ledger>;
+  /** By which those wait who look alone. */
   readonly watch: Pick<Stopwatch, 'after'>;
   /** Sends one message to all of them. */
   deliver(viewers: readonly Viewer[], message: ViewMessage): void;

@@ -47,6 +47,7 @@ test('a mound whose throws were worked out on their way stands as its log says',
   const folder = folderForTest();
   const log = logIn(folder);
   const ledgers = await followLedgers(log, path.join(folder, 'ledgers.db'), trouble, { nowMs: () => 0 });
+  ledgers.states('north-1').subscribe();
   // oxlint-disable-next-line no-await-in-loop -- each by itself
   for (const fact of evening().facts) await log.append(fact);
   const view = moundView(ledgers.of('north-1'), null);
@@ -66,6 +67,7 @@ test('of a throw that was on its way and never came to be nothing is left', asyn
     onAppended: (listener: (fact: Fact) => void) => ((listeners.appended = listener), () => {}),
   });
   const ledgers = await followLedgers(inHand, path.join(folder, 'ledgers.db'), trouble, { nowMs: () => 0 });
+  ledgers.states('north-1').subscribe();
   const { facts } = evening();
   for (const fact of facts) listeners.appended!(fact);
   const lost = evening();
