@@ -93,6 +93,7 @@ test('a good evening: a new athlete, five fastballs, a plan, three trials in blo
     await expect(nextThrow(page)).toHaveText(/trial A/);
     await throws('right', FLOATING, 5);
     await page.getByRole('button', { name: 'Next block: 5 of B' }).click();
+    await expect(nextThrow(page)).toHaveText(/trial B/);
     await throws('right', TURNED, 5);
     await expect(page.getByRole('button', { name: 'Next block: 5 of A' })).toBeVisible();
   });
@@ -100,10 +101,13 @@ test('a good evening: a new athlete, five fastballs, a plan, three trials in blo
   await step('a third trial takes turns with the one before it', async () => {
     await page.getByRole('group', { name: 'Finger spread' }).getByLabel('wide').check();
     await page.getByRole('button', { name: 'Begin trial C' }).click();
+    await expect(nextThrow(page)).toHaveText(/trial C/);
     await throws('right', DEAD, 5);
     await page.getByRole('button', { name: 'Next block: 5 of B' }).click();
+    await expect(nextThrow(page)).toHaveText(/trial B/);
     await throws('right', TURNED, 5);
     await page.getByRole('button', { name: 'Next block: 5 of C' }).click();
+    await expect(nextThrow(page)).toHaveText(/trial C/);
     await throws('right', DEAD, 5);
     await expect(page.locator('.trials li')).toHaveText([/^C.*10 throws/, /^B.*15 throws/, /^A.*10 throws/]);
     await expect(page.locator('.arm-count')).toHaveText('Arm today: 40 of 120 from the mound');

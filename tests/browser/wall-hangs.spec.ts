@@ -127,6 +127,7 @@ test('a kiosk has no control and no cursor, keeps its screen awake, and says why
 });
 
 test('a Wall rests where nothing was said for long, tells then how it stands, and wakes with the next throw', async ({ server, page, device, coach }) => {
+  keepBeating(device);
   await coach.say(opening('s1'));
   await page.goto(`${server.address}/wall/north-1?kiosk&rest=0.01`);
   await expect(page.locator('.wall-resting')).toContainText(/Resting since \d+:\d\d/);

@@ -56,11 +56,24 @@ test('what is not a throw is told at once, and whatever waited with it', () => {
   const { said, tell } = telling();
   tell({ ...UNLINKED, view: ANSWERED });
   expect(said).toEqual([`all of ${ANSWERED.place}`]);
-  tell({ ...UNLINKED, view: { ...THROWN, place: ANSWERED.place + 1 } });
-  tell({ ...UNLINKED, view: { ...THROWN, place: ANSWERED.place + 1 }, behindPulses: 1 });
-  expect(said.slice(1)).toEqual([`mark of ${ANSWERED.place + 1}`, `all of ${ANSWERED.place + 1}, behind`]);
+  const thrown = { ...THROWN, place: ANSWERED.place + 1 };
+  tell({ ...UNLINKED, view: thrown });
+  tell({ ...UNLINKED, view: { ...thrown, place: thrown.place + 1 } });
+  expect(said.slice(1)).toEqual([`mark of ${thrown.place}`, `all of ${thrown.place + 1}`]);
   frame();
   frame();
+  expect(said).toHaveLength(3);
+});
+
+test('a pulse between a throw and its frame does not bring all that is said of it forward', () => {
+  const { said, tell } = telling();
+  tell({ ...UNLINKED, view: THROWN });
+  tell({ ...UNLINKED, view: THROWN, behindPulses: 1 });
+  expect(said).toHaveLength(1);
+  frame();
+  frame();
+  expect(said.slice(1)).toEqual([`all of ${THROWN.place}, behind`]);
+  tell({ ...UNLINKED, view: THROWN });
   expect(said).toHaveLength(3);
 });
 

@@ -15,11 +15,13 @@ export function markFirst(tell: (state: LinkState) => void, comes: (view: MoundV
     tell(newest);
   };
   return (state) => {
+    const { view } = state;
     const before = newest.view;
     newest = state;
-    // A page that nobody sees is given no frames.
-    if (document.hidden || state.view === null || !hasNewThrow(before, state.view)) return pass();
-    comes(state.view);
+    const isThrow = view !== null && hasNewThrow(before, view);
+    // A page that nobody sees is given no frames. What says nothing of the throws waits with them.
+    if (document.hidden || !(isThrow || (waits && view === before))) return pass();
+    if (isThrow) comes(view);
     if (waits) return;
     waits = true;
     // The first of the two frames paints the mark.
