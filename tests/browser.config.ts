@@ -17,8 +17,9 @@ export const EVERY_BROWSER_RUN: PlaywrightTestConfig = {
   forbidOnly: true,
   retries: 0,
   reporter: 'line',
-  timeout: 60_000,
-  expect: { timeout: 10_000 },
+  // Every wait is for something that comes: a machine at half its speed takes longer, and nothing is won by giving up before.
+  timeout: 120_000,
+  expect: { timeout: 25_000 },
   outputDir: 'test-results',
   use: {
     browserName: 'chromium',
