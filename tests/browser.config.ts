@@ -18,7 +18,7 @@ export const EVERY_BROWSER_RUN: PlaywrightTestConfig = {
   retries: 0,
   reporter: 'line',
   // Every wait is for something that comes: a machine at half its speed takes longer, and nothing is won by giving up before.
-  timeout: 120_000,
+  timeout: 300_000,
   expect: { timeout: 25_000 },
   outputDir: 'test-results',
   use: {

@@ -11,7 +11,6 @@ const CHANGEUPS: readonly (readonly [Summed, tilt: number, plate: { x: number; z
 ];
 
 test('where a changeup is aimed follows the target on Plan, stands by it on Bench, and counts the trial’s throws', async ({ page, server, coach, device }) => {
-  test.setTimeout(60_000);
   const throws = counted(device);
   await coach.say(opening('one', ATHLETE));
   await coach.say({ kind: 'intent-set', session: 'one', intent: 'four-seam' });

@@ -52,7 +52,6 @@ test('a coach asks the Wall for seam map, gap line and plate by one key each, on
 });
 
 test('Wall and Playback keep every word apart and large enough with a picture beside the plane, with and without windows', inProve(), async ({ browser, server }) => {
-  test.setTimeout(120_000);
   for (const viewport of [BIG_SCREEN, HAND]) {
     const context = await browser.newContext({ viewport, colorScheme: viewport === HAND ? 'light' : 'dark', reducedMotion: 'reduce' });
     const page = await context.newPage();

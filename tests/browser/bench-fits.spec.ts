@@ -51,7 +51,6 @@ async function expectUnderThumb(page: Page): Promise<void> {
 }
 
 test('every place and sheet of Bench clips no word, leaves room for a thumb, and keeps the next throw in sight', async ({ page }) => {
-  test.setTimeout(120_000);
   await page.setViewportSize({ width: 390, height: 844 });
   await tablet(page, 'theme=light&lang=es');
   await expect(page.getByRole('heading', { name: '¿Quién lanza?' })).toBeVisible();
@@ -77,7 +76,6 @@ test('every place and sheet of Bench clips no word, leaves room for a thumb, and
 
 for (const theme of ['light', 'dark', 'sun'] as const) {
   test(`every place and sheet of Bench passes the accessibility check, in ${theme}`, inProve(), async ({ page }) => {
-    test.setTimeout(120_000);
     const leave = await busy();
     await page.setViewportSize({ width: 390, height: 844 });
     await tablet(page, `theme=${theme}&lang=es`);

@@ -245,7 +245,6 @@ test('a known athlete is chosen with one tap, and details can be put right', asy
 });
 
 test('while the server is silent Bench says so, keeps what it shows and what was typed, and sends it when it is told to', async ({ page }) => {
-  test.setTimeout(90_000);
   const coach = await begun();
   await tablet(page);
   await expect(lines(page)).toHaveCount(5);

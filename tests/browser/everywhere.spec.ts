@@ -19,7 +19,6 @@ async function open(page: Page, address: string): Promise<void> {
 }
 
 test('the accessibility check finds nothing on any screen that is still loading, or is refused an answer', inProve(), async ({ server, page }) => {
-  test.setTimeout(120_000);
   let answer: 'none' | 'fault' = 'none';
   await page.route('**/socket.io/**', (route) => (answer === 'none' ? new Promise(() => {}) : route.abort()));
   await page.route('**/api/**', (route) => (answer === 'none' ? new Promise(() => {}) : route.fulfill({ status: 500, json: { code: 'internal', path: '', sentence: 'The server met a fault of its own.' } })));
@@ -35,7 +34,6 @@ test('the accessibility check finds nothing on any screen that is still loading,
 });
 
 test('a session of 200 throws passes the accessibility check on the screens that show them', inProve(), async ({ server, coach, device, page }) => {
-  test.setTimeout(120_000);
   await changeupIsNext(coach, device, { session: 's-1' });
   for (let sequence = 6; sequence <= 200; sequence += 1) await device.throws(sequence, easyFrame(WORKED_THROWS[sequence % WORKED_THROWS.length]!));
   for (const name of ['wall', 'bench', 'recording', 'trials', 'report'] as const) {
@@ -76,7 +74,6 @@ const READ = {
 } as const;
 
 test('nothing moves under the eyes of a reader while throws arrive', async ({ server, coach, device, browser }) => {
-  test.setTimeout(120_000);
   await changeupIsNext(coach, device, { session: 's-1' });
   await device.throws(6, easyFrame(WORKED_THROWS[0]!));
   keepBeating(device);

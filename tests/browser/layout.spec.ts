@@ -6,7 +6,6 @@ import { SCENES, SCREENS, settled, SIZES, withScene } from './scenes.ts';
 
 for (const scene of SCENES) {
   test(`in the scene "${scene}" no screen clips or overlaps its text, and axe finds nothing`, inProve(scene !== 'live'), async ({ browser }) => {
-    test.setTimeout(120_000);
     await withScene(scene, async (server) => {
       for (const viewport of SIZES) {
         const context = await browser.newContext({ viewport, colorScheme: viewport.width > 1000 ? 'dark' : 'light', reducedMotion: 'reduce' });

@@ -14,7 +14,6 @@ const BIG_SCREEN = { width: 1920, height: 1080 };
 const FIRST_WORKED_PLACE = 10;
 
 test('what the Wall painted live after each throw is what Playback paints at that throw, and five throws are as worked out by hand', async ({ page, context }) => {
-  test.setTimeout(120_000);
   const { folder, remove } = temporaryFolder();
   const server = await startServer(folder);
   const device = await connectDevice(server);

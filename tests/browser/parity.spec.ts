@@ -36,7 +36,6 @@ test('the recorded days hold everything that can go wrong on a mound', () => {
 for (const day of DAYS) {
   const { mound } = day.hello;
   test(`on ${mound} the views sent live by the server and those of playback in Chromium agree at every place`, async ({ page }) => {
-    test.setTimeout(120_000);
     const { folder, remove } = temporaryFolder();
     const server = await startServer(folder);
     try {

@@ -230,7 +230,6 @@ test('the start page and Bench lead to Plan', async ({ page, server, coach }) =>
 
 for (const language of ['en', 'es'] as const) {
   test(`Plan clips and overlaps no word and passes the accessibility check on phone, tablet and big screen, in ${language}`, inProve(), async ({ page, server, coach, device }) => {
-    test.setTimeout(90_000);
     await withFastballs(coach, device);
     for (const viewport of SIZES) {
       await page.setViewportSize(viewport);

@@ -68,7 +68,6 @@ test('on Bench a throw opens by its own button, by hand and by keyboard, without
 
 for (const theme of ['light', 'dark'] as const) {
   test(`the numbers keep their words apart and pass the accessibility check on Bench and in Playback, in ${theme}`, inProve(), async ({ page, server }) => {
-    test.setTimeout(90_000);
     for (const viewport of SIZES) {
       await page.setViewportSize(viewport);
       for (const language of ['en', 'es&units=metric']) {

@@ -155,7 +155,6 @@ test('the start page, Bench and Playback lead to the trials of the athlete, and 
 
 for (const all of [false, true]) {
   test(`both screens fit a phone, a tablet and a wall in both languages, and pass the accessibility check in ${all ? 'each of them' : 'three of them'}`, inProve(all), async ({ page, server, coach, device }) => {
-    test.setTimeout(120_000);
     await evening(coach, device);
     await openComparison(page, server.address);
     for (const [width, height] of [[390, 844], [820, 1180], [1920, 1080]] as const) {

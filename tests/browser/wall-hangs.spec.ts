@@ -200,7 +200,6 @@ function ownBuild(folder: string): { readonly program: string; renew(): void } {
 }
 
 test('through a night: the network goes and comes, the server is killed and updated, and the Wall loads the new build once', async ({ page }) => {
-  test.setTimeout(90_000);
   const { folder, remove } = temporaryFolder();
   const build = ownBuild(folder);
   const data = path.join(folder, 'data');

@@ -133,7 +133,6 @@ test('a day later a set without feedback is offered, started with one tap, and t
 
 for (const lang of ['en', 'es'] as const) {
   test(`with everything opened Bench fits phone, tablet and wide screen and passes the accessibility check, in ${lang}`, inProve(), async ({ page, server, coach, device }) => {
-    test.setTimeout(90_000);
     const throwAll = counted(device);
     await targetIsSet(coach, throwAll, { session: 'one', speedBand: BAND });
     await coach.say(cue('one', 'Through the glove'));
