@@ -2,6 +2,7 @@ import { createMemo, Match, Show, Switch } from 'solid-js';
 import { mayThrow } from '../../core/coaching/arm-care.ts';
 import { drawPaceRail } from '../charts/pace-rail.ts';
 import { addNewestMark } from '../charts/plain-plane.ts';
+import type { PlaneOptions } from '../charts/plane-data.ts';
 import { drawSeparationPlane } from '../charts/separation-plane.ts';
 import type { MoundView, SessionView } from '../../core/facts/views.ts';
 import type { Standing } from '../standing/standing.ts';
@@ -10,7 +11,7 @@ import { useSpeech, useWords } from '../words/use-words.tsx';
 import type { Asked } from './asked/asked.ts';
 import { AskedPicture } from './asked/asked-picture.tsx';
 import { withArrow } from './asked/with-arrow.ts';
-import { Drawn } from './drawn.tsx';
+import { Drawn, type Size } from './drawn.tsx';
 import { lastThrow, lastThrowWords, paceFitsAboveWindows } from './last-throw.ts';
 import { PainPicture } from './pain-picture.tsx';
 import { planeMarksOf, planeOf } from './plane-of.ts';
@@ -78,6 +79,7 @@ function SessionPicture(props: MoundPictureProps & { readonly session: SessionVi
     return seams ? withArrow(plain, props.view, speech(), 'plain') : plain;
   });
   const rail = createMemo(() => railOf(props.view, speech()));
+  const options = (size: Size): PlaneOptions => ({ ...size, textPx: props.textPx, letters: 'newest' });
   return (
     <div class="wall-session" classList={{ 'without-speed': props.withoutSpeed === true }}>
       <Head session={props.session} standing={standsBelow() ? null : props.standing} tile={props.tile === true} mound={props.view.mound} />
@@ -88,8 +90,8 @@ function SessionPicture(props: MoundPictureProps & { readonly session: SessionVi
           </Match>
           <Match when={true}>
             <Drawn
-              first={(svg, { width, height }) => props.coming && addNewestMark(svg, planeMarksOf(props.coming, speech()), { width, height, textPx: props.textPx, letters: 'newest' })}
-              draw={(svg, { width, height }) => drawSeparationPlane(svg, plane(), { width, height, textPx: props.textPx, letters: 'newest' })}
+              first={(svg, size) => props.coming && addNewestMark(svg, planeMarksOf(props.coming, speech()), options(size))}
+              draw={(svg, size) => drawSeparationPlane(svg, plane(), options(size))}
             />
           </Match>
         </Switch>
