@@ -21,9 +21,19 @@ export interface Ledgers {
   recorded(session: string): { readonly mound: string; readonly slice: SessionSlice } | null;
   /** The state of a mound after each fact from now on. */
   states(mound: string): Observable<Ledger>;
+  /**
+   * The state that a mound will have if a throw comes to be that is on its way to the disk, while there is time. It is the very one of
+   * `states` then; nothing of it may be shown before.
+   */
+  coming(mound: string): Observable<Ledger>;
   /** Calls after ledgers were folded anew, because somebody was erased: what was made of them before no longer stands. */
   onRefolded(listener: () => void): void;
   close(): void;
+}
+
+interface Streams {
+  readonly states: Subject<Ledger>;
+  readonly coming: Subject<Ledger>;
 }
 
 /**
@@ -39,7 +49,7 @@ export async function followLedgers(log: FactLog, file: string, onTrouble: (erro
   let shelf = openShelf(file, stamp(), onTrouble);
   const brought = new Brought(throwsAtHand);
   const mounds = new Map<string, MoundState>();
-  const streams = new Map<string, Subject<Ledger>>();
+  const streams = new Map<string, Streams>();
   const refolded: (() => void)[] = [];
 
   const of = (mound: string): Ledger => mounds.get(mound)?.ledger ?? emptyLedger(mound);
@@ -86,7 +96,7 @@ export async function followLedgers(log: FactLog, file: string, onTrouble: (erro
     const state = mounds.get(fact.mound) ?? new MoundState(fact.mound, partsOf(fact.mound), 'nothing');
     mounds.set(fact.mound, state);
     state.take(fact);
-    streams.get(fact.mound)?.next(state.ledger);
+    streams.get(fact.mound)?.states.next(state.ledger);
   }
 
   function follow(fact: Fact): void {
@@ -99,7 +109,20 @@ export async function followLedgers(log: FactLog, file: string, onTrouble: (erro
 
   /** Nobody makes views of a mound that nobody follows. */
   function expect(fact: Fact): void {
-    if (streams.get(fact.mound)?.observed === true) mounds.get(fact.mound)?.expect(fact);
+    const stream = streams.get(fact.mound);
+    const state = mounds.get(fact.mound);
+    if (stream?.states.observed !== true || state === undefined) return;
+    state.expect(fact);
+    // Behind a look at what has come meanwhile: the answer of the disk above all.
+    if (stream.coming.observed) setImmediate(() => {
+      if (open && state.coming !== null) stream.coming.next(state.coming);
+    });
+  }
+
+  function streamsOf(mound: string): Streams {
+    const known = streams.get(mound) ?? { states: new Subject<Ledger>(), coming: new Subject<Ledger>() };
+    streams.set(mound, known);
+    return known;
   }
 
   /** Nothing that was put away of these mounds may be found again. */
@@ -142,16 +165,13 @@ export async function followLedgers(log: FactLog, file: string, onTrouble: (erro
       const found = [...mounds].find(([, { ledger }]) => knowsSession(ledger, session));
       return found === undefined ? null : { mound: found[0], slice: found[1].recorded(session) };
     },
-    states(mound) {
-      const stream = streams.get(mound) ?? new Subject<Ledger>();
-      streams.set(mound, stream);
-      return stream;
-    },
+    states: (mound) => streamsOf(mound).states,
+    coming: (mound) => streamsOf(mound).coming,
     onRefolded: (listener) => void refolded.push(listener),
     close() {
       open = false;
       for (const stop of stops) stop();
-      for (const stream of streams.values()) stream.complete();
+      for (const { states, coming } of streams.values()) for (const stream of [states, coming]) stream.complete();
       keepAll();
     },
   };

@@ -69,13 +69,18 @@ export class MoundState {
     if (this.#ledger.place - this.#keptPlace >= KEPT_WHEN_STARTING) this.keep();
   }
 
-  /** Works out ahead what a fact changes that is on its way, and may never come to be. */
+  /** Works out ahead what a throw changes that is on its way, and may never come to be. */
   expect(fact: Fact): void {
     const before = this.#ledger;
     if (fact.place !== before.place + 1 || fact.said.kind !== 'throw-measured') return;
     const after = this.#folded(before, fact);
     this.#next = { before, fact, after };
     prepareView(after);
+  }
+
+  /** The ledger as it will be if the fact that was expected comes to be; null where none is on its way. */
+  get coming(): Ledger | null {
+    return this.#next?.before === this.#ledger ? this.#next.after : null;
   }
 
   /** A fact that cannot be folded is reported and passed over: the log still has it. */

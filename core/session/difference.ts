@@ -33,7 +33,7 @@ function isMadeAlike(before: Parts, after: Parts): boolean {
 /** `withDifferences(before, differencesBetween(before, after))` equals `after`. What does not differ stays the same object. */
 export function withDifferences<Data extends object>(before: Data, differences: Readonly<Record<string, Difference>>): Data {
   const after = (Array.isArray(before) ? [...before] : { ...before }) as Record<string, unknown>;
-  for (const [name, difference] of Object.entries(differences)) after[name] = become(after[name], difference);
+  for (const name of Object.keys(differences)) after[name] = become(after[name], differences[name]!);
   return after as Data;
 }
 

@@ -11,11 +11,15 @@ export interface Folded {
 /**
  * The views of a mound whose facts are folded by `fold.ts`: that of how it stands, then one of each state that follows.
  * @param spaced may leave states out where there is no time for a view of each
+ * @param viewOf makes the view of a state
  */
-export function viewsOf(states$: Observable<Ledger>, start: Ledger, session: string | null, spaced: MonoTypeOperatorFunction<Ledger> = identity): Observable<Folded> {
+export function viewsOf(
+  states$: Observable<Ledger>, start: Ledger, session: string | null, spaced: MonoTypeOperatorFunction<Ledger> = identity,
+  viewOf: (ledger: Ledger) => MoundView = (ledger) => moundView(ledger, session),
+): Observable<Folded> {
   return states$.pipe(
     spaced,
     startWith(start),
-    map((ledger) => ({ ledger, view: moundView(ledger, session) })),
+    map((ledger) => ({ ledger, view: viewOf(ledger) })),
   );
 }

@@ -5,6 +5,7 @@ import { changeBetween, type ViewChange } from '../../core/session/change.ts';
 import { hasNewThrow } from '../../core/session/has-new-throw.ts';
 import type { Ledger } from '../../core/session/ledger.ts';
 import { viewsOf } from '../../core/session/stream.ts';
+import { moundView } from '../../core/session/view.ts';
 import type { Stopwatch } from '../clock.ts';
 import type { Viewer } from './line.ts';
 import { Ring } from './ring.ts';
@@ -23,6 +24,8 @@ export interface ChannelSource {
   shown(view: MoundView): MoundView;
   /** The ledger after each fact from now on. */
   readonly states$: Observable<Ledger>;
+  /** Ledgers that will be among them, if what is on its way to the disk comes to be. */
+  readonly coming$: Observable<Ledger>;
   /** Leaves out views for which there is no time. */
   readonly spaced: MonoTypeOperatorFunction<Ledger>;
   /** By which those wait who look alone. */
@@ -30,6 +33,14 @@ export interface ChannelSource {
   /** Sends one message to all of them. */
   deliver(viewers: readonly Viewer[], message: ViewMessage): void;
   onTrouble(error: unknown): void;
+}
+
+/** What is made of a state that may come to be. */
+interface Ahead {
+  readonly ledger: Ledger;
+  readonly view: MoundView;
+  readonly before: MoundView;
+  readonly change: ViewChange;
 }
 
 /**
@@ -42,6 +53,8 @@ export class Channel {
   /** Of each viewer, the place of the view that it has. */
   readonly #watching = new Map<Viewer, number>();
   #changes = new Map<number, ViewChange>();
+  /** Of a throw that is on its way to the disk: shown once that has it, if ever. */
+  #ahead: Ahead | null = null;
   #following: Subscription | null = null;
 
   constructor(source: ChannelSource) {
@@ -79,26 +92,49 @@ export class Channel {
 
   #follow(): void {
     if (this.#following !== null && !this.#following.closed) return;
-    const { states$, session, spaced, onTrouble } = this.#source;
-    this.#following = viewsOf(states$, this.#source.ledger(), session, spaced).subscribe({
-      next: ({ view }) => {
-        const isThrow = hasNewThrow(this.#ring.newest, view);
-        this.#ring.add(this.#source.shown(view));
-        this.#changes = new Map();
-        this.#offer(isThrow);
-      },
+    const { states$, coming$, session, spaced, onTrouble } = this.#source;
+    const following = viewsOf(states$, this.#source.ledger(), session, spaced, (ledger) => this.#viewOf(ledger)).subscribe({
+      next: ({ view }) => this.#show(view),
       error: (error: unknown) => {
         onTrouble(error);
         this.#rest();
       },
     });
-    if (this.#following.closed) this.#following = null;
+    this.#following = following.closed ? null : following;
+    this.#following?.add(coming$.subscribe((ledger) => this.#makeAhead(ledger)));
+  }
+
+  #viewOf(ledger: Ledger): MoundView {
+    return this.#ahead?.ledger === ledger ? this.#ahead.view : this.#source.shown(moundView(ledger, this.#source.session));
+  }
+
+  #show(view: MoundView): void {
+    const { newest } = this.#ring;
+    const ahead = this.#ahead?.view === view && this.#ahead.before === newest ? this.#ahead : null;
+    const isThrow = hasNewThrow(newest, view);
+    this.#changes = new Map(ahead === null ? [] : [[ahead.before.place, ahead.change]]);
+    this.#ahead = null;
+    this.#ring.add(view);
+    this.#offer(isThrow);
+  }
+
+  /** What hangs is told of a throw first: its view is made while the disk works. */
+  #makeAhead(ledger: Ledger): void {
+    const before = this.#ring.newest;
+    if (before === null || ![...this.#watching.keys()].some(({ hangs }) => hangs)) return;
+    try {
+      const view = this.#viewOf(ledger);
+      this.#ahead = { ledger, view, before, change: changeBetween(before, view) };
+    } catch {
+      // Reported when it is to be shown.
+    }
   }
 
   /** Nobody watches: nothing is computed, and the views kept so far still serve those who come back. */
   #rest(): void {
     this.#following?.unsubscribe();
     this.#following = null;
+    this.#ahead = null;
   }
 
   /** Those who stand at the same place get the same message, made and written out once for all of them. */

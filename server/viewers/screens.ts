@@ -92,6 +92,7 @@ export function serveScreens(http: HttpServer, parts: ScreensParts): { look(): v
       shown: shownTo(who),
       ledger: () => ledgers.of(mound),
       states$: ledgers.states(mound),
+      coming$: ledgers.coming(mound),
       spaced: inTurns(turns),
       watch: systemStopwatch,
       // Each connection is a room of its own, and what goes to several rooms is encoded once.

@@ -87,9 +87,9 @@ async function notesPaints(page: Page, mark: string): Promise<void> {
   await page.evaluate((selector) => {
     const painted: Record<string, number> = {};
     Object.assign(globalThis, { painted });
-    const look = (): void => {
-      const place = document.querySelector(selector)?.getAttribute('data-place');
-      if (place === null || place === undefined || place in painted) return;
+    const look = (): void => document.querySelectorAll(selector).forEach((drawn) => {
+      const place = drawn.getAttribute('data-place')!;
+      if (place in painted) return;
       painted[place] = Number.NaN;
       // A task posted from inside a frame runs once that frame has been handed on to be shown.
       requestAnimationFrame(() => {
@@ -98,7 +98,7 @@ async function notesPaints(page: Page, mark: string): Promise<void> {
         after.port1.start();
         after.port2.postMessage(null);
       });
-    };
+    });
     new MutationObserver(look).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ['data-place'] });
   }, mark);
 }
@@ -120,7 +120,7 @@ async function roundOfPaints(floor: string, round: number): Promise<{ readonly o
   await wall.locator('.separation-plane').waitFor();
   await bare.goto(floor);
   await bare.locator('circle').waitFor();
-  await notesPaints(wall, '.separation-plane g.mark.newest');
+  await notesPaints(wall, '.wall-plane g.mark.newest');
   await notesPaints(bare, 'circle');
   const ball = new WebSocket(`${floor.replace(/^http/, 'ws')}/device`);
   await once(ball, 'open');

@@ -37,6 +37,8 @@ test('the mark of a throw is painted in a frame before all that is said of it; w
   const inReach = await framesOf(11);
   expect(inReach.mark, 'the mark was seen').toBeGreaterThanOrEqual(0);
   expect(inReach.mark).toBeLessThan(inReach.words);
+  await expect(page.locator('.wall-plane g.mark.newest'), 'what came ahead is on the plane now, and nowhere else').toHaveCount(1);
+  await expect(page.locator('.separation-plane g.mark.newest')).toHaveAttribute('data-place', '11');
   await device.throws(8, easyFrame({ ...WORKED_THROWS[0]!, upIn: -4 }));
   const beyond = await framesOf(12);
   expect(beyond.mark).toBe(beyond.words);
@@ -58,13 +60,12 @@ function watchFrames(): void {
     requestAnimationFrame(count);
   };
   requestAnimationFrame(count);
-  const note = (what: keyof Frames, selector: string): void => {
-    const place = document.querySelector(selector)?.getAttribute('data-place') ?? '';
-    seenIn[place] ??= { mark: -1, words: -1 };
-    if (seenIn[place][what] === -1) seenIn[place][what] = frame;
-  };
+  const note = (what: keyof Frames, selector: string): void => document.querySelectorAll(selector).forEach((written) => {
+    const seen = (seenIn[written.getAttribute('data-place')!] ??= { mark: -1, words: -1 });
+    if (seen[what] === -1) seen[what] = frame;
+  });
   new MutationObserver(() => {
-    note('mark', '.separation-plane g.mark.newest');
+    note('mark', '.wall-plane g.mark.newest');
     note('words', '.wall-last');
   }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ['data-place'] });
 }

@@ -1,14 +1,16 @@
 import path from 'node:path';
 import { expect, test } from 'vitest';
-import type { Fact } from '../../core/facts/fact.ts';
+import type { Fact, Said } from '../../core/facts/fact.ts';
 import { foldFact } from '../../core/session/fold.ts';
-import { emptyLedger } from '../../core/session/ledger.ts';
+import { emptyLedger, type Ledger } from '../../core/session/ledger.ts';
 import { moundView } from '../../core/session/view.ts';
 import { followLedgers } from '../../server/ledgers.ts';
 import type { FactLog } from '../../server/log/fact-log.ts';
 import { openSqliteLog } from '../../server/log/sqlite-log.ts';
 import { fiveFastballs, Story, summary, ZONE } from '../core/session/story.ts';
 import { folderForTest } from './folder.ts';
+
+type ThrowSaid = Extract<Said, { kind: 'throw-measured' }>;
 
 const trouble = (error: unknown): never => expect.unreachable(String(error));
 
@@ -54,6 +56,29 @@ test('a mound whose throws were worked out on their way stands as its log says',
   expect(view.session?.counts.all).toBe(8);
   expect(view.throws.at(-1)?.miss).not.toBeNull();
   expect(view).toEqual(folded(log.read('north-1', 0)));
+  ledgers.close();
+  log.close();
+});
+
+test('the state that a throw will bring is told while the disk works, to whoever follows both, and is the very one that comes', async () => {
+  const folder = folderForTest();
+  const log = logIn(folder);
+  const ledgers = await followLedgers(log, path.join(folder, 'ledgers.db'), trouble, { nowMs: () => 0 });
+  const { facts } = evening();
+  log.appendAll(facts.slice(0, -1));
+  const told: { readonly kind: 'coming' | 'there'; readonly ledger: Ledger }[] = [];
+  ledgers.coming('north-1').subscribe((ledger) => void told.push({ kind: 'coming', ledger }));
+  ledgers.states('north-1').subscribe((ledger) => void told.push({ kind: 'there', ledger }));
+  // The answer of the disk may be there first: then nothing more is coming.
+  for (let throws = 0; !told.some(({ kind }) => kind === 'coming'); throws += 1) {
+    expect(throws).toBeLessThan(200);
+    const { said, ...last } = facts.at(-1)!;
+    // oxlint-disable-next-line no-await-in-loop -- each by itself
+    await log.append({ ...last, said: { ...said, source: { ...(said as ThrowSaid).source, sequence: 100 + throws } } as ThrowSaid });
+  }
+  const [coming, there] = told.slice(-2);
+  expect([coming?.kind, there?.kind]).toEqual(['coming', 'there']);
+  expect(there?.ledger).toBe(coming?.ledger);
   ledgers.close();
   log.close();
 });

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import type { MoundView } from '../../core/facts/views.ts';
 import { mToInches } from '../../core/units/convert.ts';
 import { lastThrow, lastThrowWords, paceFitsAboveWindows } from '../../web/wall/last-throw.ts';
-import { planeOf } from '../../web/wall/plane-of.ts';
+import { comingMarks, planeOf } from '../../web/wall/plane-of.ts';
 import { railOf } from '../../web/wall/rail-of.ts';
 import { CAPITAL_SHARE, wallSizes } from '../../web/wall/sizes.ts';
 import { spokenWindow, windowThrows, windowTrends } from '../../web/wall/window-words.ts';
@@ -49,6 +50,24 @@ describe('the separation plane of a view', () => {
   test("a left-hander's arm side lies to the left, as seen from the mound", () => {
     expect(planeOf(liveMound(LEFT_HANDER).view(), SPANISH).armSideOn).toBe('left');
     expect(plane.armSideOn).toBe('right');
+  });
+
+  test('lacks the newer throws of a later view, and nothing else', () => {
+    const mound = liveMound();
+    const before = mound.view();
+    const one = mound.throws([8.1, 13.2, 82.9]).view();
+    const two = mound.throws([9.4, 12.1, 83.3]).view();
+    const [first, second] = two.throws.slice(-2).map(({ place }) => place);
+    const lacking = (shown: MoundView, later: MoundView) => comingMarks(shown, later).map(({ place }) => place);
+    expect(lacking(before, one)).toEqual([first]);
+    expect(lacking(before, two)).toEqual([first, second]);
+    expect(lacking(one, two)).toEqual([second]);
+    expect(lacking(two, two)).toEqual([]);
+    expect(comingMarks(one, two)).toEqual([{ ...planeOf(two, ENGLISH).marks.at(-1)!, said: '' }]);
+    const without = mound.say({ kind: 'throws-excluded', session: `${RIGHT_HANDER.id}-today`, places: [second!], reason: 'misread' }).view();
+    expect(lacking(without, two), 'a throw that was taken out does not come back').toEqual([]);
+    const nextStage = mound.say({ kind: 'stage-set', session: `${RIGHT_HANDER.id}-today`, stage: 'catch-play', distanceM: 18, effort: 'easy' }).view();
+    expect(lacking(one, nextStage), 'of another stage another plane is drawn').toEqual([]);
   });
 
   test('an excluded throw is not drawn, and its miss is not written', () => {

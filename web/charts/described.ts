@@ -10,12 +10,18 @@ export function pictureOf(element: SVGSVGElement, kind: string): Svg {
   return select(element);
 }
 
+/** Sizes a picture in pixels of the page. */
+export function sized(svg: Svg, { width, height }: { readonly width: number; readonly height: number }): void {
+  const node = svg.node()!;
+  put(node, 'viewBox', `0 0 ${width} ${height}`);
+  put(node, 'width', String(width));
+  put(node, 'height', String(height));
+}
+
 /** Sizes a picture, and names and describes it for those who do not see it. With handles inside it is a group, else an image. */
 export function describe(svg: Svg, size: { readonly width: number; readonly height: number }, name: string, description: string, role: 'img' | 'group' = 'img'): void {
   const node = svg.node()!;
-  put(node, 'viewBox', `0 0 ${size.width} ${size.height}`);
-  put(node, 'width', String(size.width));
-  put(node, 'height', String(size.height));
+  sized(svg, size);
   put(node, 'role', role);
   put(node, 'aria-label', name);
   let desc = svg.select<SVGDescElement>('desc');

@@ -1,12 +1,11 @@
-import { select } from 'd3';
 import { describe, layer, ofGeneration, pictureOf, type Layer, type Svg } from './described.ts';
 import type { Box, Taken } from './place-label.ts';
 import { drawAxes, giveWay } from './plane-axes.ts';
-import { addMark, coveredBy, drawCloud, drawMarks } from './plane-marks.ts';
+import { coveredBy, drawCloud, drawMarks } from './plane-marks.ts';
 import { drawLetters } from './plane-letters.ts';
 import { drawMiss } from './plane-miss.ts';
-import type { PlaneData, PlaneMarks, PlaneOptions, PlaneReach, PlaneUnexplained } from './plane-data.ts';
-import { planeScale, reachOf, type PlaneScale, type Separation } from './plane-scale.ts';
+import type { PlaneData, PlaneOptions, PlaneReach, PlaneUnexplained } from './plane-data.ts';
+import { planeScale, reachOf, type PlaneScale, type Reach } from './plane-scale.ts';
 import { drawSpread } from './plane-spread.ts';
 import { drawZone } from './plane-zone.ts';
 
@@ -37,27 +36,27 @@ export function drawPlane(element: SVGSVGElement, data: PlaneData, options: Plan
   ofGeneration(svg, data.generation);
   describe(svg, options, data.texts.name, data.texts.description, options.onZone === undefined ? 'img' : 'group');
   svg.style('font-size', `${textPx}px`);
-  const scale = scaleOf(data, options, data.unexplained === null ? [] : [data.unexplained.from]);
-  RULED_BY.set(element, ruling(data, scale));
+  const scale = scaleOf(data, options);
   drawContents(svg, data, options, scale, parts);
   parts?.handles.draw(svg, data, scale, options);
 }
 
-/** By what each plane was ruled last. */
-const RULED_BY = new WeakMap<SVGSVGElement, string>();
+/** Asked again for each mark that comes, ahead of everything else. */
+const REACH = new WeakMap<PlaneData, Reach>();
 
-function ruling({ generation }: PlaneMarks, { pxPerM, originX, originY, armSign }: PlaneScale): string {
-  return [pxPerM, originX, originY, armSign, generation].join(' ');
+/** How far a plane has to reach to hold what lies on it. */
+export function planeReach(data: PlaneData): Reach {
+  const known = REACH.get(data);
+  if (known !== undefined) return known;
+  const { marks, zone, unexplained } = data;
+  const reach = reachOf(unexplained === null ? marks : [...marks, unexplained.from], zone);
+  REACH.set(data, reach);
+  return reach;
 }
 
-function scaleOf({ marks, zone, armSideOn }: PlaneMarks, { width, height }: PlaneOptions, besides: readonly Separation[]): PlaneScale {
-  return planeScale(reachOf([...marks, ...besides], zone), width, height, armSideOn === 'right' ? 1 : -1);
-}
-
-/** Draws the newest mark alone on a plane that holds all others, ahead of everything else that its throw changes; nothing where the plane has to be ruled anew for it. */
-export function addNewestMark(element: SVGSVGElement, data: PlaneMarks, options: PlaneOptions): void {
-  const scale = scaleOf(data, options, []);
-  if (RULED_BY.get(element) === ruling(data, scale)) addMark(layer(select(element), 'marks'), data.marks, scale, options);
+/** How a plane is ruled, by what lies on it and by the room that it has. */
+export function scaleOf(data: PlaneData, { width, height }: Pick<PlaneOptions, 'width' | 'height'>): PlaneScale {
+  return planeScale(planeReach(data), width, height, data.armSideOn === 'right' ? 1 : -1);
 }
 
 /** From the ground up. Each name then finds its place among what is drawn, the more pressing first. */

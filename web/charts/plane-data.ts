@@ -47,18 +47,14 @@ export interface PlaneUnexplained {
   readonly words: readonly string[];
 }
 
-/** What the marks of the plane are drawn by, SI. */
-export interface PlaneMarks {
+/** What the separation plane shows. SI; up and arm side positive. */
+export interface PlaneData {
   /** Another value starts the picture anew. */
   readonly generation: string;
   readonly armSideOn: 'left' | 'right';
   readonly zone: TargetZone | null;
   /** Oldest first. */
   readonly marks: readonly PlaneMark[];
-}
-
-/** What the separation plane shows. SI; up and arm side positive. */
-export interface PlaneData extends PlaneMarks {
   /** The baseline's fastballs about their centre: vertical, arm side. */
   readonly cloud: readonly (readonly [number, number])[];
   /** Whether there is a fastball to measure from. */

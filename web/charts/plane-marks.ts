@@ -66,18 +66,6 @@ export function drawMarks(group: Layer, marks: readonly PlaneMark[], scale: Plac
   return placed;
 }
 
-/** Adds the newest mark to those that are drawn, and makes the one before it an older one; nothing where others are drawn than those before it. */
-export function addMark(group: Layer, marks: readonly PlaneMark[], scale: Placing, look: MarkLook): void {
-  const layer = group.node()!;
-  const last = layer.lastElementChild as SVGGElement | null;
-  const [newest, before] = placeMarks(marks.slice(-2), scale, look).reverse();
-  if (newest === undefined || (last === null ? undefined : LOOKS.get(last)?.place) !== before?.place) return;
-  if (last !== null && before !== undefined) paintMark(last, before, scale);
-  const drawn = newMark();
-  paintMark(drawn, newest, scale);
-  layer.append(drawn);
-}
-
 /** The marks that are drawn, by place; those of other places are taken out. */
 function marksOf(layer: SVGGElement, places: ReadonlySet<number>): Map<number, SVGGElement> {
   const known = new Map<number, SVGGElement>();

@@ -6,24 +6,17 @@ export interface Size {
   readonly height: number;
 }
 
-/**
- * Room for a picture: measures itself, and draws again when its size, its data or the letters of its texts change.
- * `first` draws by data of its own what of the picture need not wait for the rest.
- */
-export function Drawn(props: { readonly class?: string; readonly draw: (svg: SVGSVGElement, size: Size) => void; readonly first?: (svg: SVGSVGElement, size: Size) => void }) {
+/** Room for a picture: measures itself, and draws again when its size, its data or the letters of its texts change. */
+export function Drawn(props: { readonly class?: string; readonly draw: (svg: SVGSVGElement, size: Size) => void }) {
   const [svg, setSvg] = createSignal<SVGSVGElement | null>(null);
   const [size, setSize] = createSignal<Size | null>(null, { equals: isSameSize });
   const [letters, setLetters] = createSignal(0);
   onCleanup(onLetters(() => setLetters((faces) => faces + 1)));
-  const drawn = (draw: ((svg: SVGSVGElement, size: Size) => void) | undefined): void => {
-    const into = svg();
-    const now = size();
-    if (into !== null && now !== null && now.width > 0 && now.height > 0) draw?.(into, now);
-  };
-  createEffect(() => drawn(props.first));
   createEffect(() => {
     letters();
-    drawn(props.draw);
+    const into = svg();
+    const now = size();
+    if (into !== null && now !== null && now.width > 0 && now.height > 0) props.draw(into, now);
   });
   return <div ref={(room) => measured(room, setSize)} class={`drawn ${props.class ?? ''}`}><svg ref={setSvg} /></div>;
 }

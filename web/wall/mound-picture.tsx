@@ -1,7 +1,7 @@
 import { createMemo, Match, Show, Switch } from 'solid-js';
 import { mayThrow } from '../../core/coaching/arm-care.ts';
+import { putComing } from '../charts/coming-marks.ts';
 import { drawPaceRail } from '../charts/pace-rail.ts';
-import { addNewestMark } from '../charts/plain-plane.ts';
 import type { PlaneOptions } from '../charts/plane-data.ts';
 import { drawSeparationPlane } from '../charts/separation-plane.ts';
 import type { MoundView, SessionView } from '../../core/facts/views.ts';
@@ -14,7 +14,7 @@ import { withArrow } from './asked/with-arrow.ts';
 import { Drawn, type Size } from './drawn.tsx';
 import { lastThrow, lastThrowWords, paceFitsAboveWindows } from './last-throw.ts';
 import { PainPicture } from './pain-picture.tsx';
-import { planeMarksOf, planeOf } from './plane-of.ts';
+import { comingMarks, planeOf } from './plane-of.ts';
 import { railOf } from './rail-of.ts';
 import { unbroken } from './unbroken.ts';
 import { WallRoom } from './wall-room.tsx';
@@ -78,6 +78,7 @@ function SessionPicture(props: MoundPictureProps & { readonly session: SessionVi
     const plain = planeOf(props.view, speech(), props.windows && !seams ? spokenWindow(props.session.windows)?.size ?? null : null);
     return seams ? withArrow(plain, props.view, speech(), 'plain') : plain;
   });
+  const coming = () => (props.coming ? comingMarks(props.view, props.coming) : []);
   const rail = createMemo(() => railOf(props.view, speech()));
   const options = (size: Size): PlaneOptions => ({ ...size, textPx: props.textPx, letters: 'newest' });
   return (
@@ -89,10 +90,8 @@ function SessionPicture(props: MoundPictureProps & { readonly session: SessionVi
             {(forming) => <Forming have={forming().have} need={forming().need} mayThrow={mayThrow(props.session.armCare)} />}
           </Match>
           <Match when={true}>
-            <Drawn
-              first={(svg, size) => props.coming && addNewestMark(svg, planeMarksOf(props.coming, speech()), options(size))}
-              draw={(svg, size) => drawSeparationPlane(svg, plane(), options(size))}
-            />
+            <Drawn draw={(svg, size) => drawSeparationPlane(svg, plane(), options(size))} />
+            <Show when={props.coming !== undefined}><Drawn class="coming" draw={(svg, size) => putComing(svg, plane(), coming(), options(size))} /></Show>
           </Match>
         </Switch>
       </div>

@@ -1,5 +1,5 @@
 import type { MoundView, ThrowView, WindowView } from '../../core/facts/views.ts';
-import type { PlaneData, PlaneMark, PlaneMarks, PlaneMiss, PlaneSpread } from '../charts/plane-data.ts';
+import type { PlaneData, PlaneMark, PlaneMiss, PlaneSpread } from '../charts/plane-data.ts';
 import { movementRuling } from '../words/numbers.ts';
 import type { Speech } from '../words/speech.ts';
 import { missWords, missWays, sideWords, verticalWords, whatWords } from '../words/throw-words.ts';
@@ -12,10 +12,12 @@ export function planeOf(view: MoundView, speech: Speech, spreadOf: WindowView['s
   const { session } = view;
   const { plane } = speech.words;
   const baseline = session?.baseline.kind === 'baseline' ? session.baseline : null;
-  const marked = planeMarksOf(view, speech);
-  const { marks } = marked;
+  const marks = view.throws.filter(isOfNow(view)).flatMap((thrown) => markKept(thrown, speech) ?? []);
   return {
-    ...marked,
+    generation: generationOf(view),
+    armSideOn: session?.athlete.hand === 'left' ? 'left' : 'right',
+    zone: session?.zone ?? null,
+    marks,
     cloud: baseline?.cloud ?? [],
     hasBaseline: baseline !== null,
     miss: missOf(view, marks.at(-1)?.place ?? null, speech),
@@ -31,16 +33,21 @@ export function planeOf(view: MoundView, speech: Speech, spreadOf: WindowView['s
   };
 }
 
-/** What the marks of the plane are drawn by: throws of the stage that is thrown now. */
-export function planeMarksOf(view: MoundView, speech: Speech): PlaneMarks {
-  const { session } = view;
-  const drawn = view.throws.filter((thrown) => thrown.stage === session?.stage);
-  return {
-    generation: `${view.mound} ${session?.id} ${session?.stage} ${view.generation}`,
-    armSideOn: session?.athlete.hand === 'left' ? 'left' : 'right',
-    zone: session?.zone ?? null,
-    marks: drawn.flatMap((thrown) => markKept(thrown, speech) ?? []),
-  };
+/** The marks that the plane of a view lacks of a later view of the same session: those of newer throws. Nobody reads them out, so they say nothing. */
+export function comingMarks(view: MoundView, coming: MoundView): readonly PlaneMark[] {
+  const newest = view.throws.at(-1)?.place ?? 0;
+  if (coming.place <= view.place || generationOf(coming) !== generationOf(view)) return [];
+  const from = coming.throws.findLastIndex(({ place }) => place <= newest) + 1;
+  return coming.throws.slice(from).filter(isOfNow(coming)).flatMap((thrown) => markOf(thrown, () => '') ?? []);
+}
+
+/** Throws of another stage are not drawn. */
+function isOfNow({ session }: MoundView): (thrown: ThrowView) => boolean {
+  return ({ stage }) => stage === session?.stage;
+}
+
+function generationOf({ mound, session, generation }: MoundView): string {
+  return `${mound} ${session?.id} ${session?.stage} ${generation}`;
 }
 
 /** How the plane names what it always shows, whoever's throws are on it. */
@@ -54,17 +61,17 @@ const KEPT = new WeakMap<ThrowView, { readonly speech: Speech; readonly mark: Pl
 function markKept(thrown: ThrowView, speech: Speech): PlaneMark | null {
   const kept = KEPT.get(thrown);
   if (kept?.speech === speech) return kept.mark;
-  const mark = markOf(thrown, speech);
+  const mark = markOf(thrown, () => `${speech.words.trade.throwNumber(thrown.number)}, ${said(thrown, speech)}`);
   KEPT.set(thrown, { speech, mark });
   return mark;
 }
 
-function markOf(thrown: ThrowView, speech: Speech): PlaneMark | null {
+function markOf(thrown: ThrowView, words: () => string): PlaneMark | null {
   const { separation, place, trial, fastball, inferred, miss } = thrown;
   if (thrown.excluded !== null || separation === null) return null;
   const { verticalM, armSideM } = separation;
   if (typeof verticalM !== 'number' || typeof armSideM !== 'number') return null;
-  return { place, trial, fastball, inferred, onTarget: miss?.onTarget ?? null, verticalM, armSideM, said: `${speech.words.trade.throwNumber(thrown.number)}, ${said(thrown, speech)}` };
+  return { place, trial, fastball, inferred, onTarget: miss?.onTarget ?? null, verticalM, armSideM, said: words() };
 }
 
 /** Only the newest throw's miss is drawn, and only while it is the newest of all. */

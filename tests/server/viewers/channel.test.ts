@@ -12,17 +12,23 @@ const viewer = (id: string, hangs: boolean): Viewer => ({ id, hangs, isSlow: () 
 /** The channel of a mound on which a session is open, with whoever watches it, and what it sends to whom. */
 function channelOf(watching: Readonly<Record<string, 'hangs' | 'in a hand'>>) {
   const story = new Story().open('s1', 'ada');
-  const states$ = new Subject<Ledger>();
+  const [states$, coming$] = [new Subject<Ledger>(), new Subject<Ledger>()];
   const clock = handClock();
   const sent: { readonly to: readonly string[]; readonly message: ViewMessage }[] = [];
+  let made = 0;
   const channel = new Channel({
-    log: 'log-1', session: null, ledger: () => story.ledger(), shown: identity, states$, spaced: identity, watch: clock,
+    log: 'log-1', session: null, ledger: () => story.ledger(), shown: (view) => ((made += 1), view), states$, coming$, spaced: identity, watch: clock,
     deliver: (viewers, message) => void sent.push({ to: viewers.map(({ id }) => id), message }),
     onTrouble: (error) => expect.unreachable(String(error)),
   });
   for (const [id, how] of Object.entries(watching)) channel.watch(viewer(id, how === 'hangs'), null, null);
   sent.length = 0;
-  return { story, clock, sent, next: () => states$.next(story.ledger()) };
+  made = 0;
+  return {
+    story, clock, sent, made: () => made,
+    next: (ledger = story.ledger()) => states$.next(ledger),
+    comes: (ledger: Ledger) => coming$.next(ledger),
+  };
 }
 
 test('what hangs on a wall is sent a throw at once, and what is held in a hand the same message when that is painted', () => {
@@ -54,4 +60,53 @@ test('where nothing hangs nobody waits', () => {
   story.throw(82, 8, -10);
   next();
   expect(sent.map(({ to }) => to)).toEqual([['phone-1', 'phone-2']]);
+});
+
+test('where something hangs the view of a throw is made while that is on its way, and sent once it is there', () => {
+  const { story, sent, made, next, comes } = channelOf({ 'phone-1': 'in a hand', 'wall': 'hangs' });
+  story.throw(82, 8, -10);
+  const ledger = story.ledger();
+  comes(ledger);
+  expect(sent).toEqual([]);
+  expect(made()).toBe(1);
+  next(ledger);
+  expect(made(), 'it is not made again').toBe(1);
+  const anew = channelOf({ wall: 'hangs' });
+  anew.story.throw(82, 8, -10);
+  anew.next();
+  expect(sent).toEqual(anew.sent);
+});
+
+test('of a throw that never came to be nothing is sent', () => {
+  const { story, sent, next, comes } = channelOf({ wall: 'hangs' });
+  story.throw(70, -30, 20);
+  comes(story.ledger());
+  const other = new Story().open('s1', 'ada');
+  other.throw(82, 8, -10);
+  next(other.ledger());
+  const anew = channelOf({ wall: 'hangs' });
+  anew.story.throw(82, 8, -10);
+  anew.next();
+  expect(sent).toEqual(anew.sent);
+});
+
+test('a view that was made ahead of something else that came first is sent as what differs from that', () => {
+  const { story, sent, next, comes } = channelOf({ wall: 'hangs' });
+  story.throw(82, 8, -10);
+  const ledger = story.ledger();
+  comes(ledger);
+  story.intent('s1', 'changeup');
+  next();
+  const anew = channelOf({ wall: 'hangs' });
+  anew.story.throw(82, 8, -10);
+  anew.story.intent('s1', 'changeup');
+  anew.next();
+  expect(sent).toEqual(anew.sent);
+});
+
+test('for hands alone nothing is made ahead', () => {
+  const { story, made, comes } = channelOf({ 'phone-1': 'in a hand' });
+  story.throw(82, 8, -10);
+  comes(story.ledger());
+  expect(made()).toBe(0);
 });
