@@ -71,9 +71,10 @@ test('the target zone is proposed, dragged, moved by keys and set in numbers', a
   await expect(below).toHaveValue('8');
 
   const middle = page.getByRole('slider', { name: 'Move the target zone' });
-  const box = (await middle.boundingBox())!;
-  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  // Hovering waits until the zone stands still.
+  await middle.hover();
   await page.mouse.down();
+  const box = (await middle.boundingBox())!;
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2 + 60, { steps: 4 });
   await page.mouse.up();
   await expect(lines(page).first()).toContainText('short');

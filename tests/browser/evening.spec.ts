@@ -53,7 +53,7 @@ test('a good evening: a new athlete, five fastballs, a plan, three trials in blo
     await throws('right', FASTBALL, 1);
     await expect(lines(page)).toHaveCount(5);
     await expect(baseline(page)).toContainText(/Fastball baseline 1\s*9[01]\.\d mph ± \d\.\d mph, Mound, 5 fastballs, last of them/);
-    await expect(wall.locator('.wall-plane svg')).toBeVisible();
+    await expect(wall.locator('.separation-plane')).toBeVisible();
   });
 
   await step('Plan ranks the families, sets a target and begins trial A', async () => {

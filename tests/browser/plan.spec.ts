@@ -87,9 +87,10 @@ test('while the zone is dragged what it would take follows the finger, and nothi
   await plan(page, server);
   await expect(page.locator('.left-over')).toContainText('Spin alone gets into the zone, ± ');
   const tilt = await takes(page, 'Tilt').textContent();
-  const box = (await move(page).boundingBox())!;
-  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  // Hovering waits until the zone stands still.
+  await move(page).hover();
   await page.mouse.down();
+  const box = (await move(page).boundingBox())!;
   await page.mouse.move(box.x - 120, box.y + 170, { steps: 6 });
   await expect(page.locator('.left-over')).toContainText('a seam effect would have to add that');
   await expect(takes(page, 'Tilt')).not.toHaveText(tilt!);

@@ -67,7 +67,7 @@ test('the picture of a mound among several stays where it is while the word of i
     await page.setViewportSize({ width, height });
     await page.goto(server.address + address);
     const tile = page.locator('.tile').first();
-    const plane = (): Promise<DOMRect> => tile.locator('.wall-plane svg').evaluate((svg) => svg.getBoundingClientRect().toJSON() as DOMRect);
+    const plane = (): Promise<DOMRect> => tile.locator('.separation-plane').evaluate((svg) => svg.getBoundingClientRect().toJSON() as DOMRect);
     const word = tile.locator('.standing-word');
     device.sendOnly({ kind: 'heartbeat', time: 0 });
     await expect(word).toHaveAttribute('data-standing', 'live');
