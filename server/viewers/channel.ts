@@ -92,8 +92,8 @@ export class Channel {
 
   #follow(): void {
     if (this.#following !== null && !this.#following.closed) return;
-    const { states$, coming$, session, spaced, onTrouble } = this.#source;
-    const following = viewsOf(states$, this.#source.ledger(), session, spaced, (ledger) => this.#viewOf(ledger)).subscribe({
+    const { states$, coming$, spaced, onTrouble } = this.#source;
+    const following = viewsOf(states$, this.#source.ledger(), (ledger) => this.#viewOf(ledger), spaced).subscribe({
       next: ({ view }) => this.#show(view),
       error: (error: unknown) => {
         onTrouble(error);

@@ -3,6 +3,7 @@ import type { Athlete } from '../../core/facts/coach.ts';
 import { CHANGEUP, LEFT_HANDER, begun, coachAtMound, goTo, intent, lines, nextThrow, saidIn, tablet, tabTo, testServer, throws, withMound } from './bench-mound.ts';
 import { ATHLETE, opening } from './coach.ts';
 import { startServer } from './server.ts';
+import { takeHold } from './take-hold.ts';
 
 withMound();
 
@@ -71,10 +72,7 @@ test('the target zone is proposed, dragged, moved by keys and set in numbers', a
   await expect(below).toHaveValue('8');
 
   const middle = page.getByRole('slider', { name: 'Move the target zone' });
-  // Hovering waits until the zone stands still.
-  await middle.hover();
-  await page.mouse.down();
-  const box = (await middle.boundingBox())!;
+  const box = await takeHold(page, middle);
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2 + 60, { steps: 4 });
   await page.mouse.up();
   await expect(lines(page).first()).toContainText('short');

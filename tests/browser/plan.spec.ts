@@ -8,6 +8,7 @@ import { expectAccessible, expectFits, PLAN } from './fits.ts';
 import { inProve } from './in-prove.ts';
 import type { TestServer } from './server.ts';
 import { FIVE_FASTBALLS, summedUp } from './summed.ts';
+import { takeHold } from './take-hold.ts';
 import { test } from './with-server.ts';
 
 const SIZES = [{ width: 390, height: 844 }, { width: 820, height: 1180 }, { width: 1920, height: 1080 }] as const;
@@ -87,10 +88,7 @@ test('while the zone is dragged what it would take follows the finger, and nothi
   await plan(page, server);
   await expect(page.locator('.left-over')).toContainText('Spin alone gets into the zone, ± ');
   const tilt = await takes(page, 'Tilt').textContent();
-  // Hovering waits until the zone stands still.
-  await move(page).hover();
-  await page.mouse.down();
-  const box = (await move(page).boundingBox())!;
+  const box = await takeHold(page, move(page));
   await page.mouse.move(box.x - 120, box.y + 170, { steps: 6 });
   await expect(page.locator('.left-over')).toContainText('a seam effect would have to add that');
   await expect(takes(page, 'Tilt')).not.toHaveText(tilt!);

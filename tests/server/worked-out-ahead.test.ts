@@ -29,6 +29,20 @@ function evening(): Story {
   return story;
 }
 
+/** A log that is followed. */
+async function followed() {
+  const folder = folderForTest();
+  const log = logIn(folder);
+  const ledgers = await followLedgers(log, path.join(folder, 'ledgers.db'), trouble, { nowMs: () => 0 });
+  return {
+    log, ledgers,
+    end: () => {
+      ledgers.close();
+      log.close();
+    },
+  };
+}
+
 const folded = (facts: Iterable<Fact>) => moundView([...facts].reduce(foldFact, emptyLedger('north-1')), null);
 
 test('a fact that goes to the disk by itself is told of on its way; several that go together, and one that is there already, are not', async () => {
@@ -46,9 +60,7 @@ test('a fact that goes to the disk by itself is told of on its way; several that
 });
 
 test('a mound whose throws were worked out on their way stands as its log says', async () => {
-  const folder = folderForTest();
-  const log = logIn(folder);
-  const ledgers = await followLedgers(log, path.join(folder, 'ledgers.db'), trouble, { nowMs: () => 0 });
+  const { log, ledgers, end } = await followed();
   ledgers.states('north-1').subscribe();
   // oxlint-disable-next-line no-await-in-loop -- each by itself
   for (const fact of evening().facts) await log.append(fact);
@@ -56,14 +68,11 @@ test('a mound whose throws were worked out on their way stands as its log says',
   expect(view.session?.counts.all).toBe(8);
   expect(view.throws.at(-1)?.miss).not.toBeNull();
   expect(view).toEqual(folded(log.read('north-1', 0)));
-  ledgers.close();
-  log.close();
+  end();
 });
 
 test('the state that a throw will bring is told while the disk works, to whoever follows both, and is the very one that comes', async () => {
-  const folder = folderForTest();
-  const log = logIn(folder);
-  const ledgers = await followLedgers(log, path.join(folder, 'ledgers.db'), trouble, { nowMs: () => 0 });
+  const { log, ledgers, end } = await followed();
   const { facts } = evening();
   log.appendAll(facts.slice(0, -1));
   const told: { readonly kind: 'coming' | 'there'; readonly ledger: Ledger }[] = [];
@@ -79,8 +88,7 @@ test('the state that a throw will bring is told while the disk works, to whoever
   const [coming, there] = told.slice(-2);
   expect([coming?.kind, there?.kind]).toEqual(['coming', 'there']);
   expect(there?.ledger).toBe(coming?.ledger);
-  ledgers.close();
-  log.close();
+  end();
 });
 
 test('of a throw that was on its way and never came to be nothing is left', async () => {

@@ -102,7 +102,7 @@ function shown(ledger: Ledger, session: string): unknown {
 describe('the stream of views', () => {
   it('gives the view before the first fact and one after each, the same as folding by hand', async () => {
     const { facts } = busyDay();
-    const views = await lastValueFrom(viewsOf(from(facts).pipe(scan(foldFact, emptyLedger('north-1'))), emptyLedger('north-1'), null).pipe(toArray()));
+    const views = await lastValueFrom(viewsOf(from(facts).pipe(scan(foldFact, emptyLedger('north-1'))), emptyLedger('north-1'), (ledger) => moundView(ledger, null)).pipe(toArray()));
     expect(views).toHaveLength(facts.length + 1);
     let ledger = emptyLedger('north-1');
     facts.forEach((fact, index) => {

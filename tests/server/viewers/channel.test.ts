@@ -62,6 +62,14 @@ test('where nothing hangs nobody waits', () => {
   expect(sent.map(({ to }) => to)).toEqual([['phone-1', 'phone-2']]);
 });
 
+/** What a Wall is sent of the same where nothing is made ahead. */
+function sentOf(tell: (story: Story) => void) {
+  const { story, sent, next } = channelOf({ wall: 'hangs' });
+  tell(story);
+  next();
+  return sent;
+}
+
 test('where something hangs the view of a throw is made while that is on its way, and sent once it is there', () => {
   const { story, sent, made, next, comes } = channelOf({ 'phone-1': 'in a hand', 'wall': 'hangs' });
   story.throw(82, 8, -10);
@@ -71,10 +79,7 @@ test('where something hangs the view of a throw is made while that is on its way
   expect(made()).toBe(1);
   next(ledger);
   expect(made(), 'it is not made again').toBe(1);
-  const anew = channelOf({ wall: 'hangs' });
-  anew.story.throw(82, 8, -10);
-  anew.next();
-  expect(sent).toEqual(anew.sent);
+  expect(sent).toEqual(sentOf((same) => same.throw(82, 8, -10)));
 });
 
 test('of a throw that never came to be nothing is sent', () => {
@@ -84,24 +89,19 @@ test('of a throw that never came to be nothing is sent', () => {
   const other = new Story().open('s1', 'ada');
   other.throw(82, 8, -10);
   next(other.ledger());
-  const anew = channelOf({ wall: 'hangs' });
-  anew.story.throw(82, 8, -10);
-  anew.next();
-  expect(sent).toEqual(anew.sent);
+  expect(sent).toEqual(sentOf((same) => same.throw(82, 8, -10)));
 });
 
 test('a view that was made ahead of something else that came first is sent as what differs from that', () => {
   const { story, sent, next, comes } = channelOf({ wall: 'hangs' });
   story.throw(82, 8, -10);
-  const ledger = story.ledger();
-  comes(ledger);
+  comes(story.ledger());
   story.intent('s1', 'changeup');
   next();
-  const anew = channelOf({ wall: 'hangs' });
-  anew.story.throw(82, 8, -10);
-  anew.story.intent('s1', 'changeup');
-  anew.next();
-  expect(sent).toEqual(anew.sent);
+  expect(sent).toEqual(sentOf((same) => {
+    same.throw(82, 8, -10);
+    same.intent('s1', 'changeup');
+  }));
 });
 
 test('for hands alone nothing is made ahead', () => {

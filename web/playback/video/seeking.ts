@@ -9,7 +9,6 @@ export interface Seeking {
   readonly afterS: number;
   /** Here a later one was shown; null where none was yet. */
   readonly beforeS: number | null;
-  readonly stepS: number;
   readonly tries: number;
 }
 
@@ -19,8 +18,8 @@ const NOTHING_BETWEEN_S = 5e-4;
 
 /** Asks for the middle of a frame. */
 export function seekingOf(times: FrameTimes, frame: number): Seeking {
-  const [beginsS, atS] = [times[frame] ?? 0, middleOf(times, frame)];
-  return { frame, beginsS, atS, afterS: beginsS, beforeS: null, stepS: Math.max(NOTHING_BETWEEN_S, atS - beginsS), tries: 0 };
+  const beginsS = times[frame] ?? 0;
+  return { frame, beginsS, atS: middleOf(times, frame), afterS: beginsS, beforeS: null, tries: 0 };
 }
 
 /**
@@ -30,10 +29,10 @@ export function seekingOf(times: FrameTimes, frame: number): Seeking {
  */
 export function soughtAgain(seeking: Seeking, shown: number): Seeking | null {
   if (shown === seeking.frame || seeking.tries >= MOST_TRIES) return null;
-  const [tries, isEarly] = [seeking.tries + 1, shown < seeking.frame];
-  if (isEarly && seeking.beforeS === null) return { ...seeking, tries, afterS: seeking.atS, atS: seeking.atS + seeking.stepS, stepS: seeking.stepS * 2 };
-  const beforeS = isEarly ? seeking.beforeS! : seeking.atS;
-  const narrowed = isEarly ? seeking.atS : seeking.afterS;
-  const afterS = beforeS - narrowed < NOTHING_BETWEEN_S ? seeking.beginsS : narrowed;
+  const { beginsS, atS } = seeking;
+  const tries = seeking.tries + 1;
+  const [narrowed, beforeS] = shown < seeking.frame ? [atS, seeking.beforeS] : [seeking.afterS, atS];
+  if (beforeS === null) return { ...seeking, tries, afterS: atS, atS: beginsS + 2 * (atS - beginsS) };
+  const afterS = beforeS - narrowed < NOTHING_BETWEEN_S ? beginsS : narrowed;
   return { ...seeking, tries, afterS, beforeS, atS: (afterS + beforeS) / 2 };
 }
