@@ -33,6 +33,19 @@ test('the accessibility check finds nothing on any screen that is still loading,
   }
 });
 
+test('a Wall that was refused says so and why within the sides of a phone, however long the name of its mound is', async ({ server, page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open(page, `${server.address}/wall/${'x'.repeat(65)}`);
+  await expect(page.locator('.wall-poster')).toContainText('use 1 to 64 letters');
+  await expect(page.getByRole('status')).toHaveText('This screen was refused');
+  for (const said of [page.getByRole('status'), page.locator('.wall-poster p').first()]) {
+    const { x, width } = (await said.boundingBox())!;
+    expect(x).toBeGreaterThanOrEqual(0);
+    expect(x + width).toBeLessThanOrEqual(390);
+  }
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+});
+
 test('a session of 200 throws passes the accessibility check on the screens that show them', inProve(), async ({ server, coach, device, page }) => {
   await changeupIsNext(coach, device, { session: 's-1' });
   for (let sequence = 6; sequence <= 200; sequence += 1) await device.throws(sequence, easyFrame(WORKED_THROWS[sequence % WORKED_THROWS.length]!));
