@@ -3,7 +3,7 @@ import { easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { changeupIsNext } from './changeup-next.ts';
 import { opening } from './coach.ts';
 import { keepBeating } from './device.ts';
-import { drawn, expectAccessible } from './fits.ts';
+import { drawn, expectAccessible, expectWordsApart } from './fits.ts';
 import { inProve } from './in-prove.ts';
 import { SCREENS } from './scenes.ts';
 import { test } from './with-server.ts';
@@ -44,6 +44,17 @@ test('a Wall that was refused says so and why within the sides of a phone, howev
     expect(x + width).toBeLessThanOrEqual(390);
   }
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+});
+
+test('two mounds stand one below the other on a phone, with their words apart', async ({ server, coach, device, page }) => {
+  await changeupIsNext(coach, device);
+  await device.throws(6, easyFrame(WORKED_THROWS[0]!));
+  await page.setViewportSize({ width: 390, height: 844 });
+  await open(page, `${server.address}/wall/north-1+cage-9`);
+  await expect(page.locator('.wall-count')).toContainText('6 throws');
+  await expectWordsApart(page);
+  const [first, second] = await Promise.all([0, 1].map(async (tile) => (await page.locator('.tile').nth(tile).boundingBox())!));
+  expect(second!.y).toBeGreaterThanOrEqual(first!.y + first!.height);
 });
 
 test('a session of 200 throws passes the accessibility check on the screens that show them', inProve(), async ({ server, coach, device, page }) => {
