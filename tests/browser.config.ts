@@ -16,7 +16,8 @@ export const EVERY_BROWSER_RUN: PlaywrightTestConfig = {
   fullyParallel: true,
   forbidOnly: true,
   retries: 0,
-  reporter: 'line',
+  // What failed stands at the end, where whoever sees only the last lines finds it.
+  reporter: 'list',
   // Every wait is for something that comes: a machine at half its speed takes longer, and nothing is won by giving up before.
   timeout: 300_000,
   expect: { timeout: 25_000 },

@@ -30,6 +30,7 @@ test('where a changeup is aimed follows the target on Plan, stands by it on Benc
   await page.getByRole('radio', { name: /Plan with Turnover/ }).check();
   await page.getByRole('button', { name: 'Set this target' }).click();
   await page.getByRole('button', { name: 'Begin trial A with this grip' }).click();
+  await expect(page.getByRole('group', { name: 'Seen on trial A' })).toBeVisible();
   for (const [summed, degrees, plate] of CHANGEUPS) {
     const { summary, ...thrown } = summedUp(summed, { rate: 1750, tilt: degrees, efficiency: 0.93 });
     await throws({ ...thrown, summary: { ...summary!, plate } });

@@ -1,6 +1,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { CHANGEUP, LEFT_HANDER, begun, goTo, intent, lines, nextThrow, saidIn, tablet, throws, withMound } from './bench-mound.ts';
 import { opening } from './coach.ts';
+import { expectAccessible } from './fits.ts';
 
 withMound();
 
@@ -68,6 +69,25 @@ test('between two throws everything is one tap away, and the last ten acts have 
   coach.close();
 });
 
+test('where none of the last acts has a way back, their list is still reached and scrolled by keyboard', async ({ page }) => {
+  const coach = await begun();
+  await page.setViewportSize({ width: 1280, height: 720 });
+  await tablet(page, 'lang=es');
+  for (const name of ['Curva', 'Slider', 'Sinker']) {
+    await page.getByRole('group', { name: 'Intención del próximo tiro' }).getByRole('button', { name }).click();
+    await expect(nextThrow(page)).toContainText(name);
+  }
+  await coach.say(opening('two', LEFT_HANDER));
+  const list = page.locator('.acts-read');
+  await expect(list.locator('.act-list li[data-undoing="elsewhere"]')).toHaveCount(3);
+  expect(await list.evaluate((room) => room.scrollHeight - room.clientHeight)).toBeGreaterThan(0);
+  await expectAccessible(page);
+  await list.focus();
+  await page.keyboard.press('End');
+  await expect(list.locator('li').last()).toBeInViewport({ ratio: 1 });
+  coach.close();
+});
+
 test('keys do what the buttons do, are listed under the question mark, and can be put away', async ({ page }) => {
   const coach = await begun();
   await coach.say(opening('two', LEFT_HANDER));
@@ -80,8 +100,11 @@ test('keys do what the buttons do, are listed under the question mark, and can b
   await expect(page.getByRole('button', { name: 'Undo: Next intent Curve' })).toBeVisible();
   await page.keyboard.press('z');
   await expect(nextThrow(page)).toHaveText(/Changeup/);
+  // What is said before the answer to the act before has come has no way back.
+  await expect(page.locator('.acts-read')).toContainText('undone at');
   await page.keyboard.press('g');
   await expect(nextThrow(page)).toHaveText(/Changeup, trial A/);
+  await expect(page.getByRole('button', { name: 'Undo: Trial begun: Changeup' })).toBeVisible();
   await page.keyboard.press('m');
   await expect(page.getByRole('heading', { name: 'Ione Castellan' })).toBeVisible();
   await expect(page.getByRole('button', { name: 'Undo: Mound passed to Ione Castellan' })).toBeVisible();

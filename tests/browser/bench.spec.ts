@@ -107,8 +107,10 @@ test('what is typed of the target stays while two moves of it come back one afte
   const coach = await begun();
   const heard: (() => void)[] = [];
   let holding = false;
+  let through = 0;
   await page.routeWebSocket(/socket\.io/, (screen) => {
     screen.connectToServer().onMessage((message) => {
+      through += 1;
       if (holding) heard.push(() => screen.send(message));
       else screen.send(message);
     });
@@ -119,6 +121,8 @@ test('what is typed of the target stays while two moves of it come back one afte
   const below = page.getByLabel('Centre, below fastball');
   await expect(below).toHaveValue('8');
   const placeNow = (await coach.reaches(9)).place;
+  // The first message is the answer to whether a WebSocket comes through at all; what is said is said by it from the second on.
+  await expect.poll(() => through).toBeGreaterThan(1);
 
   holding = true;
   await page.getByRole('slider', { name: 'Move the target zone' }).press('ArrowUp');
@@ -127,7 +131,7 @@ test('what is typed of the target stays while two moves of it come back one afte
   await coach.reaches(placeNow + 2);
   await below.fill('9.5');
   await expect(page.getByRole('button', { name: 'Set target' })).toBeVisible();
-  expect(heard.length).toBeGreaterThan(0);
+  await expect.poll(() => heard.length).toBeGreaterThan(0);
   holding = false;
   for (const hear of heard) hear();
   await coach.say({ kind: 'intent-set', session: 'one', intent: 'slider' });

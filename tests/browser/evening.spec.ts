@@ -168,6 +168,7 @@ test('a bad evening: unclaimed throws, the wrong athlete, throws that do not cou
 
   await step('two trials are thrown, one after the other', async () => {
     await intent(page, 'Four-seam').click();
+    await expect(nextThrow(page)).toContainText('Four-seam');
     await throws('right', FASTBALL, 2);
     await expect(baseline(page)).toContainText('5 fastballs');
     await page.getByRole('button', { name: 'Draw a starting zone' }).click();

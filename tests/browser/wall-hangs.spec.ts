@@ -142,15 +142,17 @@ test('a Wall rests where nothing was said for long, tells then how it stands, an
 
 test('each throw puts the rest of a Wall off', async ({ server, page, device, coach }) => {
   await coach.say(opening('s1'));
-  // Rests after six seconds.
-  await page.goto(`${server.address}/wall/north-1?kiosk&rest=0.1`);
+  await page.clock.install();
+  // Rests after a minute.
+  await page.goto(`${server.address}/wall/north-1?kiosk&rest=1`);
   await page.locator('.wall-forming').waitFor();
-  for (let thrown = 1; thrown <= 8; thrown += 1) {
+  for (let thrown = 1; thrown <= 4; thrown += 1) {
     await device.throws(thrown, easyFrame(FASTBALL));
     await expect(page.locator('.wall-count')).toHaveAttribute('data-all', String(thrown));
+    await page.clock.runFor(40_000);
     await expect(page.locator('.wall-resting')).toHaveCount(0);
-    await page.waitForTimeout(1000);
   }
+  await page.clock.runFor(40_000);
   await expect(page.locator('.wall-resting')).toContainText('Resting since');
 });
 

@@ -45,7 +45,7 @@ export function Dock(props: DockProps) {
         <Answer corner="intent" />
         <Answer corner="mound" />
         <Unsent />
-        <Show when={props.sheet.sheet() !== 'acts'}><div class="acts-read"><Answer corner="acts" /><ActList most={ACTS_READ} /></div></Show>
+        <Show when={props.sheet.sheet() !== 'acts'}><div class="acts-read" role="group" tabIndex={0} aria-label={words().bench.acts.title}><Answer corner="acts" /><ActList most={ACTS_READ} /></div></Show>
       </div>
       <div class="dock-tap">
         <div class="turns">
