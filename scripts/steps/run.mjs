@@ -50,6 +50,7 @@ const PLANS = {
     build,
     programStep('long checks', VITEST, ['run', '--config', 'vitest.prove.config.ts']),
     programStep('screens in their other states, themes and languages', PLAYWRIGHT, ['test', '--config', 'playwright.prove.config.ts'], withBrowser),
+    programStep('browser tests on a late line', PLAYWRIGHT, ['test', '--config', 'playwright.late.config.ts'], withBrowser),
   ],
   bench: [install, find, build, programStep('measurements', VITEST, ['run', '--config', 'vitest.bench.config.ts'], withBrowser)],
   screens: [install, find, build, programStep('pictures of the screens', PLAYWRIGHT, ['test', '--config', 'playwright.screens.config.ts'], withBrowser)],

@@ -9,8 +9,15 @@ withMound();
 
 test('a coach opens a session for someone new and says intent, grip, cue and trial', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
+  // Who is known is told after how the mound stands; until then nobody can be missing.
+  let tell = (): void => {};
+  const told = new Promise<void>((resolve) => { tell = resolve; });
+  await page.route('**/api/athletes', (route) => told.then(() => route.continue()));
   await tablet(page);
-  await page.getByRole('button', { name: 'Open session' }).click();
+  const open = page.getByRole('button', { name: 'Open session' });
+  await expect(open).toBeDisabled();
+  tell();
+  await open.click();
   await expect(page.getByText('A name is needed.')).toBeVisible();
   await page.getByLabel('Name').fill('Tobin Ashgrove');
   await page.getByLabel('Left-handed').check();

@@ -86,7 +86,7 @@ export function Opening(props: { readonly onBack: (() => void) | null; readonly 
           <Answer corner="opening" />
           <Show when={missing() === 'athlete'}><p class="wrong" role="alert">{say().needAthlete}</p></Show>
           <div class="row">
-            <button type="submit" class="main">{name() === '' ? say().openNobody : say().open(name())}</button>
+            <button type="submit" class="main" disabled={athletes.state === 'pending'}>{name() === '' ? say().openNobody : say().open(name())}</button>
             <Show when={props.onBack}>{(back) => <button type="button" onClick={() => back()()}>{say().back}</button>}</Show>
           </div>
         </div>
