@@ -3,7 +3,7 @@ import type { Athlete } from '../../core/facts/coach.ts';
 import { easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { changeupIsNext } from './changeup-next.ts';
 import { ATHLETE, opening } from './coach.ts';
-import { connectDevice } from './device.ts';
+import { connectDevice, keepBeating } from './device.ts';
 import { expectAccessible } from './fits.ts';
 import { inProve } from './in-prove.ts';
 import { startServer, type TestServer } from './server.ts';
@@ -109,6 +109,7 @@ test('a throw that the coach has left out is said to be so', async ({ page, serv
 });
 
 test('closed and stale are told from live by word and by border, and what is stale is dimmed but can be read', async ({ page, server, coach, device }) => {
+  keepBeating(device);
   await changeupIsNext(coach, device);
   await device.throws(6, easyFrame(WORKED_THROWS[0]!));
   await glance(page, server);

@@ -8,7 +8,7 @@ import { longSession, SESSION as LONG_SESSION } from '../bench/long-session.ts';
 import { easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { changeupIsNext } from './changeup-next.ts';
 import { ATHLETE, opening, type TestCoach } from './coach.ts';
-import type { TestDevice } from './device.ts';
+import { keepBeating, type TestDevice } from './device.ts';
 import { expectAccessible, expectWordsApart } from './fits.ts';
 import { inProve } from './in-prove.ts';
 import type { TestServer } from './server.ts';
@@ -308,6 +308,7 @@ test('two sessions stand side by side, chosen from the list, moved alone or toge
 });
 
 test('a session that is still open is followed until it is touched, says how far behind it is, and returns to live by one key and one button', async ({ page, server, coach, device }) => {
+  keepBeating(device);
   await sitting(coach, device);
   const asked: string[] = [];
   page.on('request', (request) => asked.push(new URL(request.url()).pathname));
