@@ -1,6 +1,5 @@
 import { expect, type Page } from '@playwright/test';
 import type { Fact } from '../../core/facts/fact.ts';
-import type { Ledger } from '../../core/session/ledger.ts';
 import { checkpointsOf, ledgerAt, recordingOf } from '../../core/session/checkpoints.ts';
 import { moundView } from '../../core/session/view.ts';
 import { sliceOf } from '../../core/session/recorded.ts';
@@ -19,8 +18,6 @@ import { test } from './with-server.ts';
 const LONG = 230;
 
 interface Recorded {
-  readonly session: string;
-  readonly carry: Ledger;
   readonly facts: readonly Fact[];
 }
 

@@ -63,13 +63,13 @@ test('the last throw is read from where the screen is read, at every size and fo
 
 test('the picture of a mound among several stays where it is while the word of its standing grows', async ({ server, page, coach, device }) => {
   await targetIsSet(coach, counted(device), { athlete: { ...ATHLETE, name: 'Ana Rivas', language: 'es' } });
+  keepBeating(device);
   for (const [address, width, height] of [['/wall/north-1+south-2', 1280, 800], ['/wall/north-1+south-2+east-3+west-4', 1920, 1080]] as const) {
     await page.setViewportSize({ width, height });
     await page.goto(server.address + address);
     const tile = page.locator('.tile').first();
     const plane = (): Promise<DOMRect> => tile.locator('.separation-plane').evaluate((svg) => svg.getBoundingClientRect().toJSON() as DOMRect);
     const word = tile.locator('.standing-word');
-    device.sendOnly({ kind: 'heartbeat', time: 0 });
     await expect(word).toHaveAttribute('data-standing', 'live');
     const before = await plane();
     await word.evaluate((element: HTMLElement) => {
