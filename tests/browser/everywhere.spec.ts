@@ -1,8 +1,8 @@
 import { expect, type Page } from '@playwright/test';
 import { easyFrame, FASTBALL, WORKED_THROWS } from './by-hand.ts';
 import { changeupIsNext } from './changeup-next.ts';
-import { opening } from './coach.ts';
-import { keepBeating } from './device.ts';
+import { ATHLETE, connectCoach, opening } from './coach.ts';
+import { connectDevice, keepBeating } from './device.ts';
 import { drawn, expectAccessible, expectWordsApart } from './fits.ts';
 import { inProve } from './in-prove.ts';
 import { SCREENS } from './scenes.ts';
@@ -44,6 +44,25 @@ test('a Wall that was refused says so and why within the sides of a phone, howev
     expect(x + width).toBeLessThanOrEqual(390);
   }
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
+});
+
+test('the longest names of a mound and an athlete stay within the sides of a phone, in one piece, on every screen', async ({ server, page }) => {
+  const mound = 'm'.repeat(64);
+  const [coach, device] = [await connectCoach(server, mound), await connectDevice(server, { mound })];
+  await changeupIsNext(coach, device, { session: 's-1', athlete: { ...ATHLETE, name: 'Maximiliana-Konstantinopolitanskaya Featherstonehaugh-Vant' } });
+  await device.throws(6, easyFrame(WORKED_THROWS[3]!));
+  keepBeating(device);
+  await page.setViewportSize({ width: 390, height: 844 });
+  const refused = (['bench', 'glance', 'plan'] as const).map((name) => `/${name}/${mound}m`);
+  for (const path of ['/', `/wall/${mound}+north-1`, ...refused, ...Object.values(SCREENS).map((path) => path.replace('north-1', mound))]) {
+    await open(page, `${server.address}${path}?lang=es`);
+    await expect(page.locator('#screen')).toContainText(/m{64}|Maximiliana/);
+    await expect(page.locator('[data-standing="connecting"]')).toHaveCount(0);
+    await expectWordsApart(page, path);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth), path).toBe(390);
+  }
+  coach.close();
+  await device.close();
 });
 
 test('two mounds stand one below the other on a phone, with their words apart', async ({ server, coach, device, page }) => {
