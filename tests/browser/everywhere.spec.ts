@@ -46,6 +46,48 @@ test('a Wall that was refused says so and why within the sides of a phone, howev
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390);
 });
 
+test('until the program of a screen has come its name stands there, and where it does not come that is said, and tried again', async ({ server, page }) => {
+  let comes: 'not yet' | 'never' | 'now' = 'not yet';
+  const held: (() => void)[] = [];
+  await page.route('**/assets/plan-*.js', async (route) => {
+    if (comes === 'not yet') await new Promise<void>((resolve) => { held.push(resolve); });
+    return comes === 'now' ? route.continue() : route.abort();
+  });
+  await page.goto(`${server.address}/plan/north-1?lang=es`, { waitUntil: 'commit' });
+  await expect.poll(() => held.length).toBeGreaterThan(0);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Offpace');
+  await expectAccessible(page, 'a screen on its way');
+  comes = 'never';
+  for (const release of held) release();
+  await expect(page.getByRole('alert')).toContainText('Esta pantalla no se pudo cargar.');
+  await expectAccessible(page, 'a screen that did not come');
+  await expectWordsApart(page);
+  comes = 'now';
+  await expect(page.getByRole('heading', { name: 'Un plan empieza con un atleta y cinco rectas.' })).toBeVisible();
+});
+
+test('a screen that meets a fault of its own says so with the way on, and one that nobody stands at loads itself anew', async ({ server, coach, device, page }) => {
+  await changeupIsNext(coach, device);
+  await page.addInitScript(() => {
+    ResizeObserver.prototype.observe = () => { throw new Error('a fault of its own'); };
+  });
+  await page.setViewportSize({ width: 390, height: 844 });
+  for (const name of ['wall', 'bench'] as const) {
+    await page.goto(`${server.address}${SCREENS[name]}?lang=es`);
+    await expect(page.getByRole('alert')).toContainText('Lo lanzado y lo dicho está a salvo en el servidor.');
+    await expect(page.getByText('Se carga sola de nuevo en medio minuto.')).toHaveCount(name === 'wall' ? 1 : 0);
+    await expect(page.locator('html')).toHaveAttribute('lang', 'es');
+    await expectAccessible(page, `${name} that failed`);
+    await expectWordsApart(page, name);
+  }
+  await page.getByRole('link', { name: 'A todos los montículos' }).click();
+  await expect(page).toHaveURL(`${server.address}/`);
+  await page.clock.install();
+  await page.goto(`${server.address}/wall/north-1`);
+  await expect(page.getByRole('alert')).toBeVisible();
+  await Promise.all([page.waitForEvent('load'), page.clock.runFor(30_000)]);
+});
+
 test('the longest names of a mound and an athlete stay within the sides of a phone, in one piece, on every screen', async ({ server, page }) => {
   const mound = 'm'.repeat(64);
   const [coach, device] = [await connectCoach(server, mound), await connectDevice(server, { mound })];

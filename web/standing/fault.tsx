@@ -1,7 +1,7 @@
 import '../words/of-fault.ts';
 import { Show } from 'solid-js';
 import { render } from 'solid-js/web';
-import { useWords } from '../words/use-words.tsx';
+import { Speaking, useWords } from '../words/use-words.tsx';
 import './standing.css';
 
 /** Long enough to read why, and not to go round in circles. */
@@ -13,16 +13,18 @@ const ANEW_AFTER_MS = 30_000;
  */
 export function showFault(alone: boolean): void {
   if (alone) setTimeout(() => location.reload(), ANEW_AFTER_MS);
-  render(() => <Fault alone={alone} />, document.querySelector('#screen')!);
+  render(() => <Speaking athlete={null}><Fault alone={alone} /></Speaking>, document.querySelector('#screen')!);
 }
 
 function Fault(props: { readonly alone: boolean }) {
   const words = useWords();
   return (
-    <main class="fault" role="alert">
-      <h1>{words().fault.title}</h1>
-      <p>{words().fault.safe} <Show when={props.alone}>{words().fault.bySelf}</Show></p>
-      <p class="fault-ways"><button type="button" onClick={() => location.reload()}>{words().fault.loadAnew}</button> <a href="/">{words().fault.home}</a></p>
+    <main>
+      <div class="fault" role="alert">
+        <h1>{words().fault.title}</h1>
+        <p>{words().fault.safe} <Show when={props.alone}>{words().fault.bySelf}</Show></p>
+        <p class="fault-ways"><button type="button" onClick={() => location.reload()}>{words().fault.loadAnew}</button> <a href="/">{words().fault.home}</a></p>
+      </div>
     </main>
   );
 }

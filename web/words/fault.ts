@@ -8,6 +8,8 @@ export const fault = inBoth(
     loadAnew: 'Load this screen anew',
     bySelf: 'It loads itself anew in half a minute.',
     home: 'To all mounds',
+    unloaded: 'This screen could not be loaded.',
+    onceAnswered: 'It loads itself as soon as the server answers.',
   },
   {
     title: 'Esta pantalla tuvo una falla propia.',
@@ -15,5 +17,7 @@ export const fault = inBoth(
     loadAnew: 'Cargar esta pantalla de nuevo',
     bySelf: 'Se carga sola de nuevo en medio minuto.',
     home: 'A todos los montículos',
+    unloaded: 'Esta pantalla no se pudo cargar.',
+    onceAnswered: 'Se carga sola en cuanto responda el servidor.',
   },
 );
