@@ -103,6 +103,12 @@ test('the longest names of a mound and an athlete stay within the sides of a pho
     await expectWordsApart(page, path);
     expect(await page.evaluate(() => document.documentElement.scrollWidth), path).toBe(390);
   }
+  // On a Wall of several, which does not scroll, they are cut: beside them the next mound begins.
+  await page.setViewportSize({ width: 1920, height: 1080 });
+  await open(page, `${server.address}/wall/${mound}+north-1`);
+  await expect(page.locator('.wall-mound')).toBeVisible();
+  const [name, tile] = await Promise.all(['.wall-mound', '.tile'].map(async (part) => (await page.locator(part).first().boundingBox())!));
+  expect(name!.x + name!.width).toBeLessThan(tile!.x + tile!.width);
   coach.close();
   await device.close();
 });
