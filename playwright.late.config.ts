@@ -1,5 +1,5 @@
 import { defineConfig } from '@playwright/test';
-import { EVERY_BROWSER_RUN, IN_BOTH } from './tests/browser.config.ts';
+import everyDay from './playwright.config.ts';
 import { lateLine } from './tests/browser/late-line.ts';
 
 const LATE_MS = 120;
@@ -8,11 +8,4 @@ const LATE_MS = 120;
 process.env['OFFPACE_LATE_LINE'] ??= await lateLine(LATE_MS);
 
 // Every test of `npm test` once more, with pages that hear and are heard late: what a test does not wait for, it does not find.
-export default defineConfig({
-  ...EVERY_BROWSER_RUN,
-  testDir: 'tests/browser',
-  testMatch: '*.spec.ts',
-  projects: IN_BOTH,
-  grepInvert: /@prove/,
-  use: { ...EVERY_BROWSER_RUN.use, proxy: { server: process.env['OFFPACE_LATE_LINE'], bypass: '<-loopback>' } },
-});
+export default defineConfig({ ...everyDay, use: { ...everyDay.use, proxy: { server: process.env['OFFPACE_LATE_LINE'], bypass: '<-loopback>' } } });

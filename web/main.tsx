@@ -5,7 +5,7 @@ import { ErrorBoundary, type JSX } from 'solid-js';
 import { render } from 'solid-js/web';
 import { NOBODY_HERE } from './live/nobody-here.ts';
 import { routeOf, type Route } from './route.ts';
-import { showUnloaded } from './standing/unloaded.tsx';
+import { Unloaded } from './standing/unloaded.tsx';
 import { showTheme } from './theme.ts';
 import { kioskIn } from './wall/kiosk.ts';
 
@@ -66,18 +66,17 @@ function isCoachs({ screen }: Route): boolean {
 const route = routeOf(location.pathname);
 if (isCoachs(route)) addEventListener(NOBODY_HERE, () => void import('./door/signed-out.tsx').then(({ showSignedOut }) => showSignedOut()));
 showTheme();
-const room = document.querySelector('#screen')!;
 void screenOf(route).then(
-  (Screen) => {
-    room.replaceChildren();
-    render(() => <ErrorBoundary fallback={failed}><Screen /></ErrorBoundary>, room);
-  },
+  (Screen) => () => <ErrorBoundary fallback={failed}><Screen /></ErrorBoundary>,
   (why: unknown) => {
     reportError(why);
-    room.replaceChildren();
-    showUnloaded(room);
+    return Unloaded;
   },
-);
+).then((shown) => {
+  const room = document.querySelector('#screen')!;
+  room.replaceChildren();
+  render(shown, room);
+});
 
 /** A fault of a screen is ours, and reported as every error is; half a screen would be worse than none. */
 function failed(why: unknown): null {

@@ -1,25 +1,23 @@
 import '../words/of-fault.ts';
-import { render } from 'solid-js/web';
+import { onMount } from 'solid-js';
 import { Speaking, useWords } from '../words/use-words.tsx';
 import './standing.css';
 
 const ASKED_EVERY_MS = 5000;
 
 /** Stands where the program of a screen did not come, on a network that went away in between, and loads the page anew once the server answers. */
-export function showUnloaded(room: Element): void {
-  render(() => <Speaking athlete={null}><Unloaded /></Speaking>, room);
-  askAgain();
-}
-
-function Unloaded() {
+export function Unloaded() {
   const words = useWords();
+  onMount(askAgain);
   return (
-    <main>
-      <div class="fault" role="alert">
-        <h1>{words().fault.unloaded}</h1>
-        <p>{words().fault.safe} {words().fault.onceAnswered}</p>
-      </div>
-    </main>
+    <Speaking athlete={null}>
+      <main>
+        <div class="fault" role="alert">
+          <h1>{words().fault.unloaded}</h1>
+          <p>{words().fault.safe} {words().fault.onceAnswered}</p>
+        </div>
+      </main>
+    </Speaking>
   );
 }
 
